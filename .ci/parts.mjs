@@ -34,6 +34,8 @@ const parts = [
   { name: 'mutate', run: 'npm run mutate', after: ['packages'] },
   { name: 'bounds', run: 'npm run bench -- bounds', after: ['packages'] },
   { name: 'editor host', run: 'npm run test:workbench -- --install', after: ['machine', 'packages'] },
+  { name: 'web', run: 'npm run test:web', after: ['editor host'] },
+  { name: 'tasks', run: 'npm run test:workbench -- --trusted', after: ['editor host'] },
   { name: 'packed', run: 'npm run test:packed', after: ['editor host'] },
   { name: 'oracle', run: 'npm run oracle -- 4000 1 --quick', after: ['packages'] },
   { name: 'fuzz', run: 'npm run fuzz -- --cases=600 1', after: ['packages'] },

@@ -1,12 +1,12 @@
-/** The extension's entry: starts the language server and hangs the views and commands on it. */
+/** What the extension is everywhere: a client of the language server, and the views and commands that need it. */
 import { commands, EventEmitter, type ExtensionContext, l10n, Uri, window, workspace } from 'vscode';
-import {
-  LanguageClient,
-  type LanguageClientOptions,
-  type ServerOptions,
-  TransportKind,
-} from 'vscode-languageclient/node';
-import { registerAssistant } from './assistant.ts';
+import type {
+  BaseLanguageClient,
+  LanguageClientOptions,
+  Location as LspLocation,
+  Position as LspPosition,
+} from 'vscode-languageclient';
+import { registerClientFiles } from './client-files.ts';
 import { registerNewProcedure } from './new-procedure.ts';
 import { registerPreview } from './preview.ts';
 import { registerPrint } from './print.ts';
@@ -16,30 +16,37 @@ import { registerRulePages, rulePageUri } from './rule-pages.ts';
 import { registerSamples } from './samples.ts';
 import { registerStatus } from './status.ts';
 
-let client: LanguageClient | undefined;
+/** A client of a server that can be started again. */
+export interface Client extends BaseLanguageClient {
+  restart(): Promise<void>;
+}
+
+let client: Client | undefined;
 
 /** What other extensions, and the tests, may use: the running client. */
 export interface Handtight {
-  readonly client: LanguageClient;
+  readonly client: Client;
 }
 
-export async function activate(context: ExtensionContext): Promise<Handtight> {
-  const module = context.asAbsolutePath('out/server.cjs');
-  const server: ServerOptions = {
-    run: { module, transport: TransportKind.ipc },
-    debug: { module, transport: TransportKind.ipc, options: { execArgv: ['--nolazy', '--inspect=6009'] } },
-  };
+/** Starts the server and registers everything. @param connect makes the client, for a process or a worker */
+export async function start(
+  context: ExtensionContext,
+  connect: (options: LanguageClientOptions) => Client,
+): Promise<Handtight> {
+  // A virtual folder has a scheme of its own. Other schemes are old states of a file, or text inside of something.
+  const schemes = new Set(['file', 'untitled', ...(workspace.workspaceFolders ?? []).map(({ uri }) => uri.scheme)]);
   const options: LanguageClientOptions = {
-    documentSelector: [
-      { scheme: 'file', language: 'rebuild' },
-      { scheme: 'untitled', language: 'rebuild' },
+    documentSelector: [...schemes].flatMap((scheme) => [
+      { scheme, language: 'rebuild' },
       // The settings of the workspace are checked as they are typed.
-      { scheme: 'file', pattern: '**/handtight.json' },
-    ],
+      { scheme, pattern: '**/handtight.json' },
+    ]),
     outputChannel: window.createOutputChannel('Handtight', { log: true }),
     initializationOptions: {
       rulePages: Uri.joinPath(context.extensionUri, 'language/diagnostics/areas').toString(),
       explainCommand: 'handtight.explain',
+      printCommand: 'handtight.print',
+      usesCommand: 'handtight.showUses',
     },
     synchronize: { configurationSection: 'handtight' },
     middleware: {
@@ -54,23 +61,32 @@ export async function activate(context: ExtensionContext): Promise<Handtight> {
       },
     },
   };
-  client = new LanguageClient('handtight', 'Handtight', server, options);
+  client = connect(options);
   const running = client;
   // The client keeps one handler for a notification, the last that was given.
   const checked = new EventEmitter<CheckedNotification>();
   running.onNotification(checkedMethod, (result: CheckedNotification) => checked.fire(result));
   context.subscriptions.push(
     checked,
+    registerClientFiles(running),
     registerStatus(running, checked.event),
     registerRulePages(context.extensionUri),
     registerPreview(context, running, checked.event),
     registerPrint(running),
     registerPrintLinks(running),
-    registerAssistant(context),
     registerNewProcedure(running, context.extensionUri),
     registerSamples(context.extensionUri),
     commands.registerCommand('handtight.tour', () =>
       commands.executeCommand('workbench.action.openWalkthrough', `${context.extension.id}#start`, false),
+    ),
+    // The editor's own command takes its own kinds of places.
+    commands.registerCommand(
+      'handtight.showUses',
+      (uri: string, position: LspPosition, uses: readonly LspLocation[]) => {
+        const { asUri, asPosition, asLocation } = running.protocol2CodeConverter;
+        const places = uses.map((use) => asLocation(use));
+        return commands.executeCommand('editor.action.showReferences', asUri(uri), asPosition(position), places);
+      },
     ),
     commands.registerCommand('handtight.showOutput', () => running.outputChannel.show()),
     commands.registerCommand('handtight.restartServer', async () => {

@@ -10,7 +10,7 @@ import {
   window,
   workspace,
 } from 'vscode';
-import type { LanguageClient } from 'vscode-languageclient/node';
+import type { BaseLanguageClient } from 'vscode-languageclient';
 import {
   type FamilyChoicesParams,
   type FamilyChoicesResult,
@@ -51,7 +51,7 @@ const kinds = [
 ];
 
 /** Registers the command; it returns the URI of the document that it opened. */
-export function registerNewProcedure(client: LanguageClient, extensionUri: Uri): Disposable {
+export function registerNewProcedure(client: BaseLanguageClient, extensionUri: Uri): Disposable {
   return commands.registerCommand('handtight.newProcedure', async (given?: Answers): Promise<string | undefined> => {
     const at = window.activeTextEditor?.document.uri ?? workspace.workspaceFolders?.[0]?.uri;
     const params: FamilyChoicesParams = {

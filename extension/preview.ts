@@ -16,7 +16,7 @@ import {
   window,
   workspace,
 } from 'vscode';
-import type { LanguageClient } from 'vscode-languageclient/node';
+import type { BaseLanguageClient } from 'vscode-languageclient';
 import { type FrameWords, frameHtml } from './preview-frame.ts';
 import type { PrintPlace } from './print.ts';
 import {
@@ -106,7 +106,7 @@ function specsView(): View {
 /** Registers the views beside the editor, and takes those up again that were open when the window was closed. */
 export function registerPreview(
   context: ExtensionContext,
-  client: LanguageClient,
+  client: BaseLanguageClient,
   onChecked: Event<CheckedNotification>,
 ): Disposable {
   return Disposable.from(...[sheetView(), specsView()].map((view) => registerView(view, context, client, onChecked)));
@@ -115,7 +115,7 @@ export function registerPreview(
 function registerView(
   view: View,
   context: ExtensionContext,
-  client: LanguageClient,
+  client: BaseLanguageClient,
   onChecked: Event<CheckedNotification>,
 ): Disposable {
   const preview = new Preview(view, context, client, onChecked);
@@ -137,7 +137,7 @@ function registerView(
 /** One panel that follows the active `.rebuild` editor. */
 class Preview implements Disposable {
   readonly #view: View;
-  readonly #client: LanguageClient;
+  readonly #client: BaseLanguageClient;
   readonly #context: ExtensionContext;
   readonly #always: Disposable[] = [];
   #panel: WebviewPanel | undefined;
@@ -148,9 +148,14 @@ class Preview implements Disposable {
   #shown: SheetParams | undefined;
   /** Counts requests, so that a result that was overtaken is dropped. */
   #asked = 0;
-  #cursorMoved: NodeJS.Timeout | undefined;
+  #cursorMoved: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(view: View, context: ExtensionContext, client: LanguageClient, onChecked: Event<CheckedNotification>) {
+  constructor(
+    view: View,
+    context: ExtensionContext,
+    client: BaseLanguageClient,
+    onChecked: Event<CheckedNotification>,
+  ) {
     this.#view = view;
     this.#context = context;
     this.#client = client;

@@ -1,16 +1,16 @@
 /** Opens what a printed sheet was made of: its code is a link to here. */
 import { type Disposable, l10n, Position, Range, Uri, type UriHandler, window } from 'vscode';
-import type { LanguageClient } from 'vscode-languageclient/node';
+import type { BaseLanguageClient } from 'vscode-languageclient';
 import { type PrintLinkParams, type PrintLinkResult, printLinkMethod } from './requests.ts';
 
-export function registerPrintLinks(client: LanguageClient): Disposable {
+export function registerPrintLinks(client: BaseLanguageClient): Disposable {
   return window.registerUriHandler(new SheetLinks(client));
 }
 
 class SheetLinks implements UriHandler {
-  readonly #client: LanguageClient;
+  readonly #client: BaseLanguageClient;
 
-  constructor(client: LanguageClient) {
+  constructor(client: BaseLanguageClient) {
     this.#client = client;
   }
 

@@ -1,6 +1,6 @@
-/** The command `handtight.print`: the procedure or job at the cursor, to a PDF in the workspace. */
+/** The command `handtight.print`: the procedure or job at the cursor, to a PDF in the workspace, or a page where none can be made. */
 import { commands, type Disposable, env, l10n, ProgressLocation, Uri, window, workspace } from 'vscode';
-import type { LanguageClient } from 'vscode-languageclient/node';
+import type { BaseLanguageClient } from 'vscode-languageclient';
 import { type PrintParams, type PrintResult, printMethod } from './requests.ts';
 
 /** A place to print from; without one the active editor's cursor is taken. */
@@ -10,7 +10,7 @@ export interface PrintPlace {
 }
 
 /** Registers the command; it returns the URI of the file that it wrote, for other commands and tests. */
-export function registerPrint(client: LanguageClient): Disposable {
+export function registerPrint(client: BaseLanguageClient): Disposable {
   return commands.registerCommand('handtight.print', async (place?: PrintPlace): Promise<string | undefined> => {
     const from = place ?? activePlace();
     if (from === undefined) {
@@ -38,6 +38,7 @@ export function registerPrint(client: LanguageClient): Disposable {
       if (chosen !== draft) return undefined;
       result = await ask(true);
     }
+    if (result.kind === 'page') return savePage(folder, result);
     if (result.kind !== 'printed') {
       void window.showErrorMessage(result.kind === 'none' ? result.reason : l10n.t('It could not be printed.'));
       return undefined;
@@ -48,13 +49,40 @@ export function registerPrint(client: LanguageClient): Disposable {
   });
 }
 
-function print(client: LanguageClient, params: PrintParams): Promise<PrintResult> {
+function print(client: BaseLanguageClient, params: PrintParams): Promise<PrintResult> {
   const title = l10n.t('Handtight: printing');
   return Promise.resolve(
     window.withProgress({ location: ProgressLocation.Window, title }, () =>
       client.sendRequest<PrintResult>(printMethod, params),
     ),
   );
+}
+
+/** Says why there is no PDF, and offers the sheet as a page. */
+async function savePage(
+  folder: Uri,
+  { name, html }: Extract<PrintResult, { kind: 'page' }>,
+): Promise<string | undefined> {
+  const save = l10n.t('Save as HTML');
+  const chosen = await window.showInformationMessage(
+    l10n.t(
+      'No PDF can be made here: that needs the desktop editor and a folder on its disk. The same sheet can be saved as an HTML page, which any browser prints.',
+    ),
+    save,
+  );
+  if (chosen !== save) return undefined;
+  const file = `${name.replace(/[^\p{L}\p{N}._-]+/gu, '-')}.html`;
+  const to = await window.showSaveDialog({
+    defaultUri: Uri.joinPath(folder, file),
+    filters: { HTML: ['html'] },
+    title: l10n.t('Save the sheet'),
+  });
+  if (to === undefined) return undefined;
+  await workspace.fs.writeFile(to, new TextEncoder().encode(html));
+  void window.showInformationMessage(
+    l10n.t('Saved to {0}. Open it in a browser, and print it from there.', workspace.asRelativePath(to)),
+  );
+  return to.toString();
 }
 
 /** Not awaited by the command: a message that nobody answers must not hold it. */
@@ -91,7 +119,7 @@ function paper(): { paper?: 'a4' | 'letter' } {
 function printFolder(document: Uri): Uri | undefined {
   const base =
     workspace.getWorkspaceFolder(document)?.uri ??
-    (document.scheme === 'file' ? Uri.joinPath(document, '..') : undefined);
+    (document.scheme !== 'untitled' ? Uri.joinPath(document, '..') : undefined);
   if (base === undefined) {
     void window.showErrorMessage(l10n.t('Save the file first: the sheet is printed into a folder beside it.'));
     return undefined;

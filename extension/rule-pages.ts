@@ -2,7 +2,8 @@
  * The pages of the rules, behind `handtight-rule:/NAME.md`. A scheme of its own lets the manifest say that they open
  * rendered (`workbench.editorAssociations`), wherever the link is: in a hover, in the list of problems, in a command.
  */
-import { commands, Disposable, FileType, l10n, languages, Uri, window, workspace } from 'vscode';
+import { commands, Disposable, l10n, languages, Uri, window, workspace } from 'vscode';
+import { packagedFiles, packagedText } from './packaged.ts';
 
 const scheme = 'handtight-rule';
 
@@ -13,26 +14,25 @@ export function rulePageUri(rule: string): Uri {
 
 /** Serves the pages and the command `handtight.explain`, which takes a rule or asks for one. */
 export function registerRulePages(extension: Uri): Disposable {
-  const folder = Uri.joinPath(extension, 'language/diagnostics/areas');
   return Disposable.from(
     workspace.registerTextDocumentContentProvider(scheme, {
       async provideTextDocumentContent(uri) {
         const rule = uri.path.slice(1).replace(/\.md$/, '');
-        const page = (await rulePages(folder)).get(rule);
+        const page = (await rulePages(extension)).get(rule);
         if (page === undefined) return l10n.t('# {0}\n\nThere is no page for this.', rule);
-        return new TextDecoder().decode(await workspace.fs.readFile(page));
+        return packagedText(extension, page);
       },
     }),
     commands.registerCommand('handtight.explain', async (rule?: unknown) => {
-      const named = typeof rule === 'string' ? rule : await askForRule(folder);
+      const named = typeof rule === 'string' ? rule : await askForRule(extension);
       if (named !== undefined) await commands.executeCommand('vscode.open', rulePageUri(named), { preview: true });
     }),
   );
 }
 
-async function askForRule(folder: Uri): Promise<string | undefined> {
+async function askForRule(extension: Uri): Promise<string | undefined> {
   const here = rulesAtCursor();
-  const names = [...(await rulePages(folder)).keys()].filter((name) => !here.includes(name)).sort();
+  const names = [...(await rulePages(extension)).keys()].filter((name) => !here.includes(name)).sort();
   const items = [
     ...here.map((label) => ({ label, description: l10n.t('at the cursor') })),
     ...names.map((label) => ({ label })),
@@ -55,14 +55,7 @@ function rulesAtCursor(): string[] {
 }
 
 /** Page of each rule: they are in folders by area, which a link does not name. */
-async function rulePages(folder: Uri): Promise<Map<string, Uri>> {
-  const pages = new Map<string, Uri>();
-  for (const [area, type] of await workspace.fs.readDirectory(folder)) {
-    if (type !== FileType.Directory) continue;
-    const inArea = Uri.joinPath(folder, area);
-    for (const [file] of await workspace.fs.readDirectory(inArea)) {
-      if (file.endsWith('.md')) pages.set(file.slice(0, -'.md'.length), Uri.joinPath(inArea, file));
-    }
-  }
-  return pages;
+async function rulePages(extension: Uri): Promise<Map<string, string>> {
+  const paths = await packagedFiles(extension, 'rulePages');
+  return new Map(paths.map((path) => [path.replace(/^.*\/|\.md$/gu, ''), path]));
 }

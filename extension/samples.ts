@@ -1,5 +1,6 @@
 /** The library that comes with the extension. */
-import { commands, type Disposable, FileType, l10n, Uri, window, workspace } from 'vscode';
+import { commands, type Disposable, l10n, Uri, window, workspace } from 'vscode';
+import { packagedFiles, packagedText } from './packaged.ts';
 
 export interface Sample {
   /** Path from the folder of the library. */
@@ -9,18 +10,13 @@ export interface Sample {
 
 /** All procedures of the library but the one that is wrong on purpose. */
 export async function readSamples(extensionUri: Uri): Promise<Sample[]> {
-  const root = Uri.joinPath(extensionUri, 'procedures');
-  const found: Sample[] = [];
-  const walk = async (folder: Uri, path: string): Promise<void> => {
-    for (const [name, type] of await workspace.fs.readDirectory(folder)) {
-      const at = Uri.joinPath(folder, name);
-      if (type === FileType.Directory && `${path}${name}` !== 'flawed') await walk(at, `${path}${name}/`);
-      else if (name.endsWith('.rebuild'))
-        found.push({ uri: `${path}${name}`, text: new TextDecoder().decode(await workspace.fs.readFile(at)) });
-    }
-  };
-  await walk(root, '');
-  return found.sort((a, b) => (a.uri < b.uri ? -1 : 1));
+  const paths = await packagedFiles(extensionUri, 'samples');
+  return Promise.all(
+    paths.map(async (path) => ({
+      uri: path.replace(/^procedures\//u, ''),
+      text: await packagedText(extensionUri, path),
+    })),
+  );
 }
 
 /** The command `handtight.samples`: copies the library into a folder of its own, and opens that. */

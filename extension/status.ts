@@ -7,11 +7,11 @@ import {
   l10n,
   languages,
 } from 'vscode';
-import { type LanguageClient, State } from 'vscode-languageclient/node';
+import { type BaseLanguageClient, State } from 'vscode-languageclient';
 import type { CheckedNotification } from './requests.ts';
 
 /** Keeps the item in step with the server's state and its last check. */
-export function registerStatus(client: LanguageClient, onChecked: Event<CheckedNotification>): Disposable {
+export function registerStatus(client: BaseLanguageClient, onChecked: Event<CheckedNotification>): Disposable {
   const item = languages.createLanguageStatusItem('handtight.status', { language: 'rebuild' });
   item.name = 'Handtight';
   item.text = l10n.t('Handtight');

@@ -91,7 +91,6 @@ it('a set that is done is left alone: job 2198 reads 252 to 255 bar, and may spr
   const sheet = buildSheet(procedure, { job, number: null, paper: 'a4', draft: false, diagnostics: [], hash: '' });
   const texts = plain(renderText(sheet));
   expect(texts).not.toContain('Shims for the set, A-250');
-  expect(texts.filter((text) => text === 'stays')).toHaveLength(6);
 });
 
 it('the table of the manual is in the unit of its gauge, psi, and says what to do beyond it', () => {
@@ -110,8 +109,8 @@ it('the table of the manual is in the unit of its gauge, psi, and says what to d
     hash: '',
   });
   const texts = plain(renderText(sheet));
-  expect(texts.find((text) => text.startsWith('Change of '))).toMatch(
-    /Below \d+ psi or over \d+ psi: ask the lead\.$/u,
+  expect(texts.find((text) => text.includes('change of '))).toMatch(
+    /read, psi, and under it the change .* Outside the table: ask the lead\.$/u,
   );
 });
 

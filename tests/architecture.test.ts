@@ -44,10 +44,14 @@ describe('server/', () => {
 
   it('gives the language server its host at its two entries, so that it runs in a browser too', () => {
     const lsp = filesIn('server/lsp');
-    expect(importing(ofNode, lsp).sort()).toEqual(['server/lsp/main.ts', 'server/lsp/node-main.ts']);
+    expect(importing(ofNode, lsp).sort()).toEqual([
+      'server/lsp/main.ts',
+      'server/lsp/node-main.ts',
+      'server/lsp/protocol.ts',
+    ]);
     expect(importing(/\/host\/(?:print\/|node\.ts|browser\.ts)/u, lsp).sort()).toEqual([
       'server/lsp/browser-main.ts',
-      'server/lsp/node-main.ts',
+      'server/lsp/node-server.ts',
     ]);
     expect(importing(ofNode, filesIn('server/host')).sort()).toEqual(['server/host/node.ts']);
     expect(filesIn('server/lsp').filter(({ text }) => /\b(?:Buffer|process|NodeJS)\./u.test(text))).toEqual([]);
@@ -127,6 +131,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   db: ['analysis', 'config', 'diagnostics', 'model', 'semantics', 'syntax'],
   archive: ['db', 'documents', 'documents/certificate', 'model', 'quantities'],
   ide: [
+    'analysis',
     'config',
     'db',
     'diagnostics',

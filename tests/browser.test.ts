@@ -83,7 +83,7 @@ function bareWorker(code: string): Worker {
   const realm: Record<string, unknown> = {
     postMessage: (data: Message) => listener(structuredClone(data)),
     addEventListener: () => {},
-    ...{ TextEncoder, TextDecoder, URL, btoa, crypto, performance, queueMicrotask, Uint8Array },
+    ...{ TextEncoder, TextDecoder, URL, btoa, crypto, performance, queueMicrotask, Uint8Array, MessageChannel },
     ...{ setTimeout, clearTimeout, setInterval, clearInterval },
     console: { log: () => {}, info: () => {}, warn: () => {}, error: () => {} },
   };
@@ -207,8 +207,13 @@ describe.each([
     await expect(editor.ask('handtight/sheet', { uri: 7 })).rejects.toThrow(/expected string, received number/u);
   });
 
-  it('prints nothing, and says where that can be done', async () => {
+  it('prints a page where there is no typesetter: whole in itself, and only with the mark of a draft where there are errors', async () => {
+    const refused = await editor.ask<PrintResult>('handtight/print', { uri, folder });
+    expect(refused).toMatchObject({ kind: 'errors', errors: expect.any(Number) });
     const printed = await editor.ask<PrintResult>('handtight/print', { uri, folder, draft: true });
-    expect(printed).toMatchObject({ kind: 'none', reason: expect.stringContaining('desktop') });
+    expect(printed).toMatchObject({ kind: 'page', name: expect.stringMatching(/-draft$/u) });
+    const { html } = printed as Extract<PrintResult, { kind: 'page' }>;
+    expect(html).toMatch(/Content-Security-Policy[^>]*default-src/u);
+    expect(html).toMatch(/@font-face[^}]*data:font\/ttf;base64,/u);
   });
 });

@@ -6,7 +6,9 @@ import { AstUtils, type CstNode, CstUtils } from 'langium';
 import { describe, expect, it } from 'vitest';
 import { resolve } from '../language/db/resolve.ts';
 import type { CheckResult } from '../language/db/workspace.ts';
-import { completionsIn, type Suggestion } from '../language/ide/completion/completions.ts';
+import { completionsAt, completionsIn, type Suggestion } from '../language/ide/completion/completions.ts';
+import { positionAt } from '../language/ide/offset.ts';
+import { snapshotOf } from '../language/ide/snapshot.ts';
 import { collectSymbols } from '../language/semantics/symbols.ts';
 import { isProcedure, isSequence, type Procedure, type StepLine } from '../language/syntax/generated/ast.ts';
 import { RebuildGrammar } from '../language/syntax/generated/grammar.ts';
@@ -32,9 +34,15 @@ const workspaces = [parsed(libraryFiles()), parsed(corpusFiles())];
 function offering(files: readonly Parsed[]) {
   const symbols = new Map(files.map(({ uri, ast }) => [uri, collectSymbols(ast)]));
   const textOf = (uri: string) => files.find((file) => file.uri === uri)?.text ?? null;
-  const snapshot = { result: { symbols } as unknown as CheckResult, textOf };
-  return (text: string, offset: number) => completionsIn(snapshot, text, offset, { snippets: false, onlyNames: false });
+  const snapshot = {
+    result: { symbols, procedureOf: () => null } as unknown as CheckResult,
+    findingsIn: () => [],
+    textOf,
+  };
+  return (text: string, offset: number) => completionsIn(snapshot, text, offset, options);
 }
+
+const options = { snippets: false, onlyNames: false };
 
 const keywords = new Set(
   AstUtils.streamAllContents(RebuildGrammar())
@@ -105,9 +113,13 @@ describe.each(['the library', 'the corpus'])('completion in %s', (which) => {
   const files = workspaces[which === 'the library' ? 0 : 1]!;
   const offers = offering(files);
 
-  it('offers every word that is in a step', () => {
-    const withheld = files.flatMap((file) =>
-      linesOf(file).flatMap(({ line, cst }) => {
+  it('offers every word that is in a step, whatever is known of the unit there', () => {
+    const library = snapshotOf(files);
+    // A file of the corpus is a world of its own, with the shop of all.
+    const shop = files.find(({ uri }) => uri === 'shop.rebuild');
+    const withheld = files.flatMap((file) => {
+      const snapshot = shop === undefined || shop === file ? library : snapshotOf([shop, file]);
+      return linesOf(file).flatMap(({ line, cst }) => {
         const heads = new Set(line.steps.map((step) => step.$cstNode?.offset));
         return leaves(cst).flatMap((leaf, index, all) => {
           const before = all[index - 1]?.text ?? '';
@@ -116,14 +128,15 @@ describe.each(['the library', 'the corpus'])('completion in %s', (which) => {
           if (before === 'test' || before === '.') return [];
           // A second step on a line is not offered: every clause would show up among all verbs.
           if (index > 0 && heads.has(leaf.offset)) return [];
-          const said = offers(file.text, leaf.offset).map(({ label }) => label);
+          const position = positionAt(file.text, leaf.offset);
+          const said = completionsAt(snapshot, file.uri, position, options).map(({ label }) => label);
           const is = (label: string) =>
             label === leaf.text || label.startsWith(`${leaf.text} `) || label.startsWith(`${leaf.text}.`);
           const place = all.slice(0, index).map(({ text }) => text);
           return said.some(is) ? [] : [`${place.join(' ')} <${leaf.text}>`];
         });
-      }),
-    );
+      });
+    });
     expect([...new Set(withheld)]).toEqual([]);
   });
 

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { within } from '../language/analysis/within.ts';
 import { type CheckResult, checkFiles } from '../language/db/workspace.ts';
 import { definitionsAt } from '../language/ide/definition.ts';
-import { hoverAt } from '../language/ide/hover.ts';
+import { hoverAt } from '../language/ide/hover/hover.ts';
 import { snapshotOf } from '../language/ide/snapshot.ts';
 import type { Position, Source } from '../language/model/source.ts';
 import { buildHints } from '../language/recommendations/hints.ts';
@@ -39,12 +39,17 @@ function visibleFrom(result: CheckResult, use: Source, what: string): string[] {
         ...(procedure.like === null ? [] : [procedure.like]),
       ];
     case 'repair':
+    case 'stage':
+    case 'parameter':
       return [procedure.name, ...(procedure.like === null ? [] : [procedure.like])];
     case 'part':
     case 'face':
     case 'port':
     case 'adjuster':
       return [procedure.family.name];
+    // What a patch or a hazard names its step by.
+    case 'step':
+      return [procedure.name, procedure.family.name, ...(procedure.like === null ? [] : [procedure.like])];
     case 'station':
     case 'fluid':
     case 'tool':

@@ -20,7 +20,7 @@ export interface Published {
 }
 
 /** What a request was refused with. */
-export class RequestError extends Error {
+class RequestError extends Error {
   readonly code: number;
 
   constructor(code: number, message: string) {
@@ -207,11 +207,4 @@ export class LspDriver {
         one.resolve(params);
       }
   }
-}
-
-/** The middle one and the 95th percentile of some times. */
-export function percentiles(times: readonly number[]): { readonly median: number; readonly p95: number } {
-  const sorted = [...times].sort((a, b) => a - b);
-  const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? Number.NaN;
-  return { median: at(0.5), p95: at(0.95) };
 }

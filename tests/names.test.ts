@@ -34,13 +34,13 @@ const common = `shop bench "Bench" {
 family holder "Holder" {
   part body   "Body"       held in "fixture"   marks "on the flat"
   part shim   "Shim"       in body    chosen from shims   allow part-unused because "it is"
-  part spring "Spring"     on shim    binds over 1.90 mm
+  part spring "Spring"     on shim    binds over 1.90 mm   drawn as spring
   part seat   "Seat"       on spring  bears on needle
   part spacer "Spacer"     on body    located by "two dowels"   supplied loose
   part nozzle "Nozzle"     on spacer  located by "two dowels"   ready to fit
   part needle "Needle"     in nozzle  matched to nozzle   slides
   part nut    "Nozzle nut" on body    holds nozzle
-  part washer "Washer"     on nut     renewed
+  part washer "Washer"     on nut     renewed   from below
   part screw  "Screw"      through body  balanced with lockring
   part lockring "Lock ring"  on screw
   part valve  "Valve"      in body    for each cylinder 1..3

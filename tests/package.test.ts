@@ -5,8 +5,9 @@ import { join } from 'node:path';
 import type { Metafile } from 'esbuild';
 import { describe, expect, it, test } from 'vitest';
 import { bundles } from '../server/build/bundles.ts';
+import { type Contents, contents } from '../server/build/contents.ts';
 import { beside, bundled, noticesOf, packageIn } from '../server/build/notices.ts';
-import { targets } from '../server/build/package.ts';
+import { packedManifest, targets } from '../server/build/package.ts';
 import { packagedReadme } from '../server/build/package-readme.ts';
 import { root } from './library.ts';
 
@@ -50,19 +51,57 @@ describe('the notices', () => {
 });
 
 describe('the programs', () => {
-  it('are packed, each with what it loads at its start; the server for browsers is not part of the extension yet', () => {
-    const built = bundles.map(({ outfile }) => outfile!).filter((file) => file !== 'out/server-worker.js');
+  it('are packed, each with what it loads at its start', () => {
+    const built = bundles.map(({ outfile }) => outfile!);
     expect(built.filter((file) => !ignored.includes(`!${file}`))).toEqual([]);
     for (const file of built)
-      for (const [, beside] of read(file).matchAll(/\bimport\("(\.\/[^"]+)"\)/gu))
+      for (const [, beside] of read(file).matchAll(/\b(?:import|require)\("(\.\/[^"]+)"\)/gu))
         expect(built, `${file} loads ${beside}`).toContain(join('out', beside!));
+  });
+});
+
+describe('the extension in a browser', () => {
+  it('has an entry that loads nothing but the editor, and its server beside it', () => {
+    const { browser, main } = packedManifest();
+    expect([main, browser]).toEqual(['./out/extension.cjs', './out/extension-browser.js']);
+    const metafiles = JSON.parse(read('out/metafiles.json')) as Metafile[];
+    const entry = metafiles.flatMap(({ outputs }) => outputs['out/extension-browser.js'] ?? [])[0]!;
+    expect([...new Set(entry.imports.map(({ path }) => path))]).toEqual(['vscode']);
+    expect(
+      Object.keys(entry.inputs).filter((file) =>
+        /^(?:language\/(?:semantics|diagnostics)|node_modules\/zod)\//u.test(file),
+      ),
+    ).toEqual([]);
+    expect(ignored).toContain('!out/contents.json');
+  });
+
+  it('has a manifest that does not call its entry a module: an editor in a browser loads none', () => {
+    expect(packedManifest().type).toBeUndefined();
+  });
+
+  it('knows what comes with it: an address cannot be asked', () => {
+    const listed: Contents = JSON.parse(read('out/contents.json'));
+    expect(listed).toEqual(contents());
+    expect(listed.samples).toContain('procedures/first/first.rebuild');
+    expect(listed.samples.filter((path) => path.includes('flawed'))).toEqual([]);
+    expect(listed.rulePages.length).toBeGreaterThan(100);
+    expect([...listed.samples, ...listed.rulePages].filter((path) => !existsSync(join(root, path)))).toEqual([]);
   });
 });
 
 describe('the language server', () => {
   const metafiles = JSON.parse(read('out/metafiles.json')) as Metafile[];
 
-  it.each(['server/lsp/node-main.ts', 'server/lsp/browser-main.ts'])(
+  it('answers initialize without anything of the language', () => {
+    const { inputs } = metafiles.find(({ outputs }) => outputs['out/language-server.cjs'] !== undefined)!;
+    expect(Object.keys(inputs).sort()).toEqual([
+      'server/lsp/capabilities.ts',
+      'server/lsp/node-main.ts',
+      'server/lsp/start.ts',
+    ]);
+  });
+
+  it.each(['server/lsp/node-server.ts', 'server/lsp/browser-main.ts'])(
     'loads nothing that only pages and prints need before the first one: %s',
     (entry) => {
       const { inputs } = metafiles.find(({ outputs }) =>
@@ -88,6 +127,17 @@ describe('the platforms', () => {
       .map((name) => name.replace('@myriaddreamin/typst-ts-node-compiler-', ''))
       .filter((name) => !name.startsWith('android'));
     expect(Object.values(targets).sort()).toEqual(built.sort());
+  });
+});
+
+describe('the settings', () => {
+  const settings: Record<string, Record<string, unknown>> = JSON.parse(read('package.json')).contributes.configuration
+    .properties;
+
+  it.each(Object.keys(settings))('%s has a description in Markdown, and of its values too', (name) => {
+    const { markdownDescription, description, enumDescriptions } = settings[name]!;
+    expect(markdownDescription).toMatch(/\.$/u);
+    expect([description, enumDescriptions]).toEqual([undefined, undefined]);
   });
 });
 

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/db/workspace.ts';
 import { fullMessage } from '../language/model/diagnostic.ts';
+import { drawnAs } from '../language/model/drawn-as.ts';
 import { root } from './library.ts';
 
 const readme = readFileSync(join(root, 'README.md'), 'utf8');
@@ -19,6 +20,12 @@ describe('the README', () => {
   it('shows the first file of the library, piece by piece', () => {
     const shown = blocks('### 2.', '### 5.').filter((text) => /^(shop|family|procedure) /u.test(text));
     expect(lines(shown.join('\n'))).toEqual(lines(first));
+  });
+
+  it('names each shape that a part may be drawn as', () => {
+    const from = readme.indexOf('**What is drawn.**');
+    const listed = readme.slice(readme.indexOf('`ball`', from), readme.indexOf('`wheel`.', from) + 7);
+    expect([...listed.matchAll(/`([a-z-]+)`/gu)].map(([, word]) => word)).toEqual([...drawnAs]);
   });
 
   it('shows what is reported when its torque is forgotten', () => {

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import {
+  CancellationTokenSource,
   type CodeAction,
   type CompletionItem,
   createProtocolConnection,
@@ -194,6 +195,34 @@ test('tells of a mistake as it is typed, with the page of its rule, and takes it
   expect(session.rules('procedure.rebuild')).not.toContain('unknown-name');
 });
 
+test('what is found elsewhere appears at once, and what is at the word being typed after a pause', async () => {
+  const session = await begun();
+  await session.open('procedure.rebuild', procedureText);
+  const atWord = () => session.rules('procedure.rebuild').includes('unknown-name');
+  const { checks } = session;
+  await session.edit('procedure.rebuild', 'remove cap, nut, nozzle', 'remove cap, nut, nozz');
+  await expect.poll(() => session.pushed.get(session.uri('procedure.rebuild'))?.length ?? 0).toBeGreaterThan(0);
+  expect(atWord()).toBe(false);
+  await session.checked(checks);
+  expect(atWord()).toBe(true);
+});
+
+test('a request that is canceled before its turn is refused as such', async () => {
+  const session = await begun();
+  const document = await session.open('procedure.rebuild', procedureText);
+  const textDocument = { uri: document.uri };
+  const source = new CancellationTokenSource();
+  const answers = [1, 2, 3].map(() =>
+    session.connection
+      .sendRequest('textDocument/documentSymbol', { textDocument }, source.token)
+      .then(() => 'answered')
+      .catch(({ code }: { code: number }) => code),
+  );
+  source.cancel();
+  expect(await Promise.all(answers)).toContain(-32800);
+  expect(await session.ask('textDocument/hover', document, 'slacken nu')).not.toBeNull();
+});
+
 test('a change of one file shows in another that is closed', async () => {
   const session = await begun();
   await session.open('shop.rebuild', shopText);
@@ -228,6 +257,7 @@ test('offers what may be written: all of it on request, names alone while typing
       detail: 'Calibration fluid',
       labelDetails: { description: 'Calibration fluid' },
       sortText: '10cal-oil',
+      data: { uri: document.uri, label: 'cal-oil', kind: 'name', names: 'fluid', about: 'shop bench' },
     },
   ]);
   expect(await complete('slacken nut ', typed)).toEqual([]);
@@ -253,7 +283,7 @@ test('offers fixes with edits of the open document, and all safe ones on a reque
     command: 'handtight.explain',
     arguments: ['unknown-name'],
   });
-  expect(quick.filter(({ kind }) => kind !== 'quickfix')).toEqual([]);
+  expect(quick.filter(({ kind }) => kind?.startsWith('source'))).toEqual([]);
   const [all] = await ask({ only: ['source.fixAll'] });
   expect(all).toMatchObject({ title: 'Apply all safe fixes', kind: 'source.fixAll.handtight' });
   expect(applied(document, all!)).toBe(procedureText);
@@ -273,7 +303,7 @@ test('a name leads to its declaration and says what it is', async () => {
   expect(hover.contents).toMatchObject({
     value: expect.stringContaining('part nut "Nozzle nut" on body holds nozzle'),
   });
-  expect(await session.ask('textDocument/hover', document, 'slac')).toBeNull();
+  expect(await session.ask('textDocument/hover', document, 'revis')).toBeNull();
 });
 
 test('the list of problems says what is wrong and what to do, and the hover why', async () => {

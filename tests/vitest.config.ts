@@ -3,6 +3,8 @@ import { defineConfig } from 'vitest/config';
 // Tests compare plain text. A machine that runs checks often sets CI or FORCE_COLOR, and either turns colors on.
 delete process.env.FORCE_COLOR;
 process.env.NO_COLOR = '1';
+// No test finds what another has kept, and none writes into the user's own folder.
+process.env.HANDTIGHT_CACHE = 'off';
 
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,

@@ -1,5 +1,6 @@
 import type { Block, Step } from '../model/procedure.ts';
 import { namedIn } from '../model/steps.ts';
+import { oncePer } from '../quantities/memo.ts';
 import type { FlowAnalysis } from './flow-analysis.ts';
 import { place } from './locations.ts';
 import { type Relations, restsOn } from './relations.ts';
@@ -12,7 +13,7 @@ import type { AbstractState } from './state.ts';
 export function inPlaceCause(relations: Relations, state: AbstractState, part: string): string {
   const over =
     relations.closedBy(part).find((joint) => state.may(state.part(joint.part).place, place.in))?.part ?? part;
-  return `in-place:${over}:${state.provenance[state.part(over).place]}`;
+  return `in-place:${over}:${state.since(state.part(over).place)}`;
 }
 
 /**
@@ -42,7 +43,19 @@ export function shutInBy({ relations }: FlowAnalysis, state: AbstractState, part
  * the part that it rests on. One pair alone is a slip of order, not a way of building.
  */
 export function builtUpsideDown(block: Block, step: Step, relations: Relations): boolean {
-  const at = block.steps.indexOf(step);
+  const { places, known } = stacksIn(block);
+  const upsideDown = known.get(step) ?? isUpsideDown(block, places.get(step) ?? -1, relations);
+  known.set(step, upsideDown);
+  return upsideDown;
+}
+
+/** Where the steps of a block are in it, and what is known of those that fit. */
+const stacksIn = oncePer((block: Block) => ({
+  places: new Map(block.steps.map((step, index) => [step, index])),
+  known: new Map<Step, boolean>(),
+}));
+
+function isUpsideDown(block: Block, at: number, relations: Relations): boolean {
   if (at < 0) return false;
   let first = at;
   while (block.steps[first - 1]?.verb === 'fit') first--;

@@ -1,6 +1,7 @@
 import type { FailEntry, Procedure, Repair, Stage, Step, StepOf } from '../model/procedure.ts';
 import { type GateStep, isGate, isOfAll, isTest, namedIn } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
+import { allSteps } from './locations.ts';
 
 /** One node of a procedure as it is walked. */
 export type FlowNode =
@@ -60,9 +61,10 @@ export function buildControlFlowGraph(procedure: Procedure, numbers: readonly st
       );
       if (tests.length > 0 && step === lastTest) nodes.push({ kind: 'branch', group, block: stage });
     });
-    const branch = nodes.findIndex((node, index) => index >= first && node.kind === 'branch');
-    for (let index = first; index < nodes.length; index++) {
-      const node = nodes[index]!;
+    const own = nodes.slice(first);
+    const branch = first + own.findIndex((node) => node.kind === 'branch');
+    for (const [place, node] of own.entries()) {
+      const index = first + place;
       if (node.kind !== 'step' || !isGate(node.step)) continue;
       gates.push({ node: index, step: node.step });
       decisions.set(index, node.group === null ? index : branch);
@@ -105,17 +107,14 @@ function carriedBack(repair: Repair): number {
 }
 
 function absentParts(procedure: Procedure, mine: (step: Step) => boolean): ReadonlySet<string> {
-  const named = [...procedure.stages, ...procedure.repairs]
-    .flatMap((block) => block.steps)
-    .filter((step) => !isOfAll(step));
-  const parts = (steps: readonly Step[]) =>
-    steps.flatMap((step) =>
-      namedIn(step)
-        .filter(({ kind }) => kind === 'part')
-        .map(({ name }) => name),
-    );
-  const here = new Set(parts(named.filter(mine)));
-  return new Set(parts(named).filter((part) => !here.has(part)));
+  const here = new Set<string>();
+  const elsewhere = new Set<string>();
+  for (const step of allSteps(procedure)) {
+    if (isOfAll(step)) continue;
+    const named = mine(step) ? here : elsewhere;
+    for (const { kind, name } of namedIn(step)) if (kind === 'part') named.add(name);
+  }
+  return new Set([...elsewhere].filter((part) => !here.has(part)));
 }
 
 /** A test is judged with the other tests of its stage; a check, or a test that stops, at once. */

@@ -1,11 +1,12 @@
-import type { Gate, Procedure, Step, StepOf } from '../model/procedure.ts';
+import type { Gate, Procedure, Step, StepObject, StepOf } from '../model/procedure.ts';
 import type { FluidKind } from '../model/shop.ts';
 import { isGate, own, readingOf, testGateId } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 import { verbsThat } from '../syntax/verbs/index.ts';
 import { isHydraulic } from './hydraulic.ts';
+import type { LocationLayout } from './locations.ts';
 import * as bits from './locations.ts';
-import { type Relations, restsOn } from './relations.ts';
+import { Relations, restsOn } from './relations.ts';
 import type { AbstractState } from './state.ts';
 
 /**
@@ -17,10 +18,30 @@ export class Effects {
   private readonly relations: Relations;
   private readonly absent: ReadonlySet<string>;
 
-  constructor(procedure: Procedure, relations: Relations, absent: ReadonlySet<string>) {
+  constructor(procedure: Procedure, absent: ReadonlySet<string>) {
     this.procedure = procedure;
-    this.relations = relations;
+    this.relations = Relations.of(procedure.family);
     this.absent = absent;
+  }
+
+  of(procedure: Procedure): Effects {
+    return new Effects(procedure, this.absent);
+  }
+
+  /** All of a step that `apply` looks at: steps with the same key do the same to the same state. */
+  keyOf(step: Step): string {
+    const names = (objects: readonly StepObject[]) => objects.map(({ kind, name }) => `${kind} ${name}`).join();
+    const flags = [
+      own(step, 'asFound'),
+      own(step, 'moves') != null,
+      own(step, 'forTrial'),
+      own(step, 'readyToFit'),
+      step.verb === 'check' && ofFaces(step),
+      isHydraulic(step, this.procedure),
+    ];
+    const said = [step.verb, names(step.objects), names(own(step, 'withObjects') ?? []), own(step, 'station')];
+    const more = [own(step, 'fluid'), readingOf(step), step.verb === 'set' ? step.gate.id : ''];
+    return `${said.join(';')};${more.join(';')};${flags.map((flag) => (flag === true ? '1' : '0')).join('')}`;
   }
 
   /** Applies a step in place. `at` is the step's index, for `since`. */
@@ -412,8 +433,7 @@ export class Effects {
 
   /** Something that only a gate which names it proves through: a face, or a joint that closes over nothing. */
   private touchNamed(what: string, state: AbstractState, at: number, sure = true) {
-    for (const { gate } of this.gates())
-      if (gate.provesThrough?.includes(what) === true) this.makeStale(gate.id, state, at, sure);
+    for (const { gate } of this.gatesNaming(what)) this.makeStale(gate.id, state, at, sure);
   }
 
   /**
@@ -430,13 +450,26 @@ export class Effects {
     for (const cell of state.layout.readings.values())
       if (state.may(cell, bits.reading.taken))
         state.set(cell, (state.get(cell) & ~bits.reading.taken) | bits.reading.old, at);
-    for (const { gate, sets, isFirst } of this.gates()) {
-      // Turning one adjuster says nothing against the setting of another; setting it again supersedes its own.
-      const another = sets.length > 0 && state.layout.adjusters.has(what) && !sets.includes(what);
-      const superseded = isFirst || (setting !== undefined && (gate.id === setting.gate.id || sets.includes(what)));
-      if (another || superseded || !provesThrough(gate, what)) continue;
+    for (const { gate, sets } of this.gatesThrough(what, state.layout)) {
+      // Setting it again supersedes its own.
+      if (setting !== undefined && (gate.id === setting.gate.id || sets.includes(what))) continue;
       this.makeStale(gate.id, state, at, sure);
     }
+  }
+
+  private readonly through = new Map<string, readonly GateUse[]>();
+
+  /** Gates whose result no longer holds when something is touched. */
+  private gatesThrough(what: string, { adjusters }: LocationLayout): readonly GateUse[] {
+    const known = this.through.get(what);
+    if (known !== undefined) return known;
+    const gates = this.gates().filter(({ gate, sets, isFirst }) => {
+      // Turning one adjuster says nothing against the setting of another.
+      const another = sets.length > 0 && adjusters.has(what) && !sets.includes(what);
+      return !another && !isFirst && provesThrough(gate, what);
+    });
+    this.through.set(what, gates);
+    return gates;
   }
 
   /** What passed is stale, and so is what used its reading. Not yet run, or failed, stays so. */
@@ -444,40 +477,70 @@ export class Effects {
     const cell = state.layout.gates.get(id)!;
     if (!state.may(cell, bits.gate.passed)) return;
     state.set(cell, (state.get(cell) & (sure ? ~bits.gate.passed : ~0)) | bits.gate.stale, at);
-    for (const other of this.gates()) if (other.uses.includes(id)) this.makeStale(other.gate.id, state, at, sure);
+    for (const other of this.usersOf(id)) this.makeStale(other, state, at, sure);
+  }
+
+  private users: ReadonlyMap<string, readonly string[]> | null = null;
+
+  /** Gates that use the reading of a gate. */
+  private usersOf(id: string): readonly string[] {
+    if (this.users === null) {
+      const users = new Map<string, string[]>();
+      for (const { gate, uses } of this.gates())
+        for (const used of uses) users.set(used, [...(users.get(used) ?? []), gate.id]);
+      this.users = users;
+    }
+    return this.users.get(id) ?? [];
+  }
+
+  private readonly naming = new Map<string, readonly GateUse[]>();
+
+  /** Gates that say that they prove through something. */
+  private gatesNaming(what: string): readonly GateUse[] {
+    const known = this.naming.get(what) ?? this.gates().filter(({ gate }) => gate.provesThrough?.includes(what));
+    this.naming.set(what, known);
+    return known;
   }
 
   private gateList: readonly GateUse[] | null = null;
   private gates(): readonly GateUse[] {
-    this.gateList ??= [
-      ...new Map(
-        bits.allSteps(this.procedure).flatMap((step) => {
-          if (!isGate(step)) return [];
-          const { gate } = step;
-          const sets = step.verb === 'set' ? step.objects.map((object) => object.name) : [];
-          const read = step.verb === 'test' ? step.test.hold?.of : step.verb === 'across' ? step.gate.test : null;
-          const uses = read == null ? [] : [testGateId('test', read)];
-          return [[gate.id, { gate, sets, uses, isFirst: this.isSetAgain(step) }] as const];
-        }),
-      ).values(),
-    ];
+    this.gateList ??= gatesOf(this.procedure);
     return this.gateList;
   }
+}
 
-  private isSetAgain(step: Step): boolean {
-    const steps = this.procedure.stages.flatMap((stage) => stage.steps);
-    return (
-      step.verb === 'set' &&
-      steps
-        .slice(steps.indexOf(step) + 1)
-        .some(
-          (later) =>
-            later.verb === 'set' &&
-            later.gate.id !== step.gate.id &&
-            later.objects.some(({ name }) => step.objects.some((object) => object.name === name)),
-        )
-    );
+/** The gates of a procedure; of those with one name the last counts. */
+export function gatesOf(procedure: Procedure): readonly GateUse[] {
+  const gates = new Map<string, GateUse>();
+  const setLater = firstSettings(procedure);
+  for (const step of bits.allSteps(procedure)) {
+    if (!isGate(step)) continue;
+    const { gate } = step;
+    const sets = step.verb === 'set' ? step.objects.map((object) => object.name) : [];
+    const read = step.verb === 'test' ? step.test.hold?.of : step.verb === 'across' ? step.gate.test : null;
+    const uses = read == null ? [] : [testGateId('test', read)];
+    gates.set(gate.id, { gate, sets, uses, isFirst: setLater.has(step) });
   }
+  return [...gates.values()];
+}
+
+/** Settings of adjusters that a later step of the stages sets by another reading; of those in repairs, any step of them. */
+function firstSettings({ stages, repairs }: Procedure): ReadonlySet<Step> {
+  /** By adjuster, the gates that set it. */
+  const later = new Map<string, Set<string>>();
+  const first = new Set<Step>();
+  const look = (step: Step, isInStage: boolean) => {
+    if (step.verb !== 'set') return;
+    const { id } = step.gate;
+    for (const { name } of step.objects) {
+      const gates = later.get(name) ?? new Set();
+      if (gates.size > Number(gates.has(id))) first.add(step);
+      if (isInStage) later.set(name, gates.add(id));
+    }
+  };
+  for (const step of stages.flatMap((stage) => stage.steps).reverse()) look(step, true);
+  for (const step of repairs.flatMap((repair) => repair.steps)) look(step, false);
+  return first;
 }
 
 /** A check of a part also looks at its faces if it sorts parts, or mentions faces. */

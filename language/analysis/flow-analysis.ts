@@ -1,5 +1,6 @@
-import type { Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import type { Procedure, Repair, Stage, Step, StepOf } from '../model/procedure.ts';
 import { type GateStep, isGate, isTest } from '../model/steps.ts';
+import type { Verb } from '../model/verbs.ts';
 import {
   buildControlFlowGraph,
   type ControlFlowGraph,
@@ -8,19 +9,20 @@ import {
   type TestGroup,
   variants,
 } from './control-flow-graph.ts';
-import { Effects } from './effects.ts';
+import { FlowMemory } from './flow-memory.ts';
 import {
   flag,
   gate as gateBits,
   joint as jointBits,
-  LocationLayout,
+  type LocationLayout,
   place as placeBits,
   port as portBits,
   wet,
 } from './locations.ts';
 import { Relations } from './relations.ts';
 import { isLeftToSoak } from './soaking.ts';
-import { AbstractState } from './state.ts';
+import type { AbstractState, StatePool } from './state.ts';
+import type { Transfers } from './transfers.ts';
 
 /** The path context of a node: the last repair, and the one-try repairs that are used up. */
 export interface PathContext {
@@ -33,8 +35,8 @@ export interface PathContext {
 }
 
 /** One passing of a step: the states around it, valid only while it is visited. */
-export interface Visit {
-  readonly step: Step;
+export interface Visit<V extends Verb = Verb> {
+  readonly step: StepOf<V>;
   readonly block: Stage | Repair;
   readonly before: AbstractState;
   readonly path: PathContext;
@@ -83,49 +85,79 @@ export function mostTransfers({ nodes }: ControlFlowGraph): number {
   return 200_000 + 20 * nodes.length;
 }
 
+/** A path context, with what is kept for it. */
+interface Way extends PathContext {
+  readonly from: { readonly path: Way; readonly gate: GateStep; readonly by: GateStep } | null;
+  /** The states at join points (nodes that more than one path may reach), by node. */
+  readonly joins: Map<number, JoinState>;
+  /** Where each gate sends a unit on this path. */
+  readonly targets: Map<GateStep, readonly Target[]>;
+}
+
+interface JoinState {
+  readonly path: Way;
+  readonly node: number;
+  readonly state: AbstractState;
+  isQueued: boolean;
+}
+
+interface Target {
+  readonly path: Way;
+  readonly node: number;
+}
+
 /** A flow analysis of one set of part numbers: every way through the procedure, to the fixed node. */
 export class FlowAnalysis {
   readonly layout: LocationLayout;
   readonly relations: Relations;
-  private readonly transfer: Effects;
+  private readonly transfers: Transfers;
   private readonly oneTry: readonly string[];
-  private readonly contexts = new Map<string, PathContext>();
-  /** States at join nodes (join nodes): nodes that more than one path may reach. By path, then node. */
-  private readonly joinStates = new Map<number, Map<number, AbstractState>>();
-  private readonly joinPoints = new Set<number>();
-  private readonly worklist: { path: PathContext; node: number }[] = [];
-  private readonly queued = new Set<string>();
+  /** In the order in which they were found: a context's id is its place. */
+  private readonly paths: Way[] = [];
+  private readonly pathsByKey = new Map<string, Way>();
+  private readonly isJoinPoint: Uint8Array;
+  private readonly worklist: JoinState[] = [];
+  private next = 0;
+  private readonly states: StatePool;
 
   readonly graph: ControlFlowGraph;
   private readonly repairs: ReadonlyMap<string, Repair>;
-  private readonly gateNodes = new Map<Step, { readonly judged: number | string; readonly inRepair: number }>();
-  private transfers = 0;
+  private readonly gateNodes = new Map<Step, number>();
+  private readonly gateNodesInRepairs = new Map<Step, number>();
+  private passed = 0;
+  /** Null while the states are sought: what leaves a block is propagated. Else nothing is, and the visitor is shown it all. */
+  private visitor: Visitor | null = null;
 
   /** Every way was followed to its end. */
   get isComplete(): boolean {
-    return this.worklist.length === 0;
+    return this.next === this.worklist.length;
   }
 
-  constructor(graph: ControlFlowGraph) {
+  constructor(graph: ControlFlowGraph, states: StatePool, transfers: Transfers) {
     this.graph = graph;
-    const { procedure } = graph;
+    this.layout = states.layout;
+    this.states = states;
+    this.transfers = transfers;
+    const { procedure, nodes } = graph;
     this.repairs = new Map(procedure.repairs.map((repair) => [repair.name, repair] as const));
-    this.layout = new LocationLayout(procedure);
-    this.relations = new Relations(procedure.family);
-    this.transfer = new Effects(procedure, this.relations, graph.absent);
+    this.relations = Relations.of(procedure.family);
     this.oneTry = procedure.repairs
       .filter((repair) => repair.tries === 1 && !repair.inline)
       .map((repair) => repair.name)
       .slice(0, mostTracked);
-    this.joinPoints.add(0);
-    for (const { node } of graph.gates) this.joinPoints.add(node);
-    graph.nodes.forEach((node, index) => {
-      if (node.kind === 'branch') this.joinPoints.add(index);
-    });
-    for (const node of graph.repairs.values()) this.joinPoints.add(node);
-    graph.nodes.forEach((node, index) => {
-      if (node.kind === 'step' && 'tries' in node.block && isGate(node.step)) this.joinPoints.add(index);
-    });
+    this.isJoinPoint = new Uint8Array(nodes.length);
+    this.isJoinPoint[0] = 1;
+    for (const { node, step } of graph.gates) {
+      this.isJoinPoint[node] = 1;
+      this.gateNodes.set(step, node);
+    }
+    for (const node of graph.repairs.values()) this.isJoinPoint[node] = 1;
+    for (const [index, node] of nodes.entries()) {
+      if (node.kind === 'branch') this.isJoinPoint[index] = 1;
+      if (node.kind !== 'step' || !('tries' in node.block) || !isGate(node.step)) continue;
+      this.isJoinPoint[index] = 1;
+      this.gateNodesInRepairs.set(node.step, index);
+    }
     this.run();
   }
 
@@ -136,169 +168,164 @@ export class FlowAnalysis {
       .filter((part) => part.suppliedLoose || this.graph.absent.has(part.name))
       .map((part) => part.name);
     const first = this.path(null, 0, null);
-    this.propagate(first, 0, AbstractState.received(this.layout, loose, procedure.stages[0]?.station ?? null));
-    while (this.worklist.length > 0 && this.transfers < mostTransfers(this.graph)) {
-      const { path, node } = this.worklist.shift()!;
-      this.queued.delete(`${path.id}:${node}`);
-      this.walkFrom(path, node, this.joinState(path, node)!.copy(), null, (nextWay, nextNode, state) =>
-        this.propagate(nextWay, nextNode, state),
-      );
+    const received = this.states.take();
+    received.receive(loose, procedure.stages[0]?.station ?? null);
+    this.propagate(first, 0, received);
+    while (!this.isComplete && this.passed < mostTransfers(this.graph)) {
+      const join = this.worklist[this.next++]!;
+      join.isQueued = false;
+      this.walkFrom(join);
     }
   }
 
   /** Passes every step on every way once, at the fixed node; the first way first. */
   visit(visitor: Visitor) {
-    const ways = [...this.contexts.values()];
-    for (const [id, nodes] of [...this.joinStates.entries()].sort(([a], [b]) => a - b)) {
-      // A way's id is its place in the order in which they were found.
-      const path = ways[id]!;
-      for (const [node, state] of [...nodes.entries()].sort(([a], [b]) => a - b)) {
-        this.walkFrom(path, node, state.copy(), visitor, () => {});
-      }
+    this.visitor = visitor;
+    try {
+      for (const { joins } of this.paths)
+        for (const join of [...joins.values()].sort((one, other) => one.node - other.node)) this.walkFrom(join);
+    } finally {
+      this.visitor = null;
     }
   }
 
-  private path(repair: Repair | null, spent: number, from: PathContext['from']): PathContext {
+  /** Gives its states back for the next analysis: nothing can be visited anymore. */
+  release() {
+    for (const { joins } of this.paths) {
+      for (const { state } of joins.values()) this.states.giveBack(state);
+      joins.clear();
+    }
+  }
+
+  private path(repair: Repair | null, exhausted: number, from: Way['from']): Way {
     // Senders that are judged at one node send back to the same gates.
-    const key = `${repair?.name ?? ''}|${spent}|${from === null ? '' : this.judgedAt(from.gate)}|${from === null || from.by === from.gate ? '' : from.by.number}`;
-    let path = this.contexts.get(key);
+    const key = `${repair?.name ?? ''}|${exhausted}|${from === null ? '' : this.judgedAt(from.gate)}|${from === null || from.by === from.gate ? '' : from.by.number}`;
+    let path = this.pathsByKey.get(key);
     if (path === undefined) {
-      path = { id: this.contexts.size, repair, exhausted: spent, from };
-      this.contexts.set(key, path);
+      path = { id: this.paths.length, repair, exhausted, from, joins: new Map(), targets: new Map() };
+      this.pathsByKey.set(key, path);
+      this.paths.push(path);
     }
     return path;
   }
 
   /** The node at which a gate sends the unit to a repair; its number if it is in a repair itself. */
   private judgedAt(gate: Step): number | string {
-    return this.placeOf(gate).judged;
+    const at = this.gateNodes.get(gate);
+    return at === undefined ? gate.number : this.decisionOf(at);
   }
 
-  private placeOf(gate: Step) {
-    let place = this.gateNodes.get(gate);
-    if (place === undefined) {
-      const { gates, nodes, decisions } = this.graph;
-      const at = gates.find(({ step }) => step === gate)?.node;
-      const inRepair = nodes.findIndex((node) => node.kind === 'step' && node.step === gate && 'tries' in node.block);
-      place = { judged: at === undefined ? gate.number : (decisions.get(at) ?? at), inRepair };
-      this.gateNodes.set(gate, place);
-    }
-    return place;
+  /** The node at which a gate is judged. */
+  private decisionOf(node: number): number {
+    return this.graph.decisions.get(node) ?? node;
   }
 
-  private joinState(path: PathContext, node: number): AbstractState | undefined {
-    return this.joinStates.get(path.id)?.get(node);
+  private propagate(path: Way, node: number, state: AbstractState) {
+    if (this.visitor !== null) return;
+    let join = path.joins.get(node);
+    if (join === undefined) {
+      // One state may be sent several ways: what is kept is its own.
+      join = { path, node, state: this.states.copy(state), isQueued: false };
+      path.joins.set(node, join);
+    } else if (!join.state.join(state)) return;
+    if (join.isQueued) return;
+    join.isQueued = true;
+    this.worklist.push(join);
   }
 
-  private propagate(path: PathContext, node: number, state: AbstractState) {
-    let nodes = this.joinStates.get(path.id);
-    if (nodes === undefined) {
-      nodes = new Map();
-      this.joinStates.set(path.id, nodes);
-    }
-    const known = nodes.get(node);
-    // One state may be sent several ways: what is kept is its own.
-    if (known === undefined) nodes.set(node, state.copy());
-    else if (!known.join(state)) return;
-    const key = `${path.id}:${node}`;
-    if (!this.queued.has(key)) {
-      this.queued.add(key);
-      this.worklist.push({ path, node });
-    }
+  private walkFrom({ path, node, state }: JoinState) {
+    const walked = this.states.copy(state);
+    this.walk(path, node, walked);
+    this.states.giveBack(walked);
   }
 
-  /** Walks from a head to the next ones, applying steps in place. */
-  private walkFrom(
-    path: PathContext,
-    start: number,
-    state: AbstractState,
-    visitor: Visitor | null,
-    flow: (path: PathContext, node: number, state: AbstractState) => void,
-  ) {
+  /** Walks from a join point to the next ones, applying steps in place. */
+  private walk(path: Way, start: number, state: AbstractState) {
     const { nodes } = this.graph;
     for (let index = start; index < nodes.length; index++) {
-      if (index !== start && this.joinPoints.has(index)) return flow(path, index, state);
+      if (index !== start && this.isJoinPoint[index] === 1) return this.propagate(path, index, state);
       const node = nodes[index]!;
       switch (node.kind) {
         case 'enter':
-          this.enter(node.block, index, state, path, visitor);
+          this.enter(node.block, index, state, path);
           break;
         case 'step':
-          if (this.passStep(node, index, state, path, visitor, flow) === 'stop') return;
+          this.passStep(node, index, state, path);
           break;
         case 'nop':
           break;
         case 'carryBack':
-          this.carryBack(node.block, index, state, path, visitor);
+          this.carryBack(node.block, index, state, path);
           break;
         case 'branch':
-          this.sendFailed(node.group, index, state, path, flow);
+          this.sendFailed(node.group, index, state, path);
           for (const test of node.group.tests)
             this.refine(state, test.gate.id, gateBits.failed | gateBits.notYet, index);
           break;
         case 'return':
-          return this.resume(node.block, index, state, path, visitor, flow);
+          return this.resume(node.block, index, state, path);
         case 'end':
-          visitor?.end?.({ state, path, at: index, block: node.block, last: this.lastStepBefore(index) });
+          this.visitor?.end?.({ state, path, at: index, block: node.block, last: this.lastStepBefore(index) });
           return;
       }
     }
   }
 
-  private passStep(
-    node: Extract<FlowNode, { kind: 'step' }>,
-    index: number,
-    state: AbstractState,
-    path: PathContext,
-    visitor: Visitor | null,
-    flow: (path: PathContext, node: number, state: AbstractState) => void,
-  ): 'on' | 'stop' {
+  private passStep(node: Extract<FlowNode, { kind: 'step' }>, index: number, state: AbstractState, path: Way) {
     const { step, block } = node;
-    this.transfers++;
-    const visit: Visit = { step, block, before: state, path, at: index };
-    visitor?.step?.(visit);
-    this.transfer.apply(step, state, index);
-    visitor?.after?.(visit, state);
-    if (!isGate(step)) return 'on';
+    const { visitor } = this;
+    if (visitor === null) {
+      this.passed++;
+      this.transfers.apply(step, state, index);
+    } else {
+      const visit: Visit = { step, block, before: state, path, at: index };
+      visitor.step?.(visit);
+      this.transfers.apply(step, state, index);
+      visitor.after?.(visit, state);
+    }
+    if (!isGate(step)) return;
     const cell = this.layout.gates.get(step.gate.id)!;
-    if (node.group !== null) {
-      // With a list of repairs a fail goes on to the stage's last test; without one the unit waits for the lead.
-      state.set(cell, step.gate.onFail.length > 0 ? gateBits.passed | gateBits.failed : gateBits.passed, index);
-      return 'on';
-    }
-    if (step.gate.onFail.length > 0) {
-      const failed = state.copy();
-      failed.set(cell, gateBits.failed, index);
-      for (const entry of this.next(step, path)) this.sendTo(entry.repair, step, failed, path, flow);
-    }
+    const mayFail = step.gate.onFail.length > 0;
+    // With a list of repairs a fail goes on to the stage's last test; without one the unit waits for the lead.
+    if (node.group !== null)
+      return state.set(cell, mayFail ? gateBits.passed | gateBits.failed : gateBits.passed, index);
+    if (mayFail) this.send(step, cell, state, path, index);
     state.set(cell, gateBits.passed, index);
-    return 'on';
   }
 
   /** Any of the tests may have failed; the unit goes to one of the repairs that those ask for. */
-  private sendFailed(
-    group: TestGroup,
-    index: number,
-    state: AbstractState,
-    path: PathContext,
-    flow: (path: PathContext, node: number, state: AbstractState) => void,
-  ) {
+  private sendFailed(group: TestGroup, index: number, state: AbstractState, path: Way) {
     for (const test of group.tests) {
       const cell = this.layout.gates.get(test.gate.id)!;
-      if (!state.may(cell, gateBits.failed)) continue;
-      const sent = state.copy();
-      sent.set(cell, gateBits.failed, index);
-      for (const entry of this.next(test, path)) this.sendTo(entry.repair, test, sent, path, flow);
+      if (state.may(cell, gateBits.failed)) this.send(test, cell, state, path, index);
     }
   }
 
-  private next(test: GateStep, path: PathContext) {
+  /** Sends the unit with a failed gate to the repairs that may be next; the state is as before then. */
+  private send(gate: GateStep, cell: number, state: AbstractState, path: Way, index: number) {
+    if (this.visitor !== null) return;
+    const [value, since] = [state.values[cell]!, state.provenance[cell]!];
+    state.set(cell, gateBits.failed, index);
+    for (const { path: next, node } of this.targets(gate, path)) {
+      this.passed++;
+      this.propagate(next, node, state);
+    }
+    state.values[cell] = value;
+    state.provenance[cell] = since;
+  }
+
+  private targets(gate: GateStep, path: Way): readonly Target[] {
+    const known = path.targets.get(gate);
+    if (known !== undefined) return known;
     const tries = (name: string) => this.repairs.get(name)?.tries ?? null;
-    return nextEntries(
-      test.gate.onFail,
+    const entries = nextEntries(
+      gate.gate.onFail,
       (name) => (this.oneTry.includes(name) ? 1 : tries(name) === 1 ? 2 : tries(name)),
       (name) => (path.exhausted & this.bit(name)) !== 0,
     );
+    const targets = entries.flatMap((entry) => this.sendTo(entry.repair, gate, path));
+    path.targets.set(gate, targets);
+    return targets;
   }
 
   private bit(repair: string): number {
@@ -306,35 +333,21 @@ export class FlowAnalysis {
     return index < 0 ? 0 : 1 << index;
   }
 
-  private sendTo(
-    name: string,
-    gate: GateStep,
-    state: AbstractState,
-    path: PathContext,
-    flow: (path: PathContext, node: number, state: AbstractState) => void,
-  ) {
+  private sendTo(name: string, gate: GateStep, path: Way): Target[] {
     const node = this.graph.repairs.get(name);
     const repair = this.repairs.get(name);
-    if (node === undefined || repair === undefined) return;
-    this.transfers++;
+    if (node === undefined || repair === undefined) return [];
     // A check in a repair that sends on to another: the unit goes back to where the first was sent from.
-    const sender = repair.inline || path.from === null || this.checkInRepair(gate) < 0 ? gate : path.from.gate;
-    const next = this.path(repair, path.exhausted | this.bit(name), { path, gate: sender, by: gate });
-    flow(next, node, state);
+    const sender = repair.inline || path.from === null || !this.gateNodesInRepairs.has(gate) ? gate : path.from.gate;
+    return [{ path: this.path(repair, path.exhausted | this.bit(name), { path, gate: sender, by: gate }), node }];
   }
 
-  private enter(
-    block: Stage | Repair,
-    index: number,
-    state: AbstractState,
-    path: PathContext,
-    visitor: Visitor | null,
-  ) {
+  private enter(block: Stage | Repair, index: number, state: AbstractState, path: PathContext) {
     const bit = this.layout.stationBit(block.station);
     if (block.station === null) return;
     const cell = this.layout.unit.station;
     if (index > 0 && !state.must(cell, bit)) {
-      visitor?.leave?.({
+      this.visitor?.leave?.({
         last: this.lastStepOf(index, block, path),
         block: this.blockBefore(index, block, path),
         to: block,
@@ -349,9 +362,11 @@ export class FlowAnalysis {
 
   /** The unit goes to a station; where it may be there already it stays as it is. */
   private goes(state: AbstractState, bit: number, index: number) {
-    const staying = state.may(this.layout.unit.station, bit) ? state.copy() : null;
+    if (!state.may(this.layout.unit.station, bit)) return this.left(state, index);
+    const staying = this.states.copy(state);
     this.left(state, index);
-    if (staying !== null) state.join(staying);
+    state.join(staying);
+    this.states.giveBack(staying);
   }
 
   /** Conditions of leaving are taken as met once they are reported. */
@@ -388,7 +403,7 @@ export class FlowAnalysis {
     // Tests that wait for each other are all run: it leaves from the last of them.
     const { gate, by } = path.from;
     if (by !== gate) return by;
-    const at = this.graph.gates.find(({ step }) => step === gate)?.node;
+    const at = this.gateNodes.get(gate);
     const judged = at === undefined ? undefined : this.graph.decisions.get(at);
     return judged === undefined || judged === at ? gate : this.lastStepBefore(judged);
   }
@@ -405,98 +420,76 @@ export class FlowAnalysis {
     return this.graph.procedure.stages.find((stage) => gate !== undefined && stage.steps.includes(gate)) ?? null;
   }
 
-  private carryBack(repair: Repair, index: number, state: AbstractState, path: PathContext, visitor: Visitor | null) {
+  private carryBack(repair: Repair, index: number, state: AbstractState, path: PathContext) {
     const to = this.sentFrom(path);
     if (to === null || to.station === null) return;
     const bit = this.layout.stationBit(to.station);
     if (state.must(this.layout.unit.station, bit)) return;
-    visitor?.leave?.({ last: this.lastStepBefore(index), block: repair, to, state, path, at: index });
+    this.visitor?.leave?.({ last: this.lastStepBefore(index), block: repair, to, state, path, at: index });
     this.goes(state, bit, index);
     state.set(this.layout.unit.station, bit, index);
   }
 
   /** After a repair: to each gate that may be the earliest not passed on this build. */
-  private resume(
-    repair: Repair,
-    index: number,
-    state: AbstractState,
-    path: PathContext,
-    visitor: Visitor | null,
-    flow: (path: PathContext, node: number, state: AbstractState) => void,
-  ) {
+  private resume(repair: Repair, index: number, state: AbstractState, path: Way) {
     const sender = path.from?.gate ?? null;
-    const inRepair = sender === null ? -1 : this.checkInRepair(sender);
+    const inRepair = sender === null ? undefined : this.gateNodesInRepairs.get(sender);
     // A check inside a repair that renews a part on the spot goes on in that repair.
-    if (repair.inline && inRepair >= 0) {
-      visitor?.resume?.(repair, sender);
-      return flow(path.from!.path, inRepair, state);
+    if (repair.inline && inRepair !== undefined) {
+      this.visitor?.resume?.(repair, sender);
+      return this.propagate(path.from!.path, inRepair, state);
     }
-    const senderPoint = this.graph.gates.find(({ step }) => step === sender)?.node;
+    const senderNode = sender === null ? undefined : this.gateNodes.get(sender);
     const upTo =
-      senderPoint === undefined
-        ? Number.POSITIVE_INFINITY
-        : Math.max(senderPoint, this.graph.decisions.get(senderPoint) ?? senderPoint);
-    const going = state;
+      senderNode === undefined ? Number.POSITIVE_INFINITY : Math.max(senderNode, this.decisionOf(senderNode));
     for (const { node, step } of this.graph.gates) {
       if (node > upTo) break;
       const { gate } = step;
       const cell = this.layout.gates.get(gate.id)!;
-      if (going.may(cell, gateBits.notYet | gateBits.stale | gateBits.failed)) {
-        const back = going.copy();
+      if (state.may(cell, gateBits.notYet | gateBits.stale | gateBits.failed)) {
+        const back = this.states.copy(state);
         this.refine(back, gate.id, gateBits.passed, index);
-        this.goTo(node, repair, back, index, path, visitor, flow);
-        if (!going.may(cell, gateBits.passed)) return;
+        this.goTo(node, repair, back, index, path);
+        this.states.giveBack(back);
+        if (!state.may(cell, gateBits.passed)) return;
       }
-      this.refine(going, gate.id, gateBits.notYet | gateBits.stale | gateBits.failed, index);
+      this.refine(state, gate.id, gateBits.notYet | gateBits.stale | gateBits.failed, index);
     }
-    if (senderPoint !== undefined)
-      this.goTo(this.graph.decisions.get(senderPoint) ?? senderPoint, repair, going, index, path, visitor, flow);
+    if (senderNode !== undefined) this.goTo(this.decisionOf(senderNode), repair, state, index, path);
   }
 
-  private goTo(
-    node: number,
-    repair: Repair,
-    state: AbstractState,
-    index: number,
-    path: PathContext,
-    visitor: Visitor | null,
-    flow: (path: PathContext, node: number, state: AbstractState) => void,
-  ) {
+  private goTo(node: number, repair: Repair, state: AbstractState, index: number, path: Way) {
     const to = this.graph.nodes[node]!;
-    visitor?.resume?.(repair, to.kind === 'step' ? to.step : null);
-    this.comeBack(node, repair, state, index, path, visitor);
+    this.visitor?.resume?.(repair, to.kind === 'step' ? to.step : null);
+    this.comeBack(node, repair, state, index, path);
     const { block } = to;
     const bit = this.layout.stationBit(block.station);
     if (block.station !== null && !state.must(this.layout.unit.station, bit)) {
-      visitor?.leave?.({ last: repair.steps.at(-1) ?? null, block: repair, to: block, state, path, at: index });
+      this.visitor?.leave?.({ last: repair.steps.at(-1) ?? null, block: repair, to: block, state, path, at: index });
       this.goes(state, bit, index);
       state.set(this.layout.unit.station, bit, index);
     }
-    flow(path, node, state);
-  }
-
-  /** The node of a gate that is in a repair; -1 for one of a stage. */
-  private checkInRepair(gate: Step): number {
-    return this.placeOf(gate).inRepair;
+    this.propagate(path, node, state);
   }
 
   /** What a repair left off is reported once; then the unit counts as it was at the test on the first path. */
-  private comeBack(
-    node: number,
-    repair: Repair,
-    state: AbstractState,
-    index: number,
-    path: PathContext,
-    visitor: Visitor | null,
-  ) {
+  private comeBack(node: number, repair: Repair, state: AbstractState, index: number, path: PathContext) {
     const target = this.graph.nodes[node]!;
-    const stood = this.joinStates.get(0)?.get(node);
+    const stood = this.paths[0]!.joins.get(node)?.state;
     if (target.kind !== 'step' || stood === undefined) return;
     const { step } = target;
     if (!isTest(step) && step.verb !== 'set') return;
     const off = this.leftOff(state, stood, step.verb === 'set');
     if (off.length === 0) return;
-    visitor?.comeBack?.({ last: repair.steps.at(-1) ?? null, block: repair, to: step, off, state, path, at: index });
+    this.visitor?.comeBack?.({
+      last: repair.steps.at(-1) ?? null,
+      block: repair,
+      to: step,
+      off,
+      state,
+      path,
+      at: index,
+    });
     for (const [cell, { kind }] of this.layout.locations.entries())
       if (!['gate', 'reading', 'age'].includes(kind)) state.set(cell, stood.get(cell), index);
   }
@@ -524,7 +517,14 @@ export class FlowAnalysis {
   }
 }
 
-/** The flow analysis of a procedure: one for each set of part numbers whose steps differ. Pure. */
-export function analyzeFlow(procedure: Procedure): FlowAnalysis[] {
-  return variants(procedure).map((numbers) => new FlowAnalysis(buildControlFlowGraph(procedure, numbers)));
+/**
+ * The flow analysis of a procedure: one for each set of part numbers whose steps differ. Pure.
+ * @param memory of the procedure that was analyzed last, for one that is analyzed after each edit
+ */
+export function analyzeFlow(procedure: Procedure, memory = new FlowMemory()): FlowAnalysis[] {
+  memory.begin(procedure);
+  return variants(procedure).map((numbers) => {
+    const graph = buildControlFlowGraph(procedure, numbers);
+    return new FlowAnalysis(graph, memory.states!, memory.transfersOf(graph));
+  });
 }

@@ -1,9 +1,11 @@
-import type { LimitUse, Procedure, Spec, Step } from '../model/procedure.ts';
+import type { LimitUse, Procedure, Spec, Step, StepFacts } from '../model/procedure.ts';
 import type { DecisionRule, Shop, StandingTolerance } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
 import { isTestOf, own } from '../model/steps.ts';
 import { kindAdmits, kindOfUnit, quantitiesOf } from '../quantities/index.ts';
+import { oncePer } from '../quantities/memo.ts';
 import type { Kind, Limit, NominalLimit } from '../quantities/types.ts';
+import { allSteps } from './locations.ts';
 
 /** One limit as it is written somewhere, with the words for it. */
 export interface WrittenLimit {
@@ -17,7 +19,7 @@ export interface WrittenLimit {
 }
 
 /** Every limit of a procedure that is written in a spec or a part number. */
-export function specLimits(procedure: Procedure): WrittenLimit[] {
+export const specLimits = oncePer((procedure: Procedure): readonly WrittenLimit[] => {
   const of = (
     spec: Spec,
     value: Pick<Spec, 'rebuilt' | 'inService' | 'whenNew'>,
@@ -53,16 +55,21 @@ export function specLimits(procedure: Procedure): WrittenLimit[] {
       }),
     ),
   ];
-}
+});
 
 /** Every limit that is written in a step, with the kinds that its unit may have. */
-export function stepLimits(procedure: Procedure): WrittenLimit[] {
-  return [...procedure.stages, ...procedure.repairs].flatMap((block) =>
-    block.steps.flatMap((step) => limitsOfStep(step, procedure)),
-  );
-}
+export const stepLimits = oncePer((procedure: Procedure): readonly WrittenLimit[] =>
+  allSteps(procedure).flatMap((step) =>
+    step.verb === 'across' || own(step, 'choose') != null
+      ? limitsOfStep(step, (test) => kindsOfTest(procedure, test))
+      : limitsIn(step),
+  ),
+);
 
-function limitsOfStep(step: Step, procedure: Procedure): WrittenLimit[] {
+/** Every limit that is written in a step, without the kinds that follow from the test of another step. */
+export const limitsIn = oncePer((step: Step): readonly WrittenLimit[] => limitsOfStep(step, () => null));
+
+function limitsOfStep(step: Step, kindsOf: (test: string) => readonly Kind[] | null): WrittenLimit[] {
   const made = (limit: Limit | null | undefined, words: string, kinds: readonly Kind[] | null): WrittenLimit[] =>
     limit == null ? [] : [{ limit, words, source: step.source, step, spec: null, kinds }];
   const test = own(step, 'test');
@@ -91,15 +98,13 @@ function limitsOfStep(step: Step, procedure: Procedure): WrittenLimit[] {
       'angle',
       'cam angle',
     ]),
-    ...(step.verb === 'across' ? made(step.spread, 'the spread', kindsOfTest(procedure, step.gate.test)) : []),
-    ...(choose?.target?.form === 'limit'
-      ? made(choose.target.limit, 'the target', kindsOfTest(procedure, choose.test))
-      : []),
+    ...(step.verb === 'across' ? made(step.spread, 'the spread', kindsOf(step.gate.test)) : []),
+    ...(choose?.target?.form === 'limit' ? made(choose.target.limit, 'the target', kindsOf(choose.test)) : []),
   ];
 }
 
 /** The limits that a use of a limit refers to: the one written, or those of its spec and its part numbers. */
-export function limitsOfUse(procedure: Procedure, use: LimitUse): { limit: Limit; spec: Spec | null }[] {
+export function limitsOfUse(procedure: StepFacts, use: LimitUse): { limit: Limit; spec: Spec | null }[] {
   if (use.form === 'limit') return [{ limit: use.limit, spec: null }];
   const spec = procedure.specs.find((other) => other.name === use.spec);
   if (spec === undefined) return [];
@@ -114,9 +119,11 @@ export function limitsOfUse(procedure: Procedure, use: LimitUse): { limit: Limit
 
 /** The kind that the test of a name reads, by its spec or by what it reads; null if none is stated. */
 function kindsOfTest(procedure: Procedure, name: string): readonly Kind[] | null {
-  const steps = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
-  const reads = steps.flatMap((step) => (isTestOf(step, name) ? (step.test.reads ?? []) : []));
-  const kind = reads[0] ?? procedure.specs.find((spec) => spec.name === name)?.kind ?? null;
+  const reads = allSteps(procedure).find((step) => isTestOf(step, name) && step.test.reads !== null);
+  const kind =
+    (reads === undefined ? null : own(reads, 'test')?.reads) ??
+    procedure.specs.find((spec) => spec.name === name)?.kind ??
+    null;
   return kind === null ? null : [kind];
 }
 
@@ -133,7 +140,7 @@ export type Which = 'rebuilt' | 'inService' | 'whenNew';
 
 /** The limits that a use of a limit stands for at a step: the one written, or those of its spec and its part numbers. */
 export function judgedLimits(
-  procedure: Procedure,
+  procedure: StepFacts,
   step: Pick<Step, 'only'>,
   use: LimitUse,
   which: readonly Which[] = ['rebuilt'],

@@ -1,5 +1,6 @@
 import type { Procedure, Step } from '../model/procedure.ts';
 import { isGate, readingOf } from '../model/steps.ts';
+import { oncePer } from '../quantities/memo.ts';
 
 /*
  * A cell holds the set of values that are possible, as bits. Merging two ways is union. The words are what
@@ -120,6 +121,19 @@ export class LocationLayout {
     };
   }
 
+  /** Whether its cells are the same, in the same order. */
+  isLike(other: LocationLayout): boolean {
+    return (
+      this.locations.length === other.locations.length &&
+      this.stations.length === other.stations.length &&
+      this.stations.every((station, index) => station === other.stations[index]) &&
+      this.locations.every(({ of, property }, index) => {
+        const cell = other.locations[index]!;
+        return of === cell.of && property === cell.property;
+      })
+    );
+  }
+
   private cell(kind: LocationKind, of: string, property: string): number {
     return this.locations.push({ kind, of, property }) - 1;
   }
@@ -143,6 +157,6 @@ function readingsOf(procedure: Procedure): Set<string> {
 }
 
 /** Steps of stages, then of repairs. */
-export function allSteps(procedure: Procedure): Step[] {
-  return [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
-}
+export const allSteps = oncePer((procedure: Procedure): readonly Step[] =>
+  [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps),
+);

@@ -23,7 +23,7 @@ export function loosened({ graph, layout }: FlowAnalysis, state: AbstractState, 
     const cell = layout.joints.get(one.part)!;
     if (adjusters.some((adjuster) => adjuster.part === one.part)) return [];
     if (!state.may(cell, states) || !state.mayBeIn(one.part)) return [];
-    const since = state.provenance[cell]!;
+    const since = state.since(cell);
     return [{ joint: one, since, cause: `loose:${one.part}:${since}` }];
   });
 }
@@ -56,9 +56,9 @@ export function openLocks({ graph, layout }: FlowAnalysis, state: AbstractState,
     const cell = layout.adjusters.get(adjuster.part)!;
     if (lock === null || graph.absent.has(lock)) return [];
     if (!state.may(cell, states) || !state.mayBeIn(adjuster.part)) return [];
-    const since = state.provenance[cell]!;
+    const since = state.since(cell);
     if (!state.mayBeIn(lock))
-      return [{ adjuster, lock, since, cause: `missing:${lock}:${state.provenance[state.part(lock).place]}` }];
+      return [{ adjuster, lock, since, cause: `missing:${lock}:${state.since(state.part(lock).place)}` }];
     const joint = layout.joints.get(lock);
     // A lock that was torqued holds as well as one that was locked.
     if (joint !== undefined && !state.may(joint, loose)) return [];
@@ -89,6 +89,6 @@ export function looseParts(flow: FlowAnalysis, state: AbstractState): LooseParts
   });
   const [first] = parts;
   if (first === undefined) return null;
-  const since = state.provenance[state.part(first.name).place]!;
+  const since = state.since(state.part(first.name).place);
   return { parts, since, cause: `loose:${since}` };
 }

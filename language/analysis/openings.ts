@@ -24,10 +24,7 @@ export function bareFaces({ graph, layout }: FlowAnalysis, state: AbstractState)
     if (!state.may(cell, guard.off)) return [];
     const other = faces.find((one) => one.id === face.meets);
     if (other !== undefined && state.mustBeIn(other.part)) return [];
-    const since = Math.max(
-      state.provenance[cell]!,
-      other === undefined ? -1 : state.provenance[state.part(other.part).place]!,
-    );
+    const since = Math.max(state.since(cell), other === undefined ? -1 : state.since(state.part(other.part).place));
     return [{ face, since, cause: `bare:${face.id}:${since}` }];
   });
 }
@@ -49,7 +46,7 @@ export function openPorts(
     .filter((one) => counts(one) && portExposed(state, one) && state.may(layout.ports.get(one.name)!, port.open))
     .map((one) => one.name);
   if (names.length === 0) return null;
-  const since = Math.max(...names.map((name) => state.provenance[layout.ports.get(name)!]!));
+  const since = Math.max(...names.map((name) => state.since(layout.ports.get(name)!)));
   return { names, since, cause: `open:${since}` };
 }
 

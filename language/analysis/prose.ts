@@ -20,18 +20,18 @@ export function lower(title: string): string {
 }
 
 /** The words for a part. */
-export function partWords(procedure: Procedure, name: string): string {
+export function partWords(procedure: Pick<Procedure, 'family'>, name: string): string {
   const part = procedure.family.parts.find((other) => other.name === name);
   return part === undefined ? name : lower(part.title);
 }
 
 /** Words for several parts. */
-export function partsWords(procedure: Procedure, names: readonly string[]): string {
+export function partsWords(procedure: Pick<Procedure, 'family'>, names: readonly string[]): string {
   return listed(names.map((name) => partWords(procedure, name)));
 }
 
 /** A face in words: `end face of the body`. */
-export function faceWords(procedure: Procedure, id: string): string {
+export function faceWords(procedure: Pick<Procedure, 'family'>, id: string): string {
   const face = procedure.family.faces.find((other) => other.id === id);
   if (face === undefined) return id;
   return `the ${face.name} face of the ${partWords(procedure, face.part)}`;
@@ -59,7 +59,7 @@ export function capital(text: string): string {
 }
 
 /** A station in the middle of a sentence: `the polishing wheel`. */
-export function stationWords(procedure: Procedure, name: string | null): string {
+export function stationWords(procedure: Pick<Procedure, 'shop'>, name: string | null): string {
   const station = procedure.shop.stations.find((other) => other.name === name);
   return station === undefined ? 'its station' : `the ${lower(station.title)}`;
 }

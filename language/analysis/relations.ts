@@ -1,22 +1,37 @@
 import type { Face, Family, Joint, Part, Port } from '../model/family.ts';
 
-/** What a family's relations say together, worked out once. Names are ids of parts. */
+/** What a family's relations say together, each worked out once. Names are ids of parts. */
 export class Relations {
+  /** The relations of a family: those of one family are the same, whoever asks. */
+  static of(family: Family): Relations {
+    const relations = known.get(family) ?? new Relations(family);
+    known.set(family, relations);
+    return relations;
+  }
+
   private readonly parts: ReadonlyMap<string, Part>;
+  private readonly joints: ReadonlyMap<string, Joint>;
+  private readonly facesById: ReadonlyMap<string, Face>;
+  private readonly portsByName: ReadonlyMap<string, Port>;
   private readonly restsOnIt = new Map<string, Part[]>();
   private readonly heldBy = new Map<string, Part[]>();
   private readonly closures = new Map<string, ReadonlySet<string>>();
 
   readonly family: Family;
 
-  constructor(family: Family) {
+  private constructor(family: Family) {
     this.family = family;
-    this.parts = new Map(family.parts.map((part) => [part.name, part]));
-    for (const part of family.parts) {
+    const { parts, joints, faces, ports } = family;
+    // Of one name that is declared twice the first counts.
+    this.parts = byName(parts, ({ name }) => name);
+    this.joints = byName(joints, ({ part }) => part);
+    this.facesById = byName(faces, ({ id }) => id);
+    this.portsByName = byName(ports, ({ name }) => name);
+    for (const part of parts) {
       for (const under of restsOn(part)) push(this.restsOnIt, under, part);
       for (const held of part.holds) push(this.heldBy, held, part);
     }
-    for (const joint of family.joints) this.closures.set(joint.part, this.closureOf(joint));
+    for (const joint of joints) this.closures.set(joint.part, this.closureOf(joint));
   }
 
   part(name: string): Part {
@@ -24,38 +39,38 @@ export class Relations {
   }
 
   joint(part: string): Joint | undefined {
-    return this.family.joints.find((joint) => joint.part === part);
+    return this.joints.get(part);
   }
 
   face(id: string): Face {
-    return this.family.faces.find((face) => face.id === id)!;
+    return this.facesById.get(id)!;
   }
 
   port(name: string): Port {
-    return this.family.ports.find((port) => port.name === name)!;
+    return this.portsByName.get(name)!;
   }
 
   /** Parts that lie directly on, in or through a part. */
   onIt(part: string): readonly Part[] {
-    return this.restsOnIt.get(part) ?? [];
+    return this.restsOnIt.get(part) ?? none;
   }
 
   /** Parts that hold a part. */
   holders(part: string): readonly Part[] {
-    return this.heldBy.get(part) ?? [];
+    return this.heldBy.get(part) ?? none;
   }
 
   /** Parts that come out with a part because they are in it and on nothing else. */
-  inside(part: string): Part[] {
-    return this.onIt(part).filter(
+  readonly inside = once((part): readonly Part[] =>
+    this.onIt(part).filter(
       (other) =>
         other.in.includes(part) &&
         other.on.length === 0 &&
         other.through.length === 0 &&
         this.joint(other.name) === undefined &&
         !this.isCarrier(part),
-    );
-  }
+    ),
+  );
 
   /** The part that everything rests on or in is the unit itself: what is in it does not come out with it. */
   private isCarrier(part: string): boolean {
@@ -67,13 +82,13 @@ export class Relations {
    * to, what lies inside them, and the chain (a spring's) that presses on any of them.
    */
   closure(joint: string): ReadonlySet<string> {
-    return this.closures.get(joint) ?? new Set();
+    return this.closures.get(joint) ?? nothing;
   }
 
   /** Joints whose closure has the part. */
-  closedBy(part: string): Joint[] {
-    return this.family.joints.filter((joint) => this.closure(joint.part).has(part));
-  }
+  readonly closedBy = once((part): readonly Joint[] =>
+    this.family.joints.filter((joint) => this.closure(joint.part).has(part)),
+  );
 
   /** A joint that holds pressure or carries a spring's load: it closes over something. */
   loaded(joint: string): boolean {
@@ -106,7 +121,7 @@ export class Relations {
   }
 
   /** Parts that cannot be in place before a part is: those that its own stack presses on. */
-  bornBy(part: string): ReadonlySet<string> {
+  readonly bornBy = once((part): ReadonlySet<string> => {
     const stack = new Set<string>();
     const climb = (name: string) => {
       if (stack.has(name)) return;
@@ -115,42 +130,58 @@ export class Relations {
     };
     if (restsOn(this.part(part)).length > 0) climb(part);
     return new Set([...stack].filter((name) => !this.isOnCarrier(name)).flatMap((name) => this.part(name).bearsOn));
-  }
+  });
 
   /** Faces of a part. */
-  faces(part: string): Face[] {
-    return this.family.faces.filter((face) => face.part === part);
-  }
+  readonly faces = once((part): readonly Face[] => this.family.faces.filter((face) => face.part === part));
 
   /** Ports of a part. */
-  ports(part: string): Port[] {
-    return this.family.ports.filter((port) => port.part === part);
-  }
+  readonly ports = once((part): readonly Port[] => this.family.ports.filter((port) => port.part === part));
 
   /** A part with a lapped or ground face, or matched to another: small and easily spoilt. */
-  isFine(part: string): boolean {
-    return (
-      this.part(part).matchedTo.length > 0 ||
-      this.faces(part).some((face) => face.finish !== null) ||
-      this.family.parts.some((other) => other.matchedTo.includes(part))
-    );
-  }
+  readonly isFine = once(
+    (part): boolean => this.matches(part).length > 0 || this.faces(part).some((face) => face.finish !== null),
+  );
 
   /** The parts that a part is matched to, said at either. */
-  matches(part: string): string[] {
-    return [
-      ...new Set([
-        ...this.part(part).matchedTo,
-        ...this.family.parts.filter((other) => other.matchedTo.includes(part)).map((other) => other.name),
-      ]),
-    ];
-  }
+  readonly matches = once((part): readonly string[] => [
+    ...new Set([
+      ...this.part(part).matchedTo,
+      ...this.family.parts.filter((other) => other.matchedTo.includes(part)).map((other) => other.name),
+    ]),
+  ]);
+}
+
+const known = new WeakMap<Family, Relations>();
+const none: readonly never[] = [];
+const nothing: ReadonlySet<string> = new Set();
+
+/** A function of a name that is worked out once for each. */
+function once<T>(work: (name: string) => T): (name: string) => T {
+  const results = new Map<string, T>();
+  return (name) => {
+    if (results.has(name)) return results.get(name)!;
+    const result = work(name);
+    results.set(name, result);
+    return result;
+  };
+}
+
+function byName<T>(all: readonly T[], nameOf: (one: T) => string): ReadonlyMap<string, T> {
+  return new Map([...all].reverse().map((one) => [nameOf(one), one]));
 }
 
 /** What a part lies on, in or through. */
 export function restsOn(part: Part): readonly string[] {
-  return [...part.on, ...part.in, ...part.through];
+  let under = supports.get(part);
+  if (under === undefined) {
+    under = [...part.on, ...part.in, ...part.through];
+    supports.set(part, under);
+  }
+  return under;
 }
+
+const supports = new WeakMap<Part, readonly string[]>();
 
 function push<K, V>(map: Map<K, V[]>, key: K, value: V) {
   const list = map.get(key);

@@ -1,3 +1,4 @@
+import equal from 'fast-deep-equal';
 import Fraction from 'fraction.js';
 import { shimRate, stackedSizes } from '../engineering/shim-stock.ts';
 import type { Family, Part } from '../model/family.ts';
@@ -16,6 +17,7 @@ import {
   unitOf,
   window,
 } from '../quantities/index.ts';
+import { oncePer } from '../quantities/memo.ts';
 import type { Difference, Kind, Limit, Quantity } from '../quantities/types.ts';
 import { renewedIn } from './held.ts';
 import { type JudgedLimit, judgedLimits, type Which } from './limits.ts';
@@ -59,37 +61,47 @@ export function caseFor({ cases }: ShimChoice, number: string | null): ChoiceCas
   return cases.find((one) => one.number === number) ?? cases.find((one) => one.number === null);
 }
 
-/** A procedure never changes, and rules, sheet and advice all need its choices. */
-const known = new WeakMap<Procedure, readonly ShimChoice[]>();
+/** Every choice of a part that is `chosen from` a stock of the shop. Rules, sheet and advice all need them. */
+export const shimChoices = oncePer((procedure: Procedure): readonly ShimChoice[] =>
+  drawersOf(procedure).flatMap((drawer) => {
+    const { step } = drawer;
+    const { family, shop, specs, numbers } = procedure;
+    if (step.choose === null) return [];
+    const of = [family, shop, specs, numbers, limitOfReading(procedure, step.choose.test)];
+    const known = choicesKept.get(step);
+    if (known !== undefined && equal(known.of, of)) return [known.choice];
+    const choice = buildChoice(procedure, drawer, step.choose);
+    choicesKept.set(step, { of, choice });
+    return [choice];
+  }),
+);
 
-/** Every choice of a part that is `chosen from` a stock of the shop. */
-export function shimChoices(procedure: Procedure): readonly ShimChoice[] {
-  const made = known.get(procedure) ?? choicesOf(procedure);
-  known.set(procedure, made);
-  return made;
+/** By their steps, which an edit of others leaves as they are; with what they were made of. */
+const choicesKept = new WeakMap<Step, { readonly of: readonly unknown[]; readonly choice: ShimChoice }>();
+
+function buildChoice(
+  procedure: Procedure,
+  { step, parts, stocks }: Pick<ShimChoice, 'step' | 'parts' | 'stocks'>,
+  choose: Choice,
+): ShimChoice {
+  const { neverAbove } = step;
+  const most = thicknessLimit(procedure.family, parts, neverAbove);
+  const end = most === null ? null : amount(most);
+  const [stock] = stocks;
+  const sizes = stocks.length === 1 ? sizesIn(stock!) : stackedSizes(stocks);
+  return {
+    step,
+    choose,
+    parts,
+    stocks,
+    most,
+    sizes: sizes?.filter((size) => end === null || size.compare(end) <= 0) ?? null,
+    test: choose.test,
+    cases: casesOf(procedure, step, choose),
+  };
 }
 
-function choicesOf(procedure: Procedure): ShimChoice[] {
-  return drawersOf(procedure).flatMap(({ step, parts, stocks }) => {
-    const { choose, neverAbove } = step;
-    if (choose === null) return [];
-    const most = thicknessLimit(procedure.family, parts, neverAbove);
-    const end = most === null ? null : amount(most);
-    const sizes = stackedSizes(stocks);
-    return [
-      {
-        step,
-        choose,
-        parts,
-        stocks,
-        most,
-        sizes: sizes?.filter((size) => end === null || size.compare(end) <= 0) ?? null,
-        test: choose.test,
-        cases: casesOf(procedure, step, choose),
-      },
-    ];
-  });
-}
+const sizesIn = oncePer((stock: Stock) => stackedSizes([stock]));
 
 /** Every step that chooses parts out of stocks of the shop, by a reading or as its own words say. */
 export function drawersOf({

@@ -1,9 +1,10 @@
-import type { Procedure, Step, StepOf, TestFigures } from '../model/procedure.ts';
+import type { Procedure, Step, StepFacts, StepOf, TestFigures } from '../model/procedure.ts';
 import { own } from '../model/steps.ts';
 import { kindOfLimit, window } from '../quantities/index.ts';
+import { oncePer } from '../quantities/memo.ts';
 import type { Kind, Limit } from '../quantities/types.ts';
 import { type JudgedLimit, judgedLimits, type Which } from './limits.ts';
-import { stationsOf } from './stages.ts';
+import { type StepSetting, settingsIn } from './stages.ts';
 
 /** One thing that a tool must do in a step, at one of the stations where the step may be done. */
 export interface ToolWork {
@@ -23,15 +24,27 @@ export interface ToolWork {
 const byTool: ReadonlySet<Kind> = new Set<Kind>(['pressure', 'torque', 'length', 'force', 'resistance']);
 
 /** Everything in a procedure that is set or read with a tool. */
-export function toolWork(procedure: Procedure): ToolWork[] {
+export const toolWork = oncePer((procedure: Procedure): readonly ToolWork[] => {
   const work: ToolWork[] = [];
-  for (const [block, stations] of stationsOf(procedure))
-    for (const step of block.steps)
-      for (const each of workOf(procedure, step))
-        if (each.kind === null || byTool.has(each.kind))
-          for (const station of stations) work.push({ ...each, step, station });
+  for (const setting of settingsIn(procedure)) for (const step of setting.steps) work.push(...workAt(setting, step));
+  return work;
+});
+
+/** The same for a step, which several rules judge one after the other. */
+export function workAt(setting: StepSetting, step: Step): readonly ToolWork[] {
+  const known = worksIn(setting);
+  const work =
+    known.get(step) ??
+    workOf(setting, step).flatMap((each) =>
+      each.kind === null || byTool.has(each.kind)
+        ? [...setting.stations].map((station) => ({ ...each, step, station }))
+        : [],
+    );
+  known.set(step, work);
   return work;
 }
+
+const worksIn = oncePer((_: StepSetting) => new Map<Step, readonly ToolWork[]>());
 
 /** A figure at which a step is done, which some tool must be able to show. */
 export interface ConditionWork extends ToolWork {
@@ -40,20 +53,18 @@ export interface ConditionWork extends ToolWork {
 }
 
 /**
- * The figures that steps are done at, and the readings of a test bench: a tool that the shop has for them must reach
+ * The figures that a step is done at, and the readings of a test bench: a tool that the shop has for them must reach
  * them; without one, the bench itself shows them.
  */
-export function conditionWork(procedure: Procedure): ConditionWork[] {
+export function conditionWork(setting: StepSetting, step: Step): ConditionWork[] {
   const work: ConditionWork[] = [];
-  for (const [block, stations] of stationsOf(procedure))
-    for (const step of block.steps)
-      for (const { words, limits } of conditions(procedure, step))
-        for (const kind of new Set(limits.map(({ limit }) => kindOfLimit(limit))))
-          for (const station of stations) work.push({ does: 'read', kind, limits, words, step, station });
+  for (const { words, limits } of conditions(setting, step))
+    for (const kind of new Set(limits.map(({ limit }) => kindOfLimit(limit))))
+      for (const station of setting.stations) work.push({ does: 'read', kind, limits, words, step, station });
   return work;
 }
 
-function conditions(procedure: Procedure, step: Step): Pick<ConditionWork, 'words' | 'limits'>[] {
+function conditions(procedure: StepFacts, step: Step): Pick<ConditionWork, 'words' | 'limits'>[] {
   const at = own(step, 'at');
   const neverAbove = own(step, 'test')?.neverAbove;
   const of = (words: string, limit: Limit | null | undefined) =>
@@ -81,7 +92,7 @@ const byAir: ReadonlySet<string> = new Set(['test', 'read', 'set', 'check', 'mea
 
 type Work = Pick<ToolWork, 'does' | 'kind' | 'limits'>;
 
-function workOf(procedure: Procedure, step: Step): Work[] {
+function workOf(procedure: StepFacts, step: Step): Work[] {
   switch (step.verb) {
     case 'torque':
     case 'lock':
@@ -114,13 +125,13 @@ function written(limit: Limit): JudgedLimit[] {
   return [{ limit, number: null, acceptance: 'simple' }];
 }
 
-function limitsOf(procedure: Procedure, step: Step, which?: readonly Which[]): JudgedLimit[] {
+function limitsOf(procedure: StepFacts, step: Step, which?: readonly Which[]): JudgedLimit[] {
   const use = own(step, 'limit');
   return use == null ? [] : judgedLimits(procedure, step, use, which);
 }
 
 /** A part that is measured with no limit: a shim within the range of its stock; for others nothing is known. */
-function sizeOf({ family, shop }: Procedure, step: Step): Work {
+function sizeOf({ family, shop }: StepFacts, step: Step): Work {
   const parts = step.objects.flatMap(({ name }) => family.parts.find((part) => part.name === name) ?? []);
   const limits = parts.flatMap((part) => {
     const sizes = shop.stocks.find(({ name }) => name === part.chosenFrom)?.sizes ?? [];
@@ -148,7 +159,7 @@ function ends(limits: readonly JudgedLimit[]): JudgedLimit[] {
 }
 
 /** What a test, a setting or a reading states about its value. */
-function reading(procedure: Procedure, step: StepOf<'test' | 'read' | 'set'>): Work[] {
+function reading(procedure: StepFacts, step: StepOf<'test' | 'read' | 'set'>): Work[] {
   const { specs, shop } = procedure;
   // A master's value is not declared.
   if (step.verb === 'read' && shop.masters.some(({ name }) => name === step.reading)) return [];

@@ -94,7 +94,7 @@ export function reaches(work: ToolWork, { limit }: JudgedLimit, asset: Asset): b
 }
 
 /** Tools that suit the work and are available where it is done. */
-export function atHand({ shop }: Procedure, work: ToolWork): Asset[] {
+export function atHand({ shop }: Pick<Procedure, 'shop'>, work: ToolWork): Asset[] {
   return shop.assets.filter((asset) => suits(asset, work.kind) && isAt(work.station, asset));
 }
 
@@ -104,7 +104,7 @@ export function isAt(station: string | null, asset: Asset): boolean {
 }
 
 /** Tools that suit the work and that its step names, or whose kind it names. */
-export function namedTools({ shop }: Procedure, { step, kind }: ToolWork): Asset[] {
+export function namedTools({ shop }: Pick<Procedure, 'shop'>, { step, kind }: ToolWork): Asset[] {
   return step.tools
     .flatMap((use) => {
       if (use.form === 'asset') return assetOf(shop, use) ?? [];
@@ -117,7 +117,7 @@ export function namedTools({ shop }: Procedure, { step, kind }: ToolWork): Asset
  * The tools that a limit is set or read with: those that the step names, or else the station's gauge, or else the loose
  * ones. Only those that reach it. None if the step names a tool in quotes: nothing is known about that one.
  */
-function toolsFor(procedure: Procedure, work: ToolWork, judged: JudgedLimit): Asset[] {
+function toolsFor(procedure: Pick<Procedure, 'shop'>, work: ToolWork, judged: JudgedLimit): Asset[] {
   const named = namedTools(procedure, work);
   const reaching = (tools: readonly Asset[]) => tools.filter((asset) => reaches(work, judged, asset));
   if (named.length > 0) return reaching(named.filter((asset) => isAt(work.station, asset)));
@@ -142,7 +142,7 @@ export interface Unfit {
   readonly use: AssetUse | null;
 }
 
-export function unfitTools(procedure: Procedure, all: readonly ToolWork[], passes: Passes): Unfit[] {
+export function unfitTools(procedure: Pick<Procedure, 'shop'>, all: readonly ToolWork[], passes: Passes): Unfit[] {
   return all.flatMap((work) => {
     for (const judged of work.limits) {
       const tools = toolsFor(procedure, work, judged);
@@ -155,7 +155,11 @@ export function unfitTools(procedure: Procedure, all: readonly ToolWork[], passe
 }
 
 /** An available tool that reaches every limit of the work and will do for it. */
-export function betterTool(procedure: Procedure, work: ToolWork, passes: Passes = () => true): Asset | null {
+export function betterTool(
+  procedure: Pick<Procedure, 'shop'>,
+  work: ToolWork,
+  passes: Passes = () => true,
+): Asset | null {
   const fits = (asset: Asset) =>
     work.limits.every((judged) => reaches(work, judged, asset) && passes(asset, work, judged));
   return atHand(procedure, work).find((asset) => asset.range !== null && fits(asset)) ?? null;
@@ -255,14 +259,10 @@ export function readable({ graduated, digital }: Asset): Fraction | null {
   return graduated === null ? null : decimalValue(graduated.number).div(digital ? 1 : 2);
 }
 
-const known = new WeakMap<Procedure, readonly ToolWork[]>();
-
 /** The tool that a test is read on, as the procedure and the shop say it. Null: none is known, or its words name it. */
 export function findGauge(procedure: Procedure, test: string, limit: Limit): Asset | null {
   const kind = kindOfLimit(limit);
-  const all = known.get(procedure) ?? toolWork(procedure);
-  known.set(procedure, all);
-  for (const work of all) {
+  for (const work of toolWork(procedure)) {
     const { step } = work;
     if (work.does !== 'read' || work.kind !== kind || readingOf(step) !== test) continue;
     const [tool] = toolsFor(procedure, work, { limit, number: null, acceptance: 'simple' });

@@ -30,11 +30,17 @@ describe('how sheets are printed', () => {
       word: 'Job card',
       language: 'es',
       paper: 'letter',
+      form: null,
     });
-    expect(sheet('{ "language": "fr", "paper": "letter" }')).toEqual({ word: null, language: null, paper: 'letter' });
+    expect(sheet('{ "language": "fr", "paper": "letter", "form": "record" }')).toEqual({
+      word: null,
+      language: null,
+      paper: 'letter',
+      form: 'record',
+    });
     expect(sheet('7')).toEqual(noSheetSettings);
     expect(problems('{ "sheet": { "language": "fr" } }')).toEqual([
-      '1:26 Of the sheet a word, a language ("en", "es" or "de") and a paper ("a4" or "letter") can be said.',
+      '1:26 Of the sheet a word, a language ("en", "es" or "de"), a paper ("a4" or "letter") and a form ("card", "record" or "instruction") can be said.',
     ]);
     expect(problems('{ "sheet": { "langage": "de" } }')).toEqual([
       '1:14 langage is no setting. Did you mean language?',
@@ -43,11 +49,12 @@ describe('how sheets are printed', () => {
 
   it('as requested, else as the file says', () => {
     const said = sheet('{ "word": "Job card", "language": "es" }');
-    expect(printedAs(said)).toEqual({ word: 'Job card', language: 'es', paper: 'a4' });
-    expect(printedAs(said, { language: 'de', paper: 'letter' })).toEqual({
+    expect(printedAs(said)).toEqual({ word: 'Job card', language: 'es', paper: 'a4', form: 'card' });
+    expect(printedAs(said, { language: 'de', paper: 'letter', form: 'instruction' })).toEqual({
       word: 'Job card',
       language: 'de',
       paper: 'letter',
+      form: 'instruction',
     });
   });
 });

@@ -11,12 +11,10 @@ import { rules } from '../diagnostics/index.ts';
 import { type Language, languages } from '../i18n/index.ts';
 import type { Diagnostic, Severity } from '../model/diagnostic.ts';
 import type { Paper } from '../model/paper.ts';
+import { type SheetForm, sheetForms } from '../model/sheet-form.ts';
 import type { Position, Source } from '../model/source.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textProblem } from '../syntax/text-problem.ts';
-
-/** Name of the settings file: at the top of a workspace. */
-export const settingsName = 'handtight.json';
 
 const level = z.enum(['error', 'warning', 'hint', 'off']);
 
@@ -45,6 +43,10 @@ export const settingsSchema = z
         word: z.string().min(1).max(40).describe('What the sheet is called here, such as "Job card"').optional(),
         language: z.enum(languages).describe('Language of the fixed words: en, es or de').optional(),
         paper: z.enum(['a4', 'letter']).describe('Paper that sheets are laid out for').optional(),
+        form: z
+          .enum(sheetForms)
+          .describe('What print makes: the card, which has all; a record to fill in; or an instruction for the wall')
+          .optional(),
       })
       .describe('How sheets are printed in this workspace')
       .optional(),
@@ -72,16 +74,26 @@ export interface SheetSettings {
   readonly word: string | null;
   readonly language: Language | null;
   readonly paper: Paper | null;
+  readonly form: SheetForm | null;
 }
 
-export const noSheetSettings: SheetSettings = { word: null, language: null, paper: null };
+export const noSheetSettings: SheetSettings = { word: null, language: null, paper: null, form: null };
 
-/** How a sheet is printed: as requested, else as the workspace says, else in English on A4. */
+/** How a sheet is printed: as requested, else as the workspace says, else as a card, in English on A4. */
 export function printedAs(
-  { word, language, paper }: SheetSettings,
-  asked: { readonly language?: Language | undefined; readonly paper?: Paper | undefined } = {},
+  { word, language, paper, form }: SheetSettings,
+  asked: {
+    readonly language?: Language | undefined;
+    readonly paper?: Paper | undefined;
+    readonly form?: SheetForm | undefined;
+  } = {},
 ) {
-  return { word, language: asked.language ?? language ?? 'en', paper: asked.paper ?? paper ?? 'a4' } as const;
+  return {
+    word,
+    language: asked.language ?? language ?? 'en',
+    paper: asked.paper ?? paper ?? 'a4',
+    form: asked.form ?? form ?? 'card',
+  } as const;
 }
 
 export interface Settings {
@@ -91,10 +103,6 @@ export interface Settings {
   /** Rules whose severity differs from the one that is built in. */
   readonly severities: ReadonlyMap<string, Severity | 'off'>;
   readonly problems: readonly Diagnostic[];
-}
-
-export function isSettings(uri: string): boolean {
-  return uri === settingsName || uri.endsWith(`/${settingsName}`);
 }
 
 /** The settings file in force, as it was read; `unreadable` says why it could not be, and what to do. */
@@ -167,11 +175,12 @@ function wordsOf(error: ParseErrorCode): string {
 /** Each one that can be used, whatever is wrong with the others. */
 function sheetSettings(node: Node | undefined): SheetSettings {
   const said = new Map(entries(node));
-  const { word, language, paper } = settingsSchema.shape.sheet.unwrap().shape;
+  const { word, language, paper, form } = settingsSchema.shape.sheet.unwrap().shape;
   return {
     word: word.safeParse(said.get('word')).data ?? null,
     language: language.safeParse(said.get('language')).data ?? null,
     paper: paper.safeParse(said.get('paper')).data ?? null,
+    form: form.safeParse(said.get('form')).data ?? null,
   };
 }
 
@@ -182,7 +191,9 @@ export function withSeverities(
 ): readonly Diagnostic[] {
   if (severities.size === 0) return diagnostics;
   return diagnostics.flatMap((diagnostic) => {
-    const severity = severities.get(diagnostic.rule) ?? diagnostic.severity;
+    const severity = diagnostic.isSettled
+      ? diagnostic.severity
+      : (severities.get(diagnostic.rule) ?? diagnostic.severity);
     return severity === 'off' ? [] : [severity === diagnostic.severity ? diagnostic : { ...diagnostic, severity }];
   });
 }
@@ -200,7 +211,7 @@ function told(
       path[0] === 'severities'
         ? rules.map(({ code }) => code)
         : path[0] === 'sheet'
-          ? ['word', 'language', 'paper']
+          ? ['word', 'language', 'paper', 'form']
           : Object.keys(settingsSchema.shape);
     const near = nearest(key!, known);
     const fix = near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'Delete it.';
@@ -222,7 +233,7 @@ function told(
     path[0] === 'severities' && path.length > 1
       ? 'A severity is "error", "warning", "hint" or "off".'
       : path[0] === 'sheet'
-        ? 'Of the sheet a word, a language ("en", "es" or "de") and a paper ("a4" or "letter") can be said.'
+        ? 'Of the sheet a word, a language ("en", "es" or "de"), a paper ("a4" or "letter") and a form ("card", "record" or "instruction") can be said.'
         : path[0] === 'exclude'
           ? 'What is not read is a list of up to 100 patterns as in .gitignore, such as ["archive/", "*.draft.rebuild"]: each with at most 200 characters, two * between slashes, and two **.'
           : 'Settings are written like { "severities": { "part-not-located": "error" } }.';

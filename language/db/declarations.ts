@@ -33,6 +33,8 @@ function bareDeclaration(id: string, name: string): Declaration {
 
 /** The jobs of a file. */
 export function jobsNamed(uri: string, names: readonly string[]): Declaration[] {
+  const [only] = names;
+  if (names.length === 1) return [bareDeclaration(declarationId(uri, 'Job', only!, 0), only!)];
   const ordinals = new Map<string, number>();
   return names.map((name) => {
     const ordinal = ordinals.get(name) ?? 0;
@@ -56,14 +58,23 @@ function headOf(node: ast.Procedure): Omit<Declaration, 'id' | 'name'> {
 /**
  * All that a declaration's tree depends on: its text, and where it begins in its line. Where the parser had problems in
  * it, or may have given up before it, its surroundings may have changed how it was read: the tree itself is compared.
+ * It begins with `mayAllow` where there may be a concession in it.
  */
-export function buildFingerprint({ node }: DeclarationNode, text: string, { problems }: Tree): string {
+export function buildFingerprint(
+  { node }: DeclarationNode,
+  text: string,
+  { problems }: Tree,
+  digest: (text: string) => string,
+): string {
   const { start, end } = rangeOf(node);
   const own = `${start.character} ${textOf(node)}`;
   const near = problems.some(({ range }) => range.start.line >= start.line - 1 && range.start.line <= end.line + 1);
   const gaveUp = problems.length > 20 || (problems.length > 0 && text.length > 50_000);
-  return near || gaveUp ? `${own}\0${shapeOf(node)}` : own;
+  const whole = digest(near || gaveUp ? `${own}\0${shapeOf(node)}` : own);
+  return own.includes('allow') ? mayAllow + whole : whole;
 }
+
+export const mayAllow = 'allow ';
 
 function shapeOf(node: AstNode): string {
   const from = placeOf(node)?.first?.offset ?? 0;
@@ -135,4 +146,13 @@ function put(map: Map<string, string[]>, key: string, value: string) {
   const known = map.get(key);
   if (known === undefined) map.set(key, [value]);
   else known.push(value);
+}
+
+const head = /^[ \t]*(shop|family|sequence|procedure)[ \t]+([^\s{"]+)/gmu;
+
+/** Keys of names that a text seems to declare, without parsing it: every declaration is among them, and other lines may be. */
+export function mayDeclare(text: string): string[] {
+  return [...text.matchAll(head)].map(([, kind, name]) =>
+    nameKey(`${kind![0]!.toUpperCase()}${kind!.slice(1)}`, name!),
+  );
 }

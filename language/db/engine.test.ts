@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { Database } from './engine.ts';
+import { Database, type Store } from './engine.ts';
 
 /** A number in each file; whether it is even; a word for that; the sum of all. */
 function numbers(firewall?: number) {
@@ -119,5 +119,123 @@ describe('a query database', () => {
     expect(db.log).toEqual(['asked ', 'leaf bb']);
     input.set('', 'ccc');
     expect(asked('')).toBe(3);
+  });
+});
+
+describe('values that are large', () => {
+  const database = () => {
+    const db = new Database();
+    const input = db.input<number>();
+    const large = db.query('large', (key) => ({ of: input.get(key) ?? 0 }), {
+      held: { most: 2, always: (key) => key === 'kept' },
+    });
+    const word = db.query('word', (key) => `${large(key).of}`);
+    db.log = [];
+    return { db, input, large, word };
+  };
+  const keys = Array.from({ length: 20 }, (_, index) => `k${index}`);
+
+  it('are dropped where they were not used lately, and who read them stays valid', () => {
+    const { db, input, large, word } = database();
+    for (const key of ['kept', ...keys]) word(key);
+    expect(db.heldOf('large')).toBeLessThanOrEqual(5);
+    db.log = [];
+    for (const key of ['kept', ...keys]) word(key);
+    large('kept');
+    expect(db.log).toEqual([]);
+    // Needed again, it is computed again, and nothing that reads it.
+    expect(large('k0')).toEqual({ of: 0 });
+    word('k0');
+    expect(db.log).toEqual(['large k0']);
+    db.log = [];
+    input.set('k1', 7);
+    expect(word('k1')).toBe('7');
+    expect(word('k2')).toBe('0');
+    expect(db.log.sort()).toEqual(['large k1', 'word k1']);
+  });
+});
+
+describe('what was kept', () => {
+  /** A sum of numbers, by way of whether each is even: as JSON, by its digest, and not at all. */
+  const database = (values: Readonly<Record<string, number>>, store?: Store) => {
+    const db = new Database((text) => `digest of ${text}`, store);
+    const input = db.input<number>();
+    for (const [key, value] of Object.entries(values)) input.set(key, value);
+    const number = db.query('number', (key) => input.get(key) ?? 0, { trace: { text: String, keeps: 'end' } });
+    const half = db.query('half', (key) => ({ half: Math.floor(number(key) / 2) }), {
+      trace: { text: JSON.stringify, keeps: 'digest' },
+    });
+    const between = db.query('between', (key) => half(key).half);
+    const sum = db.query('sum', (key) => ({ sum: between(key) + between('b') }), {
+      trace: { text: JSON.stringify, keeps: JSON.parse },
+    });
+    db.log = [];
+    return { db, input, sum };
+  };
+  const storeOf = (db: Database): Store => {
+    const all = new Map([...db.stored()].map(({ query, key, result }) => [`${query} ${key}`, result]));
+    return { get: (query, key) => all.get(`${query} ${key}`) ?? null };
+  };
+  const first = database({ a: 4, b: 6 });
+  first.sum('a');
+  const store = storeOf(first.db);
+
+  it('names what was read, without what is between', () => {
+    expect(store.get('sum', 'a')).toEqual({
+      text: '{"sum":5}',
+      digest: '{"sum":5}',
+      reads: [
+        { query: 'half', key: 'a', digest: '{"half":2}' },
+        { query: 'half', key: 'b', digest: '{"half":3}' },
+      ],
+    });
+    expect(store.get('half', 'a')).toEqual({
+      text: null,
+      digest: '{"half":2}',
+      reads: [{ query: 'number', key: 'a', digest: '4' }],
+    });
+    expect([store.get('number', 'a'), store.get('between', 'a')]).toEqual([null, null]);
+  });
+
+  it('is taken over where all of that is the same', () => {
+    const { db, sum } = database({ a: 4, b: 6 }, store);
+    expect(sum('a')).toEqual({ sum: 5 });
+    expect(db.log!.sort()).toEqual(['number a', 'number b']);
+    expect([...db.stored()].map(({ result }) => result)).toEqual([null, null, null]);
+  });
+
+  it('is computed again where it is not, up to where it comes out the same', () => {
+    const same = database({ a: 5, b: 6 }, store);
+    expect(same.sum('a')).toEqual({ sum: 5 });
+    expect(same.db.log!.sort()).toEqual(['half a', 'number a', 'number b']);
+    const other = database({ a: 8, b: 6 }, store);
+    expect(other.sum('a')).toEqual({ sum: 7 });
+    expect(other.db.log!.sort()).toEqual([
+      'between a',
+      'between b',
+      'half a',
+      'half b',
+      'number a',
+      'number b',
+      'sum a',
+    ]);
+  });
+
+  it('changes with the inputs from then on', () => {
+    const { db, input, sum } = database({ a: 4, b: 6 }, store);
+    sum('a');
+    db.log = [];
+    input.set('b', 7);
+    expect(sum('a')).toEqual({ sum: 5 });
+    expect(db.log).toEqual(['number b', 'half b']);
+    input.set('b', 9);
+    expect(sum('a')).toEqual({ sum: 6 });
+    expect(storeOf(db).get('sum', 'a')!.text).toBe('{"sum":6}');
+  });
+
+  it('says whether it can be taken over, and computes it not', () => {
+    const { db } = database({ a: 4, b: 6 }, store);
+    expect([db.isReady('sum', 'a'), db.isReady('sum', 'c')]).toEqual([true, false]);
+    expect(db.log!.filter((line) => line.startsWith('sum'))).toEqual([]);
   });
 });

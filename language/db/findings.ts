@@ -1,13 +1,15 @@
-import { isSettings, readSettings, type Settings, type SettingsFile, withSeverities } from '../config/config.ts';
+import { readSettings, type Settings, type SettingsFile, withSeverities } from '../config/config.ts';
+import { isSettings } from '../config/settings-name.ts';
 import { touches } from '../diagnostics/engine.ts';
 import type { Diagnostic } from '../model/diagnostic.ts';
 import type { Procedure } from '../model/procedure.ts';
 import { uriOfId } from '../semantics/declaration-id.ts';
 import type { SyntaxProblem } from '../syntax/parse.ts';
-import type { FileFindings } from './queries.ts';
+import type { FileFindings, ParsedFile } from './queries.ts';
 import type { Snapshot } from './snapshot.ts';
 
-interface Located extends FileFindings {
+/** What is found in a file, or comes of what it declares, in the files where it is. */
+export interface LocatedFindings extends FileFindings {
   readonly syntax: readonly Diagnostic[];
 }
 
@@ -15,7 +17,7 @@ interface Located extends FileFindings {
 export class Findings {
   readonly settings: Settings | null;
   private readonly snapshot: Snapshot;
-  private readonly located = new Map<string, Located>();
+  private readonly located = new Map<string, LocatedFindings>();
 
   constructor(snapshot: Snapshot, settings: SettingsFile | null) {
     this.snapshot = snapshot;
@@ -54,33 +56,44 @@ export class Findings {
     const severities = this.settings?.severities;
     if (severities === undefined || severities.size === 0) return 0;
     const found = joined(this.snapshot.uris.map((uri) => ({ ...this.of(uri), syntax: [], unmade: [] })));
-    return found.filter(({ rule, severity }) => (severities.get(rule) ?? severity) !== severity).length;
+    return found.filter(
+      ({ rule, severity, isSettled }) => isSettled === undefined && (severities.get(rule) ?? severity) !== severity,
+    ).length;
   }
 
   private stated(diagnostics: readonly Diagnostic[]): readonly Diagnostic[] {
     return withSeverities(diagnostics, this.settings?.severities ?? new Map());
   }
 
-  private of(uri: string): Located {
+  private of(uri: string): LocatedFindings {
     const known = this.located.get(uri);
     if (known !== undefined) return known;
-    const { common, own, idle, unmade } = this.snapshot.diagnostics(uri);
-    const all = (diagnostics: readonly Diagnostic[]) =>
-      diagnostics.map((diagnostic) => this.snapshot.located(diagnostic));
-    const made = {
-      syntax: this.snapshot.file(uri).problems.map((problem) => syntaxFinding(uri, problem)),
-      common: all(common),
-      own: own.map(({ id, diagnostics }) => ({ id, diagnostics: all(diagnostics) })),
-      idle: all(idle),
-      unmade: all(unmade),
-    };
+    const made = locatedFindings(this.snapshot.file(uri), this.snapshot.diagnostics(uri), uri, (one) =>
+      this.snapshot.located(one),
+    );
     this.located.set(uri, made);
     return made;
   }
 }
 
+/** @param located a finding in the file that it is in */
+export function locatedFindings(
+  { problems }: ParsedFile,
+  { common, own, idle, unmade }: FileFindings,
+  uri: string,
+  located: (diagnostic: Diagnostic) => Diagnostic,
+): LocatedFindings {
+  return {
+    syntax: problems.map((problem) => syntaxFinding(uri, problem)),
+    common: common.map(located),
+    own: own.map(({ id, diagnostics }) => ({ id, diagnostics: diagnostics.map(located) })),
+    idle: idle.map(located),
+    unmade: unmade.map(located),
+  };
+}
+
 /** By what they come of: of several at one place the first of them is shown first. */
-function joined(files: readonly Located[]): Diagnostic[] {
+export function joined(files: readonly LocatedFindings[]): Diagnostic[] {
   return [
     ...files.flatMap(({ syntax }) => syntax),
     ...files.flatMap(({ common }) => common),
@@ -91,7 +104,7 @@ function joined(files: readonly Located[]): Diagnostic[] {
 }
 
 /** By file, then by place. The settings file is not among the files: it comes before them. */
-function inOrder(diagnostics: readonly Diagnostic[], uris: readonly string[]): Diagnostic[] {
+export function inOrder(diagnostics: readonly Diagnostic[], uris: readonly string[]): Diagnostic[] {
   const order = new Map(uris.map((uri, index) => [uri, index]));
   return [...diagnostics].sort(
     (a, b) =>
@@ -108,8 +121,7 @@ function filesAround(snapshot: Snapshot, { name, family, shop, files }: Procedur
     ...snapshot.idsOf('Family', family.name),
     ...snapshot.idsOf('Shop', shop.name),
   ];
-  const around = new Set([...files, ...same.map(uriOfId)]);
-  return snapshot.uris.filter((uri) => around.has(uri));
+  return snapshot.inOrder([...files, ...same.map(uriOfId)]);
 }
 
 function syntaxFinding(file: string, problem: SyntaxProblem): Diagnostic {

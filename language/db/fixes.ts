@@ -64,7 +64,14 @@ export function fixFiles(
     const diagnostics = result.diagnostics.map((diagnostic) =>
       mayFix(diagnostic) ? diagnostic : withoutFix(diagnostic),
     );
-    const fixes = new Map(files.map(({ uri }) => [uri, safeFixes(diagnostics, uri)]));
+    const byFile = new Map<string, Diagnostic[]>();
+    for (const diagnostic of diagnostics) {
+      const { file } = diagnostic.source;
+      const same = byFile.get(file);
+      if (same === undefined) byFile.set(file, [diagnostic]);
+      else same.push(diagnostic);
+    }
+    const fixes = new Map(files.map(({ uri }) => [uri, safeFixes(byFile.get(uri) ?? [], uri)]));
     const isSettled = [...fixes.values()].every(({ length }) => length === 0);
     if (isSettled || round === mostRounds) return { files, result, counts, isSettled };
     files = files.map((file) => {

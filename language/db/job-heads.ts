@@ -12,7 +12,7 @@ export function jobHeads(text: string): string[] | null {
   let depth = 0;
   let isInHead = false;
   for (const line of text.split(/\r\n|\n|\r/u)) {
-    const bare = line.replace(/("[^"]*"?)|\/\/.*/gu, (_, quoted?: string) => (quoted === undefined ? '' : '""')).trim();
+    const bare = (plain.test(line) ? line : withoutWords(line)).trim();
     if (bare === '') continue;
     if (depth === 0) {
       const head = jobHead.exec(line.trim());
@@ -21,12 +21,20 @@ export function jobHeads(text: string): string[] | null {
       else if (!isInHead || otherHead.test(bare)) return null;
       isInHead = true;
     }
-    for (const sign of bare) {
+    for (let at = 0; at < bare.length; at++) {
+      const sign = bare[at];
       if (sign === '{') depth++;
-      if (sign === '}') depth--;
+      else if (sign === '}') depth--;
     }
     if (depth > 0) isInHead = false;
     if (depth < 0) return null;
   }
   return depth === 0 && !isInHead ? names : null;
+}
+
+/** A line with nothing in quotes and no remark. */
+const plain = /^[^"/]*$/u;
+
+function withoutWords(line: string): string {
+  return line.replace(/("[^"]*"?)|\/\/.*/gu, (_, quoted?: string) => (quoted === undefined ? '' : '""'));
 }

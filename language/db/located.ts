@@ -33,7 +33,10 @@ export function locatedModel<T extends object>(model: T, lineOf: LineOf): T {
   return copy;
 }
 
-/** What is the same object in a model is the same in its copy. A part that is a model of its own is located as one. */
+/** Parts of a model that are located by themselves, so that an edit in one leaves the copies of the others. */
+const parts: ReadonlySet<string> = new Set(['family', 'shop', 'stages', 'repairs']);
+
+/** What is the same object in a model, or in a part that is located by itself, is the same in its copy. */
 function copied<T extends object>(model: T, lineOf: LineOf): T {
   const copies = new Map<object, unknown>();
   const copy = (value: unknown, key?: string): unknown => {
@@ -42,12 +45,12 @@ function copied<T extends object>(model: T, lineOf: LineOf): T {
     if (done !== undefined) return done;
     const made = isSource(value)
       ? located(value, lineOf)
-      : key === 'family' || key === 'shop'
-        ? locatedModel(value, lineOf)
-        : Array.isArray(value)
-          ? key === 'files'
-            ? [...new Set(value.map(uriOfId))]
-            : value.map((one) => copy(one))
+      : Array.isArray(value)
+        ? key === 'files'
+          ? [...new Set(value.map(uriOfId))]
+          : value.map((one) => copy(one, key))
+        : key !== undefined && parts.has(key)
+          ? locatedModel(value, lineOf)
           : Object.fromEntries(Object.entries(value).map(([name, one]) => [name, copy(one, name)]));
     copies.set(value, made);
     return made;

@@ -3,6 +3,8 @@ import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Range, Source } from '../model/source.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
+import { toolsIn } from './issued/content.ts';
+import { isIssuedFile } from './issued/format.ts';
 import type { CheckResult, SourceFile } from './workspace.ts';
 
 /** What a sheet is printed for. Without a job it is blank. */
@@ -29,26 +31,24 @@ export interface CheckedFiles {
  * Of the settings count the word for the sheet and the severities, which say what is printed as open. Language and paper
  * do not: they can be chosen for each print, and the sheet says the same.
  */
-export function printedContent(printed: Printed, around: CheckedFiles): string {
-  const checked = (printed.job === null ? null : around.result.judgedBy(printed.job.name)) ?? around;
-  const texts = textsOf(checked);
-  return contentOf(
-    printedDeclarations(printed, checked).map(({ file, symbol }) => [symbol, cut(texts.get(file) ?? '', symbol.range)]),
-    checked.result,
-  );
+export function printedContent(printed: Printed, checked: CheckedFiles): string {
+  const { files, result } = checked;
+  const textOf = (uri: string) => files.find((file) => file.uri === uri)?.text ?? '';
+  const declarations = printedDeclarations(printed, checked).map(({ file, symbol }) => {
+    const text = textOf(file);
+    // Of the shop of today an issued revision has the tools alone.
+    const isToolsAlone = isIssuedFile(printed.procedure.source.file) && symbol.kind === 'shop' && !isIssuedFile(file);
+    const parts = isToolsAlone ? toolsIn(symbol) : [symbol];
+    return JSON.stringify([symbol.kind, symbol.name, canonical(parts.map(({ range }) => cut(text, range)).join('\n'))]);
+  });
+  return JSON.stringify([declarations.sort(), settingsOf(printed, result)]);
 }
 
-/** The same for declarations that have their text already. */
-export function contentOf(
-  declarations: readonly (readonly [symbol: Pick<DeclaredSymbol, 'kind' | 'name'>, text: string])[],
-  { sheet, severities }: Pick<CheckResult, 'sheet' | 'severities'>,
-): string {
-  const each = declarations.map(([{ kind, name }, text]) => JSON.stringify([kind, name, canonical(text)]));
-  return JSON.stringify([each.sort(), [sheet.word, ...[...severities].map((one) => one.join(' ')).sort()]]);
-}
-
-export function textsOf({ files }: Pick<CheckedFiles, 'files'>): ReadonlyMap<string, string> {
-  return new Map(files.map(({ uri, text }) => [uri, text]));
+/** What of the settings counts: those of the day of its issue, where a job is judged by an issued revision. */
+function settingsOf({ job }: Printed, { judgedBy, sheet, severities }: CheckResult): readonly (string | null)[] {
+  const issued = job === null ? null : judgedBy(job.name);
+  const { word } = issued?.settings ?? sheet;
+  return [word, ...[...(issued?.settings.severities ?? severities)].map((one) => one.join(' ')).sort()];
 }
 
 /** A declaration where it is written. */
@@ -58,7 +58,7 @@ export interface WrittenDeclaration {
 }
 
 /** The declarations that a sheet is made from. */
-export function printedDeclarations(
+function printedDeclarations(
   printed: Printed,
   { result }: Pick<CheckedFiles, 'result'>,
 ): readonly WrittenDeclaration[] {
@@ -72,17 +72,23 @@ export function printedDeclarations(
 /** The lines that all facts of a model were written on, by file. */
 function linesOf(model: unknown): Map<string, Set<number>> {
   const lines = new Map<string, Set<number>>();
+  for (const { file, range } of sourcesOf(model)) {
+    const ofFile = lines.get(file) ?? new Set();
+    lines.set(file, ofFile.add(range.start.line));
+  }
+  return lines;
+}
+
+/** Where all facts of a model were written. */
+export function* sourcesOf(model: unknown): Generator<Source> {
   const seen = new Set<object>();
   const waiting: unknown[] = [model];
   for (let value = waiting.pop(); value !== undefined; value = waiting.pop()) {
     if (typeof value !== 'object' || value === null || seen.has(value)) continue;
     seen.add(value);
-    if (isSource(value)) {
-      const ofFile = lines.get(value.file) ?? new Set();
-      lines.set(value.file, ofFile.add(value.range.start.line));
-    } else waiting.push(...Object.values(value).filter((one) => one !== undefined));
+    if (isSource(value)) yield value;
+    else waiting.push(...Object.values(value).filter((one) => one !== undefined));
   }
-  return lines;
 }
 
 function isSource(value: object): value is Source {

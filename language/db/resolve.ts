@@ -2,6 +2,7 @@ import type { ResolvedWorkspace } from '../semantics/resolved.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { placeOf } from '../syntax/place.ts';
 import { Database } from './engine.ts';
+import { Gathering } from './gathering.ts';
 import { buildQueries } from './queries.ts';
 import { Snapshot } from './snapshot.ts';
 import { Trees } from './trees.ts';
@@ -22,7 +23,7 @@ export function resolve(files: readonly ParsedFile[]): ResolvedWorkspace {
   }
   const uris = files.map(({ uri }) => uri);
   queries.files.set('', uris);
-  const snapshot = new Snapshot(queries, uris);
+  const snapshot = new Snapshot(queries, new Gathering(queries), uris);
   const jobs = snapshot.ids('Job').flatMap((id) => snapshot.job(id) ?? []);
   return snapshot.resolved(jobs, snapshot.links());
 }

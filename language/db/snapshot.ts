@@ -1,3 +1,5 @@
+import type { StepStates } from '../analysis/step-states.ts';
+import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Allow, Source } from '../model/source.ts';
@@ -6,7 +8,10 @@ import { type Declared, kindOfId, uriOfId } from '../semantics/declaration-id.ts
 import type { LoweredJob } from '../semantics/job.ts';
 import type { ResolvedWorkspace } from '../semantics/resolved.ts';
 import { isSomewhere, readableNames } from '../semantics/signature.ts';
+import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import { type Declaration, type Index, nameKey } from './declarations.ts';
+import type { Gathering } from './gathering.ts';
+import { type IssuedFile, isIssuedFile } from './issued/format.ts';
 import { type LineOf, locatedModel } from './located.ts';
 import { type FileFindings, type Model, type ParsedFile, phases, type Queries, type Reported } from './queries.ts';
 
@@ -18,13 +23,13 @@ interface DeclarationState {
 
 /**
  * Results as they are now, worked out when they are read. They are kept relative to their declarations, and given out
- * in their files. Once the files change only what was read, or all where it was `completed`, can be had.
+ * in their files. Once the files change only what was read can be had, or all that is found where it was `completed`.
  */
 export class Snapshot {
   readonly uris: readonly string[];
   private readonly queries: Queries;
-  private readonly index: Index;
-  private readonly known: ReadonlySet<string>;
+  /** Place of each file among them. */
+  private readonly places: ReadonlyMap<string, number>;
   private readonly parsed = new Map<string, ParsedFile>();
   private readonly states = new Map<string, DeclarationState>();
   /** Where each procedure reads what, by name. */
@@ -33,18 +38,22 @@ export class Snapshot {
   private readonly found = new Map<string, FileFindings>();
   private readonly lineOf: LineOf = (id) => this.file(uriOfId(id)).lines.get(id) ?? 0;
 
-  constructor(queries: Queries, uris: readonly string[]) {
+  private readonly gathering: Gathering;
+  private readonly hasGathered: { readings: boolean; checks: boolean };
+
+  /** @param isLive what comes of other files is taken as it was gathered last, so that no answer waits for every file */
+  constructor(queries: Queries, gathering: Gathering, uris: readonly string[], isLive = false) {
     this.queries = queries;
+    this.gathering = gathering;
+    this.hasGathered = { readings: isLive, checks: isLive };
     this.uris = uris;
-    this.index = queries.index('');
-    this.known = new Set(uris);
+    this.places = new Map(uris.map((uri, index) => [uri, index]));
   }
 
-  /** Works everything out. */
+  /** Works out all that is found. */
   complete(): this {
     for (const uri of this.uris) this.diagnostics(uri);
     for (const uri of this.uris) this.file(uri);
-    for (const id of this.ids()) this.state(id);
     return this;
   }
 
@@ -55,13 +64,45 @@ export class Snapshot {
   }
 
   has(uri: string): boolean {
-    return this.known.has(uri);
+    return this.places.has(uri);
+  }
+
+  /** Those of some files that are here, in the order of the files. */
+  inOrder(uris: Iterable<string>): string[] {
+    const places = [...new Set(uris)].flatMap((uri) => this.places.get(uri) ?? []);
+    return places.sort((a, b) => a - b).map((place) => this.uris[place]!);
   }
 
   diagnostics(uri: string): FileFindings {
-    const known = this.found.get(uri) ?? this.queries.findingsFrom(uri);
-    this.found.set(uri, known);
-    return known;
+    const known = this.found.get(uri);
+    if (known !== undefined) return known;
+    this.gatherFor(uri);
+    const found = this.queries.findingsFrom(uri);
+    this.found.set(uri, found);
+    return found;
+  }
+
+  /** Has ready what comes of other files and is about this one. */
+  private gatherFor(uri: string) {
+    this.gatherReadings();
+    if (this.hasGathered.checks) return;
+    // What a concession in a procedure silences comes of that procedure.
+    const isHeardElsewhere = (id: string) => kindOfId(id) !== 'Procedure' && this.queries.concessions(id).length > 0;
+    if (!this.idsIn(uri).some(isHeardElsewhere)) return;
+    for (const other of this.queries.sources('')) this.gathering.check(other);
+    this.gathering.settle();
+    this.hasGathered.checks = true;
+  }
+
+  private gatherReadings() {
+    if (this.hasGathered.readings) return;
+    for (const other of this.queries.sources('')) this.gathering.read(other);
+    this.gathering.settle();
+    this.hasGathered.readings = true;
+  }
+
+  private get index(): Index {
+    return this.queries.index('');
   }
 
   /** A result with its sources in their files. */
@@ -74,9 +115,9 @@ export class Snapshot {
     return this.index.all.filter(({ id }) => kindOfId(id) === kind);
   }
 
-  /** Ids of one kind, or of all, in order. */
+  /** Ids of one kind, or of all, in order, without issued revisions. */
   ids(kind?: Declared): string[] {
-    return this.uris.flatMap((uri) => this.idsIn(uri, kind));
+    return this.uris.flatMap((uri) => (isIssuedFile(uri) ? [] : this.idsIn(uri, kind)));
   }
 
   idsIn(uri: string, kind?: Declared): string[] {
@@ -93,6 +134,22 @@ export class Snapshot {
     return this.state(id).model as Procedure | null;
   }
 
+  /** Null where it cannot be read. */
+  stepStates(id: string): StepStates | null {
+    return this.queries.stepStates(id);
+  }
+
+  /** As they were before the last edits, where the steps up to an index are the same. */
+  statesUpTo(id: string, index: number): StepStates | null {
+    return this.queries.keptStates(id, index);
+  }
+
+  /** Null where it cannot be read. */
+  family(id: string): Family | null {
+    const family = this.state(id).model as Family | null;
+    return family === null ? null : this.located(family);
+  }
+
   /** The same object each time. */
   job(id: string): Job | null {
     const known = this.jobs.get(id);
@@ -100,10 +157,21 @@ export class Snapshot {
     const lowered = this.state(id).model as LoweredJob | null;
     if (lowered === null) return null;
     const { of, ...job } = this.located(lowered);
-    const [procedure] = this.idsOf('Procedure', of);
+    const procedure = this.queries.procedureNamed(of, this.queries.worldOf(id));
     const made = { ...job, procedure: this.located(this.procedure(procedure!)!) };
     this.jobs.set(id, made);
     return made;
+  }
+
+  /** All issued revisions that are as they were written. */
+  issues(): IssuedFile[] {
+    return this.uris.flatMap((uri) => (isIssuedFile(uri) ? (this.queries.issue(uri) ?? []) : []));
+  }
+
+  /** The issued revision that a job is judged by; null: the sources. */
+  issueOf(id: string): IssuedFile | null {
+    const world = this.queries.worldOf(id);
+    return world === '' ? null : this.queries.issue(world);
   }
 
   links(): Reference[] {
@@ -113,13 +181,26 @@ export class Snapshot {
   /** The links of names that are written in a file. Those of a sequence come of the procedures that call it. */
   linksIn(uri: string): Reference[] {
     if (!this.has(uri)) return [];
-    const written = this.idsIn(uri);
+    this.gatherReadings();
+    const written = new Set(this.idsIn(uri));
+    const readers = new Set([uri, ...this.gathering.readersOf(uri)]);
+    const files = readers.size === 1 ? [uri] : this.uris.filter((one) => readers.has(one));
+    const linking = files.flatMap((other) => {
+      if (other === uri) return [...written];
+      const { reaches } = this.queries.saidIn(other);
+      return reaches.flatMap(({ id, others }) => (others.some((one) => written.has(one)) ? [id] : []));
+    });
     return phases.flatMap((kind) =>
-      this.ids(kind).flatMap((id) => {
+      linking.flatMap((id) => {
+        if (kindOfId(id) !== kind) return [];
         const byUse = linksByUse(this.state(id).reported);
-        return written.flatMap((other) => this.ended(byUse.get(other) ?? []));
+        return [...written].flatMap((one) => this.ended(byUse.get(one) ?? []));
       }),
     );
+  }
+
+  symbols(uri: string): readonly DeclaredSymbol[] {
+    return this.queries.symbols(uri);
   }
 
   resolved(jobs: readonly Job[], links: readonly Reference[]): ResolvedWorkspace {

@@ -2,7 +2,8 @@ import type { AstNode } from 'langium';
 import type { Position } from '../model/source.ts';
 import type { Anchor } from '../semantics/context.ts';
 import { type Declared, declarationId } from '../semantics/declaration-id.ts';
-import { unquoted } from '../semantics/lower-steps.ts';
+import { type StepMemo, unquoted } from '../semantics/lower-steps.ts';
+import { Memo } from '../semantics/memo.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { type Parsed, parse, type SyntaxProblem } from '../syntax/parse.ts';
 import { rangeOf } from '../syntax/place.ts';
@@ -26,6 +27,13 @@ export interface DeclarationNode extends Anchor {
   readonly node: ast.Declaration;
 }
 
+interface Entry extends ReadTree {
+  readonly text: string;
+  nodes: Map<string, DeclarationNode> | null;
+  /** What the statements of its procedures were made into, by id: as long as there are nodes that can be the same. */
+  readonly memos: Map<string, StepMemo>;
+}
+
 /** Most syntax trees that are kept: those of open files and of what everybody reads. Others are parsed again when they are needed. */
 const mostKept = 16;
 
@@ -35,10 +43,7 @@ const mostKept = 16;
  */
 export class Trees {
   /** The ones used last come last. */
-  private readonly trees = new Map<
-    string,
-    ReadTree & { readonly text: string; nodes: Map<string, DeclarationNode> | null }
-  >();
+  private readonly trees = new Map<string, Entry>();
   private readonly anchors = new WeakMap<AstNode, Anchor>();
 
   /** A tree that was made elsewhere, and is kept. */
@@ -58,8 +63,17 @@ export class Trees {
     if (entry.nodes === null) {
       entry.nodes = declarationsOf(uri, entry.ast);
       for (const anchor of entry.nodes.values()) this.anchors.set(anchor.node, anchor);
+      for (const id of entry.memos.keys()) if (!entry.nodes.has(id)) entry.memos.delete(id);
     }
     return entry.nodes;
+  }
+
+  /** What the statements of a procedure were made into the last time. */
+  memoOf(uri: string, text: string, id: string): StepMemo {
+    const { memos } = this.entry(uri, text);
+    const memo = memos.get(id) ?? new Memo();
+    memos.set(id, memo);
+    return memo;
   }
 
   anchorOf(declaration: AstNode): Anchor {
@@ -78,12 +92,13 @@ export class Trees {
     }
   }
 
-  private entry(uri: string, text: string) {
+  private entry(uri: string, text: string): Entry {
     const known = this.trees.get(uri);
+    const memos = known?.memos ?? new Map<string, StepMemo>();
     const entry =
       known?.text === text
         ? known
-        : { parsed: null, ...(this.given.get(uri) ?? read(text, known?.parsed ?? null)), text, nodes: null };
+        : { parsed: null, ...(this.given.get(uri) ?? read(text, known?.parsed ?? null)), text, nodes: null, memos };
     this.trees.delete(uri);
     this.trees.set(uri, entry);
     return entry;

@@ -1,18 +1,20 @@
 import { analyzeFlow, type FlowAnalysis } from '../analysis/flow-analysis.ts';
+import type { StepStates } from '../analysis/step-states.ts';
 import { noSheetSettings, type Settings, type SettingsFile, type SheetSettings } from '../config/config.ts';
 import { attempt } from '../diagnostics/not-checked.ts';
 import type { Diagnostic } from '../model/diagnostic.ts';
+import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Reference } from '../semantics/context.ts';
+import { type Declared, kindOfId } from '../semantics/declaration-id.ts';
 import type { ResolvedWorkspace } from '../semantics/resolved.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
-import { Database } from './engine.ts';
+import { Database, type Store } from './engine.ts';
 import { Findings } from './findings.ts';
+import { Gathering } from './gathering.ts';
 import type { IssuedFile } from './issued/format.ts';
-import { type Issued, nothingIssued, separateIssued, withIssued } from './issued/overlay.ts';
 import { LazyMap, lazily } from './lazily.ts';
-import type { CheckedFiles } from './printed-content.ts';
 import { buildQueries } from './queries.ts';
 import { Snapshot } from './snapshot.ts';
 import { Trees } from './trees.ts';
@@ -21,13 +23,20 @@ import { Trees } from './trees.ts';
 export interface SourceFile {
   /** Its URI or path; findings carry it back. */
   readonly uri: string;
+  /** Where `jobs` are known it may be read when it is needed. */
   readonly text: string;
+  /** Names of the jobs that it declares, where it is known to declare nothing else. */
+  readonly jobs?: readonly string[] | undefined;
 }
 
 export interface CheckedProcedure {
   readonly procedure: Procedure;
   /** The analysis of its paths, made again when it is read. */
   readonly flows: readonly FlowAnalysis[];
+  /** What is known at each of its steps; kept until the procedure is another. */
+  readonly states: StepStates | null;
+  /** What is known up to the step of an index, without an analysis for what is typed behind it if there was one before. */
+  readonly statesUpTo: (index: number) => StepStates | null;
   /** Those that are in the procedure. */
   readonly diagnostics: readonly Diagnostic[];
 }
@@ -60,13 +69,17 @@ export interface CheckResult {
   readonly declared: { readonly jobs: readonly DeclaredName[]; readonly procedures: readonly DeclaredName[] };
   /** What is in one file and comes of what it declares, without a look at files that have no part in that. */
   readonly findingsIn: (uri: string) => readonly Diagnostic[];
+  /** Those that are declared in a file, as far as they can be read. */
+  readonly jobsIn: (uri: string) => readonly Job[];
+  readonly proceduresIn: (uri: string) => readonly CheckedProcedure[];
+  readonly familiesIn: (uri: string) => readonly Family[];
   /** Those of a name, or else in a file; the same. Null where there is none that can be read. */
   readonly jobOf: (nameOrUri: string) => Job | null;
   readonly procedureOf: (nameOrUri: string) => CheckedProcedure | null;
   /** The issued revisions of the workspace. */
   readonly issued: readonly IssuedFile[];
-  /** The issued revision that a job names, with that job, as a workspace of their own; null: it is judged by the sources. */
-  readonly judgedBy: (nameOrUri: string) => CheckedFiles | null;
+  /** The issued revision that a job names and is judged by; null: the sources. */
+  readonly judgedBy: (nameOrUri: string) => IssuedFile | null;
 }
 
 /** Parses and checks a workspace of files, with the settings file that is in force. Pure; never throws. */
@@ -74,21 +87,43 @@ export function checkFiles(files: readonly SourceFile[], settings: SettingsFile 
   return new Workspace().check(files, settings);
 }
 
+/** What is worked out file by file: what each declares, then what is found in it as far as that is. */
+export type Part = 'parsed' | 'checked';
+
+const partQueries: { readonly [part in Part]: readonly string[] } = {
+  parsed: ['parsed'],
+  checked: ['said in', 'result in'],
+};
+
+/** What a workspace takes over from others. */
+export interface Kept {
+  /** Names a text: another name for another text. */
+  readonly digest?: ((text: string) => string) | undefined;
+  /** Results that were named with it. */
+  readonly store?: Store | undefined;
+}
+
 /** Keeps what was computed between checks: one for each editor or watch. An edit costs what depends on it. */
 export class Workspace {
-  readonly database = new Database();
+  readonly database: Database;
   private readonly trees = new Trees();
-  private readonly queries = buildQueries(this.database, this.trees);
-  private readonly issuedWorkspaces = new Map<string, Workspace>();
+  private readonly queries;
+  private readonly gathering;
   private uris: readonly string[] = [];
+
+  /** @param kept what an earlier process worked out, and how it names a text; without it nothing is taken over */
+  constructor({ digest, store }: Kept = {}) {
+    this.database = new Database(digest, store);
+    this.queries = buildQueries(this.database, this.trees, digest);
+    this.gathering = new Gathering(this.queries);
+  }
 
   /** The server and the command line call this one function; only presentation differs. */
   check(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
-    const { sources, issued } = separateIssued(files);
-    const result = resultOf(this.snapshot(sources).complete(), settings);
+    const result = buildResult(this.snapshot(files).complete(), settings);
     this.trees.trim();
     this.database.sweep(() => this.isRead());
-    return this.withIssued(sources, result, issued);
+    return result;
   }
 
   /**
@@ -96,24 +131,39 @@ export class Workspace {
    * files as long as no others are checked.
    */
   open(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
-    const { sources, issued } = separateIssued(files);
-    return this.withIssued(sources, this.openPlain(sources, settings), issued);
+    return buildResult(this.snapshot(files), settings);
   }
 
-  /** The same, where issued revisions among the files declare what they say like all others. */
-  openPlain(files: readonly SourceFile[], settings: SettingsFile | null = null): CheckResult {
-    return resultOf(this.snapshot(files), settings);
+  /** Takes files over, so that parts of what is found in them can be worked out. */
+  take(files: readonly SourceFile[]) {
+    this.update(files);
   }
 
-  private withIssued(sources: readonly SourceFile[], result: CheckResult, issued: Issued): CheckResult {
-    if (issued === nothingIssued) return result;
-    const kept = this.issuedWorkspaces;
-    for (const uri of kept.keys()) if (!issued.revisions.some((one) => one.uri === uri)) kept.delete(uri);
-    return withIssued(sources, result, issued, (files, settings, all) => {
-      const own = (all === null ? undefined : kept.get(all.uri)) ?? new Workspace();
-      if (all !== null) kept.set(all.uri, own);
-      return own.openPlain(files, settings);
-    });
+  /** The jobs that a file declares; null where it declares something else. */
+  jobsOf(uri: string): readonly string[] | null {
+    const { unreadFiles, heads } = this.queries;
+    const known = unreadFiles.peek('')?.get(uri)?.jobs;
+    if (known !== undefined) return known;
+    const { areJobs, declarations } = heads(uri);
+    return areJobs ? declarations.map(({ name }) => name) : null;
+  }
+
+  /** Those of the files whose part is neither known nor in the store. */
+  missing(part: Part): string[] {
+    return this.uris.filter((uri) => partQueries[part].some((query) => !this.database.isReady(query, uri)));
+  }
+
+  /** Works out a part of what is found in some of the files: with the parts of all of them, the rest is quick. */
+  workOut(part: Part, uris: readonly string[]) {
+    const { parsed, saidIn, resultIn, idsIn, tests } = this.queries;
+    for (const uri of uris) {
+      parsed(uri);
+      if (part === 'parsed') continue;
+      saidIn(uri);
+      resultIn(uri);
+      for (const id of idsIn(uri)) if (kindOfId(id) === 'Procedure') tests(id);
+    }
+    this.trees.trim();
   }
 
   /** What each check reads of the files that are there. */
@@ -124,14 +174,20 @@ export class Workspace {
 
   private snapshot(files: readonly SourceFile[]): Snapshot {
     this.update(files);
-    return new Snapshot(this.queries, this.uris);
+    return new Snapshot(this.queries, this.gathering, this.uris);
   }
 
   /** Takes the files over: what is new, changed or gone. */
   private update(files: readonly SourceFile[]) {
-    const { texts, files: order } = this.queries;
+    const { texts, unreadFiles, files: order } = this.queries;
     const uris = files.map(({ uri }) => uri);
-    for (const { uri, text } of files) texts.set(uri, text);
+    const unread = new Map<string, SourceFile>();
+    for (const file of files) {
+      const { uri, jobs } = file;
+      if (jobs === undefined) texts.set(uri, file.text);
+      else unread.set(uri, file);
+    }
+    if (unread.size > 0 || unreadFiles.peek('') !== undefined) unreadFiles.set('', unread);
     if (uris.length === this.uris.length && uris.every((uri, index) => uri === this.uris[index])) return;
     const now = new Set(uris);
     for (const uri of this.uris) if (!now.has(uri)) this.forget(uri);
@@ -142,13 +198,23 @@ export class Workspace {
   private forget(uri: string) {
     this.queries.texts.delete(uri);
     this.trees.drop(uri);
+    this.gathering.forget(uri);
   }
 }
 
 /** Queries that are read from outside, and whose results are kept while their file is there. */
-const lasting: ReadonlySet<string> = new Set(['parsed', 'index', 'model', 'reported', 'concessions', 'findings from']);
+export const lasting: ReadonlySet<string> = new Set([
+  'parsed',
+  'index',
+  'problems from',
+  'reads in',
+  'used from',
+  'step states',
+  'findings from',
+]);
 
-function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResult {
+/** Answers, each worked out when it is read. */
+export function buildResult(snapshot: Snapshot, settings: SettingsFile | null): CheckResult {
   const diagnostics = new Findings(snapshot, settings);
   const procedures = new Map<string, CheckedProcedure>();
   const checked = (id: string): CheckedProcedure | null => {
@@ -160,15 +226,18 @@ function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResul
       lazily<CheckedProcedure>({
         procedure,
         flows: () => attempt('the check of its steps', model.source, [], () => analyzeFlow(procedure())) ?? [],
+        states: () => snapshot.stepStates(id),
+        statesUpTo: () => (index) => snapshot.statesUpTo(id, index) ?? snapshot.stepStates(id),
         diagnostics: () => diagnostics.on(id, procedure()),
       });
     procedures.set(id, known);
     return known;
   };
+  const idsIn = (uri: string, kind: Declared) => (snapshot.has(uri) ? snapshot.idsIn(uri, kind) : []);
   /** The first of a name, or else of a file. */
   const first = <T>(kind: 'Job' | 'Procedure', nameOrUri: string, make: (id: string) => T | null): T | null => {
     const named = snapshot.idsOf(kind, nameOrUri);
-    const ids = named.length > 0 || !snapshot.has(nameOrUri) ? named : snapshot.idsIn(nameOrUri, kind);
+    const ids = named.length > 0 ? named : idsIn(nameOrUri, kind);
     for (const id of ids) {
       const made = make(id);
       if (made !== null) return made;
@@ -185,13 +254,16 @@ function resultOf(snapshot: Snapshot, settings: SettingsFile | null): CheckResul
     sheet: () => diagnostics.settings?.sheet ?? noSheetSettings,
     severities: () => diagnostics.settings?.severities ?? new Map(),
     restated: () => diagnostics.restated(),
-    symbols: () => new LazyMap(snapshot.uris, (uri) => snapshot.file(uri).symbols),
+    symbols: () => new LazyMap(snapshot.uris, (uri) => snapshot.symbols(uri)),
     declared: () => ({ jobs: snapshot.declared('Job'), procedures: snapshot.declared('Procedure') }),
     findingsIn: () => (uri) => diagnostics.in(uri),
+    jobsIn: () => (uri) => idsIn(uri, 'Job').flatMap((id) => snapshot.job(id) ?? []),
+    proceduresIn: () => (uri) => idsIn(uri, 'Procedure').flatMap((id) => checked(id) ?? []),
+    familiesIn: () => (uri) => idsIn(uri, 'Family').flatMap((id) => snapshot.family(id) ?? []),
     jobOf: () => (nameOrUri) => first('Job', nameOrUri, (id) => snapshot.job(id)),
     procedureOf: () => (nameOrUri) => first('Procedure', nameOrUri, checked),
-    issued: () => [],
-    judgedBy: () => () => null,
+    issued: () => snapshot.issues(),
+    judgedBy: () => (nameOrUri) => first('Job', nameOrUri, (id) => snapshot.issueOf(id)),
   });
   return result;
 }

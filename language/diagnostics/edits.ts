@@ -10,6 +10,11 @@ export function stepBefore({ file, range: { start } }: Source, step: string): Ed
   return { source: { file, range: { start, end: start } }, text: `${step}\n` };
 }
 
+/** Inserts a step after another: on a line of its own if that one ends its line. */
+export function stepAfter({ file, range }: Source, step: string): Edit {
+  return { source: { file, range: { start: range.end, end: range.end } }, text: `\n${step}` };
+}
+
 /** Inserts words after others. */
 export function behind({ file, range: { end } }: Source, words: string): Edit {
   return { source: { file, range: { start: end, end } }, text: words };
@@ -29,6 +34,15 @@ export function fitted(text: string, edit: Edit): Edit {
   const after = (lines[end.line] ?? '').slice(end.character);
   if (put.endsWith('\n'))
     return { source, text: before.trim() === '' ? `${put.slice(0, -1)}${ending}${before}` : `${put.slice(0, -1)}   ` };
+  if (put.startsWith('\n')) {
+    const line = lines[end.line] ?? '';
+    // What a blank is left in is not read, and still belongs to the step before: nothing is put between them.
+    const isLast = /^\s*(?:\/\/.*)?$/u.test(after) || after.replace(/"[^"]*"/gu, '').includes(blank);
+    const place = { line: end.line, character: isLast ? line.trimEnd().length : end.character };
+    const indentation = /^\s*/u.exec(line)![0];
+    const text = isLast ? `${ending}${indentation}${put.slice(1)}` : `   ${put.slice(1)}`;
+    return { source: { ...source, range: { start: place, end: place } }, text };
+  }
   if (put !== '') return edit;
   const at = (line: number, character: number) => ({ line, character });
   const widened = (range: Source['range']): Edit => ({ source: { ...source, range }, text: '' });

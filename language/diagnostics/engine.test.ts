@@ -5,7 +5,7 @@ import { checkFiles } from '../db/workspace.ts';
 import { parse } from '../syntax/parse.ts';
 import { concessionFindings, declarationFindings, problemFindings, procedureFindings } from './engine.ts';
 import { rules } from './index.ts';
-import type { AnyRule } from './rule.ts';
+import { type AnyRule, on } from './rule.ts';
 
 /** The sound procedure with a joint left hand-tight, so that something is found besides. */
 const text = procedureWith({ build: instead('      torque nut to nut-fit with TW-80\n', '') });
@@ -23,7 +23,11 @@ const throwing: readonly AnyRule[] = [
   { ...base, code: 'throws-over-job', job: fails },
   { ...base, code: 'throws-over-procedure', procedure: fails },
   { ...base, code: 'throws-before-the-way', flow: fails },
-  { ...base, code: 'throws-on-the-way', flow: () => ({ step: fails, after: fails, end: fails }) },
+  {
+    ...base,
+    code: 'throws-on-the-way',
+    flow: () => ({ step: on(['torque', 'test'], fails), leave: fails, end: fails }),
+  },
 ];
 
 const job = 'job 1 of example {\n}\n';
@@ -74,6 +78,19 @@ describe('a rule that throws', () => {
       'This is a defect of Handtight, not of your text: the rule throws-over-problems stopped with “Cannot read properties of undefined (reading “name”)”, and what it looks for is not checked here. Everything else is. Please report it, with this file.',
     );
   });
+});
+
+it('a fix that throws costs its own finding', () => {
+  const rule: AnyRule = {
+    ...base,
+    code: 'fix-throws',
+    procedure: ({ source }, report) => report({ at: source, message: 'Found.', data: 1 }),
+    fix: fails,
+  };
+  const { diagnostics } = procedureFindings(procedure!, { concessionsIn: () => [], unread: [] }, [rule, ...rules]);
+  const without = procedureFindings(procedure!, { concessionsIn: () => [], unread: [] }).diagnostics;
+  expect(diagnostics.filter(({ rule: code }) => code !== 'internal-error')).toEqual(without);
+  expect(diagnostics.at(-1)!.message).toContain('the rule fix-throws stopped');
 });
 
 describe('a declaration that cannot be read because something throws', () => {

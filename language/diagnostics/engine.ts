@@ -1,4 +1,5 @@
-import { analyzeFlow, mostTransfers, type Visitor } from '../analysis/flow-analysis.ts';
+import { analyzeFlow, mostTransfers } from '../analysis/flow-analysis.ts';
+import { FlowMemory } from '../analysis/flow-memory.ts';
 import { either } from '../analysis/prose.ts';
 import { within } from '../analysis/within.ts';
 import type { Diagnostic } from '../model/diagnostic.ts';
@@ -11,8 +12,10 @@ import type { ResolveProblem } from '../semantics/context.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { rules as allRules } from './index.ts';
 import { attempt, internalError, tooManyWays } from './not-checked.ts';
+import { PathPass, ShownBefore } from './path-pass.ts';
 import type { AnyRule, Report } from './rule.ts';
 import { DiagnosticSink, type Surroundings } from './sink.ts';
+import { StepPass } from './step-pass.ts';
 
 /** What rules report of something, and the concessions that silenced something there. */
 export interface ProcedureResult {
@@ -92,34 +95,62 @@ export function declarationFindings(
   );
 }
 
+/** What is kept of the procedure that was checked last: of the same one after an edit, most is as it was. */
+export class ProcedureMemory {
+  readonly flow = new FlowMemory();
+  private facts: FlowMemory['facts'] = null;
+  private before = new ShownBefore();
+
+  /** What its local rules were shown before, once it is analyzed. */
+  shownBefore(): ShownBefore {
+    // Nothing of it holds for other parts, specs or gates.
+    if (this.facts !== this.flow.facts) this.before = new ShownBefore();
+    this.facts = this.flow.facts;
+    return this.before;
+  }
+}
+
 /** What rules say of a procedure and of every path through it. */
 export function procedureFindings(
   procedure: Procedure,
   surroundings: Surroundings,
   rules: readonly AnyRule[] = allRules,
+  memory = new ProcedureMemory(),
 ): ProcedureResult {
   const used = new Set<Allow>();
   const collector = new DiagnosticSink(procedure, surroundings, used);
   const { source } = procedure;
   const defects: Diagnostic[] = [];
-  const diagnostics = () => [...collector.diagnostics(), ...defects].map((diagnostic) => moved(diagnostic, procedure));
-  const flows = attempt('the check of its steps', source, defects, () => analyzeFlow(procedure)) ?? [];
+  const diagnostics = () =>
+    [...collector.diagnostics(defects), ...defects].map((diagnostic) => moved(diagnostic, procedure));
+  const analyzed = attempt('the check of its steps', source, defects, () => analyzeFlow(procedure, memory.flow));
+  const flows = analyzed ?? [];
+  const before = analyzed === null ? new ShownBefore() : memory.shownBefore();
+  const steps = new StepPass(procedure, before.cleanSteps);
   for (const rule of rules)
-    attempt(ruleWords(rule), source, defects, () => rule.procedure?.(procedure, collector.reporter(rule)));
+    attempt(ruleWords(rule), source, defects, () => {
+      const report = collector.reporter(rule);
+      rule.procedure?.(procedure, report);
+      steps.show(rule, report);
+    });
+  // What a rule that has thrown would have reported is not known.
+  if (defects.length === 0) steps.end();
   const cutOff = flows.find(({ isComplete: isWhole }) => !isWhole);
   if (cutOff !== undefined) defects.push(tooManyWays(procedure.name, source, mostTransfers(cutOff.graph)));
-  else
+  else {
     for (const one of flows) {
-      const visitors = rules.flatMap((rule) => {
-        const visitor = attempt(ruleWords(rule), source, defects, () =>
-          rule.flow?.(one, collector.reporter(rule, one)),
-        );
-        return visitor == null
-          ? []
-          : guarded(visitor, (error) => defects.push(internalError(ruleWords(rule), source, error)));
-      });
-      attempt('the check of its steps', source, defects, () => one.visit(together(visitors)));
+      const pass = new PathPass(one, before);
+      for (const rule of rules) {
+        if (rule.flow === undefined) continue;
+        const report = pass.noting(collector.reporter(rule, one));
+        const checks = attempt(ruleWords(rule), source, defects, () => rule.flow!(one, report));
+        if (checks !== null)
+          pass.add(checks, (error) => void defects.push(internalError(ruleWords(rule), source, error)));
+      }
+      attempt('the check of its steps', source, defects, () => one.visit(pass));
     }
+  }
+  for (const one of flows) one.release();
   return { diagnostics: diagnostics(), used: [...used] };
 }
 
@@ -134,57 +165,11 @@ function collected(
   const collector = new DiagnosticSink(null, surroundings, used);
   const defects: Diagnostic[] = [];
   for (const rule of rules) show(rule, collector.reporter(rule), defects);
-  return { diagnostics: [...collector.diagnostics(), ...defects], used: [...used] };
+  return { diagnostics: [...collector.diagnostics(defects), ...defects], used: [...used] };
 }
 
 function ruleWords({ code }: AnyRule): string {
   return `the rule ${code}`;
-}
-
-/** Hooks of a visitor, each there or not. */
-type Guarded = { readonly [Hook in keyof Visitor]: Visitor[Hook] | undefined };
-
-/** A visitor that gets no more calls once it has thrown. */
-function guarded(visitor: Visitor, thrown: (error: unknown) => void): Guarded {
-  let works = true;
-  const once = <A extends unknown[]>(hook: ((...args: A) => void) | undefined) =>
-    hook &&
-    ((...args: A) => {
-      if (!works) return;
-      try {
-        hook.apply(visitor, args);
-      } catch (error) {
-        works = false;
-        thrown(error);
-      }
-    });
-  return {
-    step: once(visitor.step),
-    after: once(visitor.after),
-    leave: once(visitor.leave),
-    end: once(visitor.end),
-    comeBack: once(visitor.comeBack),
-  };
-}
-
-function together(visitors: readonly Guarded[]): Visitor {
-  return {
-    step(visit) {
-      for (const visitor of visitors) visitor.step?.(visit);
-    },
-    after(visit, state) {
-      for (const visitor of visitors) visitor.after?.(visit, state);
-    },
-    leave(leaving) {
-      for (const visitor of visitors) visitor.leave?.(leaving);
-    },
-    end(ending) {
-      for (const visitor of visitors) visitor.end?.(ending);
-    },
-    comeBack(coming) {
-      for (const visitor of visitors) visitor.comeBack?.(coming);
-    },
-  };
 }
 
 /** Findings of shop and family count for the procedures that use them; those of a sequence for all that call it. */
@@ -242,5 +227,5 @@ export function idleConcessions(idle: readonly Allow[], rules: readonly AnyRule[
           }),
     });
   }
-  return collector.diagnostics();
+  return collector.diagnostics([]);
 }

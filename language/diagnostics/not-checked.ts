@@ -16,6 +16,10 @@ export function internalError(what: string, source: Source, error: unknown): Dia
   );
 }
 
+export function isDefect({ rule }: Diagnostic): boolean {
+  return rule === 'internal-error';
+}
+
 /** There are more paths through a procedure than are followed. @param most how many steps are visited, over all paths */
 export function tooManyWays(name: string, source: Source, most: number): Diagnostic {
   return notChecked(

@@ -1,10 +1,12 @@
-import type { FlowAnalysis, PathContext, Visitor } from '../analysis/flow-analysis.ts';
+import type { Departure, FlowAnalysis, PathContext, Visit, Visitor } from '../analysis/flow-analysis.ts';
+import type { StepSetting } from '../analysis/stages.ts';
 import type { Fix, Severity, Statement } from '../model/diagnostic.ts';
 import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
-import type { Procedure, Step } from '../model/procedure.ts';
+import type { Block, Procedure, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Source } from '../model/source.ts';
+import type { Verb } from '../model/verbs.ts';
 import type { ResolveProblem } from '../semantics/context.ts';
 
 /** A folder of rules. `language` is about the text and its names, `family` about what a family declares. */
@@ -71,9 +73,47 @@ export interface Rule<Data = never> {
   /** Its procedure has no places of steps, and none of their notes, hazards and concessions: a job is judged by figures. */
   job?(job: Job, report: Sink<Data>): void;
   procedure?(procedure: Procedure, report: Sink<Data>): void;
-  /** Checks every path through a procedure: the visitor for the flow analysis. */
-  flow?(flow: FlowAnalysis, report: Sink<Data>): Visitor;
+  /**
+   * Each step by itself, after `procedure`. What it reports depends on what it is given and on nothing else: a step at which
+   * no rule reports anything is not shown to any of them again until one of these is another.
+   */
+  eachStep?(step: Step, setting: StepSetting, report: Sink<Data>): void;
+  /** Checks every path through a procedure: what it listens to in the flow analysis. */
+  flow?(flow: FlowAnalysis, report: Sink<Data>): PathChecks;
   fix?(data: Data): Fix | null;
+}
+
+/** A check of steps, and the verbs of those that it is shown. */
+export interface StepCheck {
+  readonly verbs: readonly Verb[];
+  readonly check: (visit: Visit) => void;
+}
+
+/** Listens to steps with certain verbs. */
+export function on<const V extends Verb>(verbs: readonly V[], check: (visit: Visit<V>) => void): StepCheck {
+  // It is shown no others.
+  return { verbs, check: check as unknown as (visit: Visit) => void };
+}
+
+/**
+ * What a rule listens to on the paths through a procedure. What it reports may depend on the procedure, on the state and
+ * the path that it is shown, and on what it has reported before; where all that it read was the same once, it is not
+ * asked again.
+ */
+export interface PathChecks {
+  /**
+   * It looks at more than what it is shown (a step, its block, state and path) and what the family, the shop, the specs and
+   * `absent` say: at other steps, gates, part numbers; or it remembers what it was shown. Otherwise what it was shown for
+   * one part number is not shown to it again for another.
+   */
+  readonly looksAround?: true;
+  /** Before a step is applied. */
+  readonly step?: StepCheck;
+  /** The unit goes from one station to another. */
+  leave?(leaving: Departure & { readonly to: Block }): void;
+  end?(ending: Departure): void;
+  /** As `comeBack` of a visitor. */
+  comeBack?(coming: Parameters<NonNullable<Visitor['comeBack']>>[0]): void;
 }
 
 /** Takes what a rule reports. */

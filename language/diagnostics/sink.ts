@@ -3,14 +3,23 @@ import { pathWords } from '../analysis/prose.ts';
 import { within } from '../analysis/within.ts';
 import { writtenAt } from '../analysis/written-at.ts';
 import { type Diagnostic, fullMessage } from '../model/diagnostic.ts';
-import type { Procedure, Step } from '../model/procedure.ts';
+import type { Block, Procedure, Step } from '../model/procedure.ts';
 import type { Allow, Source } from '../model/source.ts';
+import { attempt } from './not-checked.ts';
 import type { AnyRule, Report } from './rule.ts';
 
-interface Entry {
-  readonly diagnostic: Diagnostic;
+interface Entry extends Reported {
   /** Part numbers that it was found for; null if it was not found by the flow analysis. */
   readonly numbers: Set<string> | null;
+}
+
+/** What a rule reported, where, and the flow analysis in which it did. */
+interface Reported {
+  readonly rule: AnyRule;
+  readonly flow: FlowAnalysis | null;
+  readonly report: Report;
+  readonly step: Step | null;
+  readonly source: Source;
 }
 
 /** What decides besides what a rule is shown whether it is heard. */
@@ -43,10 +52,15 @@ export class DiagnosticSink {
     return (report) => this.take(rule, flow, report);
   }
 
-  diagnostics(): Diagnostic[] {
+  /** What was reported, in words. @param defects gathers the rules whose fix throws */
+  diagnostics(defects: Diagnostic[]): Diagnostic[] {
     return [...this.kept.values()].flatMap((one) => {
       if (one === null) return [];
-      const { diagnostic, numbers } = one;
+      const { numbers, rule, source } = one;
+      const diagnostic = attempt(`the rule ${rule.code}`, this.procedure?.source ?? source, defects, () =>
+        this.made(one),
+      );
+      if (diagnostic === null) return [];
       const only =
         numbers === null || numbers.size === 0 || numbers.size === this.procedure?.numbers.length
           ? []
@@ -68,13 +82,8 @@ export class DiagnosticSink {
     const known = this.kept.has(cause) ? this.kept.get(cause) : this.slips.get(slip);
     for (const number of flow?.graph.numbers ?? []) known?.numbers?.add(number);
     if (known !== undefined) return;
-    const kept =
-      conceded === undefined
-        ? {
-            diagnostic: this.made(rule, flow, report, step, source),
-            numbers: flow === null ? null : new Set(flow.graph.numbers ?? []),
-          }
-        : null;
+    const numbers = flow === null ? null : new Set(flow.graph.numbers ?? []);
+    const kept = conceded === undefined ? { rule, flow, report, step, source, numbers } : null;
     this.kept.set(cause, kept);
     this.slips.set(slip, kept);
   }
@@ -92,8 +101,16 @@ export class DiagnosticSink {
     return this.surroundings.unread.some((at) =>
       step === null
         ? at.file === source.file && at.range.start.line === source.range.start.line
-        : within(at, step.source),
+        : within(at, step.source) || isBehind(at, step.source),
     );
+  }
+
+  private blocks: ReadonlyMap<Step, Block> | null = null;
+
+  private blockOf(step: Step): Block | undefined {
+    const all = this.procedure === null ? [] : [...this.procedure.stages, ...this.procedure.repairs];
+    this.blocks ??= new Map(all.flatMap((block) => block.steps.map((one) => [one, block] as const)));
+    return this.blocks.get(step);
   }
 
   /**
@@ -102,8 +119,7 @@ export class DiagnosticSink {
    */
   private concessions(report: Report, step: Step | null, source: Source): readonly Allow[] {
     const { procedure } = this;
-    const blocks = procedure === null ? [] : [...procedure.stages, ...procedure.repairs];
-    const block = step === null ? undefined : blocks.find((other) => other.steps.includes(step));
+    const block = step === null ? undefined : this.blockOf(step);
     return [
       ...this.surroundings.concessionsIn(source.file).filter((allow) => within(source, allow.extent)),
       ...(report.allow ?? []),
@@ -113,13 +129,7 @@ export class DiagnosticSink {
     ];
   }
 
-  private made(
-    rule: AnyRule,
-    flow: FlowAnalysis | null,
-    report: Report,
-    step: Step | null,
-    source: Source,
-  ): Diagnostic {
+  private made({ rule, flow, report, step, source }: Reported): Diagnostic {
     const related = [...(report.related ?? [])];
     const since = report.since === undefined || report.since < 0 ? undefined : flow?.graph.nodes[report.since];
     if (since?.kind === 'step' && since.step !== step)
@@ -145,4 +155,10 @@ export class DiagnosticSink {
 
 function isStep(at: Step | Source): at is Step {
   return 'verb' in at;
+}
+
+/** On the line where something ends, behind it: a blank that was left out at the end of a step. */
+function isBehind(at: Source, { file, range }: Source): boolean {
+  const { line, character } = at.range.start;
+  return at.file === file && line === range.end.line && character >= range.end.character;
 }

@@ -17,16 +17,27 @@ export function buildHeader(setting: PrintContext): SheetHeader {
   const code = codeOf(setting);
   return {
     title: brief(procedure.title),
-    subtitle: words.sheet,
+    subtitle: sheetWord(setting),
     alarm: procedure.approvedBy === null ? words.notApproved : null,
     facts: [
-      { label: label.procedure, text: brief(procedure.name) },
+      // The number of the order is behind the word for the sheet; without a job it is written in by hand.
+      ...(isForWall(setting) ? [] : [{ label: job === null ? label.order : '', text: brief(job?.name ?? '') }]),
+      { label: '', text: brief(procedure.name) },
       { label: label.revision, text: brief(procedure.revision ?? label.noRevision) },
-      // Without a job the order is written in by hand.
-      { label: label.order, text: brief(job?.name ?? '') },
     ],
     qr: buildQr(code, words.code({ code })),
   };
+}
+
+/** It says nothing about a job. */
+function isForWall({ options: { form, part, job } }: PrintContext): boolean {
+  return form === 'instruction' || (part != null && job === null);
+}
+
+/** What the paper is called; a workspace has its own word for the card. */
+function sheetWord({ words, options: { form, part } }: PrintContext): string {
+  if (part != null || form === undefined || form === 'card') return words.sheet;
+  return words.forms[form];
 }
 
 /** What the code on each page says: a link that opens, in the editor, what the sheet was printed from. */
@@ -45,16 +56,17 @@ export function codeOf({ procedure, options: { job, hash } }: PrintContext): str
 export function factsOf(setting: PrintContext): FactsBlock {
   const { procedure, numbers, words } = setting;
   const { job } = setting.options;
+  const wall = isForWall(setting);
   const label = words.header;
   const approval = [procedure.approvedBy, procedure.approvedOn].filter((word) => word !== null).join(', ');
   const said = (name: string, text: string | null): Fact[] => (text === null ? [] : [{ label: name, text }]);
   // What a job does not say, or there is no job for, is written in by hand.
   const asked = (name: string, text: string | null | undefined): Fact[] =>
-    job === null || text != null ? [{ label: name, text: text ?? '' }] : [];
+    (job === null && !wall) || text != null ? [{ label: name, text: text ?? '' }] : [];
   return {
     kind: 'facts',
     facts: [
-      { label: label.order, text: job === null ? '' : named(job.name, job.title) },
+      ...(wall ? [] : [{ label: label.order, text: job === null ? '' : named(job.name, job.title) }]),
       ...asked(label.customer, job?.customer),
       ...asked(label.received, job?.received),
       { label: label.family, text: procedure.family.title },
@@ -92,7 +104,7 @@ export function documentTitle(setting: PrintContext): string {
   const { procedure, options, words } = setting;
   const { revision } = procedure;
   return [
-    words.document({ sheet: words.sheet, title: procedure.title }),
+    words.document({ sheet: sheetWord(setting), title: procedure.title }),
     revision === null ? '' : words.documentRevision({ revision }),
     options.job === null ? '' : words.documentOrder({ order: options.job.name }),
   ].join('');

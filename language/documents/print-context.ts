@@ -1,12 +1,23 @@
 import { type Language, type Words, wordsIn } from '../i18n/index.ts';
 import type { Diagnostic, Job, PartNumber, Procedure, Stage, Step, Unit } from '../model/index.ts';
-import type { Paper } from './model.ts';
+import type { Paper, SheetForm, UnitHead } from './model.ts';
+
+/** What prints alone: the table of specs, the drawings, or a repair by its number. */
+export type SheetPart = 'specs' | 'drawing' | `R${number}`;
 
 export interface SheetOptions {
   /** The work order to print for; null: a blank sheet. */
   readonly job: Job | null;
   /** One part number's limits (and, with a job, its units); null: all of them side by side. */
   readonly number: string | null;
+  /** What of it is printed; the card, which has all, unless said otherwise. */
+  readonly form?: SheetForm;
+  /** One unit of the job, by its place; else all. */
+  readonly unit?: string | null;
+  /** Of an instruction: the stages at one station; else all. */
+  readonly station?: string | null;
+  /** One thing alone. */
+  readonly part?: SheetPart | null;
   readonly paper: Paper;
   /** Requested as a draft; errors make it one anyway. */
   readonly draft: boolean;
@@ -19,13 +30,6 @@ export interface SheetOptions {
   readonly hash: string;
 }
 
-/** A column of boxes: one unit. */
-export interface UnitColumn {
-  readonly place: string;
-  /** Part number where the set is mixed, or `on hold`. */
-  readonly detail: string;
-}
-
 /** What the sheet is printed for, worked out once. */
 export interface PrintContext {
   readonly procedure: Procedure;
@@ -33,7 +37,7 @@ export interface PrintContext {
   /** The fixed words, in the requested language. */
   readonly words: Words;
   readonly units: readonly Unit[];
-  readonly columns: readonly UnitColumn[];
+  readonly columns: readonly UnitHead[];
   /** Part numbers whose limits are shown, in the procedure's order. */
   readonly numbers: readonly PartNumber[];
 }
@@ -42,7 +46,10 @@ export interface PrintContext {
 const usualSet = 6;
 
 export function buildPrintContext(procedure: Procedure, options: SheetOptions): PrintContext {
-  const units = (options.job?.units ?? []).filter((unit) => options.number === null || unit.number === options.number);
+  const units = (options.job?.units ?? []).filter(
+    ({ number, place }) =>
+      (options.number === null || number === options.number) && (options.unit == null || place === options.unit),
+  );
   const inJob = procedure.numbers.filter(({ name }) => units.some((unit) => unit.number === name));
   const numbers =
     options.number !== null
@@ -55,18 +62,23 @@ export function buildPrintContext(procedure: Procedure, options: SheetOptions): 
   return { procedure, options, words, units, numbers, columns: columnsOf(procedure, options, units, words) };
 }
 
-function columnsOf(procedure: Procedure, options: SheetOptions, units: readonly Unit[], words: Words): UnitColumn[] {
+function columnsOf(procedure: Procedure, options: SheetOptions, units: readonly Unit[], words: Words): UnitHead[] {
   if (options.job === null) {
     const set = procedure.stages.some((stage) => stage.together || stage.steps.some((step) => step.verb === 'across'));
     return Array.from({ length: set ? usualSet : 1 }, (_, index) => ({
       place: String(index + 1),
       detail: '',
+      odd: false,
     }));
   }
-  const mixed = new Set(units.map((unit) => unit.numberText)).size > 1;
+  const counts = new Map<string, number>();
+  for (const { numberText } of units) counts.set(numberText, (counts.get(numberText) ?? 0) + 1);
+  const mixed = counts.size > 1;
+  const most = Math.max(0, ...counts.values());
   return units.map((unit) => ({
     place: unit.place,
     detail: unit.onHold !== null ? words.boxes.onHoldColumn : mixed ? unit.numberText : '',
+    odd: mixed && counts.get(unit.numberText)! < most,
   }));
 }
 

@@ -4,18 +4,15 @@ import type { Asset, AssetKind } from '../model/shop.ts';
 import { limitText } from '../quantities/index.ts';
 import type { ObjectWords } from './names.ts';
 
-/** `TW-80, 16 to 80 N·m`; a kind of tool with its range; or the author's words. */
-export function toolWords({ procedure, words }: ObjectWords, tool: ToolUse): string {
+/** `TW-80`; a kind of tool with its range; or the author's words. */
+export function toolWords({ words }: ObjectWords, tool: ToolUse): string {
   const { tools, wording, quantity } = words;
   switch (tool.form) {
     case 'asset': {
-      const range = procedure.shop.assets.find(({ name }) => name === tool.name)?.range ?? null;
+      // Its range is on the front.
       const { adapter } = tool;
-      const behind =
-        adapter === null
-          ? ''
-          : ` ${adapter.angle === null ? tools.adapter({ length: quantity(adapter.length) }) : tools.adapterAt({ length: quantity(adapter.length), angle: quantity(adapter.angle) })}`;
-      return `${range === null ? tool.name : `${tool.name}, ${limitText(range, wording)}`}${behind}`;
+      if (adapter === null) return tool.name;
+      return `${tool.name} ${adapter.angle === null ? tools.adapter({ length: quantity(adapter.length) }) : tools.adapterAt({ length: quantity(adapter.length), angle: quantity(adapter.angle) })}`;
     }
     case 'kind': {
       const name = tools.called[tool.kind];

@@ -23,7 +23,7 @@ export interface DraftRequest {
  * and signed off, in the order that the family gives. It checks clean but for its blanks: no figure in it is invented.
  */
 export function draftProcedure(request: DraftRequest): string {
-  const relations = new Relations(request.family);
+  const relations = Relations.of(request.family);
   const rows = buildOrder(relations);
   const draft = { ...request, relations, rows, at: chooseWorkplaces(request.shop) };
   const { name, title, family, shop } = request;

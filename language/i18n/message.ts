@@ -75,3 +75,8 @@ export class Messages {
     return Object.fromEntries(entries.map(([key, value]) => [key, this.said(value)])) as Filled<T>;
   }
 }
+
+/** The words of a run of spans. */
+export function spanText(spans: readonly Span[]): string {
+  return spans.map(({ text }) => text).join('');
+}

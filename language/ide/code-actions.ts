@@ -24,7 +24,7 @@ export type Action = { readonly title: string; readonly diagnostic: Diagnostic }
 
 /** Actions for the findings that a range of a file touches: fixes, then explanations, then concessions. */
 export function actionsIn(snapshot: Snapshot, file: string, range: Range): Action[] {
-  const here = snapshot.result.diagnostics.filter(({ source }) => source.file === file && touches(source.range, range));
+  const here = snapshot.findingsIn(file).filter(({ source }) => touches(source.range, range));
   const fixes = here.flatMap((diagnostic): Action[] => {
     if (diagnostic.fix === undefined) return [];
     const { title, safe, edits } = diagnostic.fix;
@@ -62,12 +62,13 @@ function isRule(code: string): boolean {
 /** The safe fixes of all findings of a file, applied together. */
 export function allSafeChanges(snapshot: Snapshot, file: string): TextChange[] {
   return changesOf(
-    safeFixes(snapshot.result.diagnostics, file).flatMap((fix) => fix.edits),
+    safeFixes(snapshot.findingsIn(file), file).flatMap((fix) => fix.edits),
     snapshot,
   );
 }
 
-function changesOf(edits: readonly Edit[], { textOf }: Snapshot): TextChange[] {
+export function changesOf(edits: readonly Edit[], { textOf }: Snapshot): TextChange[] {
+  // Changes as they fit into their texts, with gaps for what only the author knows.
   return edits.map((edit) => {
     const { source, text } = fitted(textOf(edit.source.file) ?? '', edit);
     return { source, text, snippet: text.includes(blank) ? snippetOf(text) : null };

@@ -11,13 +11,21 @@ export interface Declared {
 
 /** Every declared name of the workspace, flat, in the order of the files. */
 export function allDeclared(result: CheckResult): Declared[] {
+  return [...result.symbols.keys()].flatMap((uri) => declaredIn(result, uri));
+}
+
+/** Every declared name of a file, flat, in order. */
+export function declaredIn({ symbols }: CheckResult, uri: string): Declared[] {
+  return (symbols.get(uri) ?? []).flatMap((symbol) => declaredWithin(uri, symbol));
+}
+
+/** The names of a declaration at the margin: its own, and all in it. */
+export function declaredWithin(uri: string, declaration: DeclaredSymbol): Declared[] {
   const all: Declared[] = [];
-  for (const [uri, symbols] of result.symbols) {
-    const walk = (symbol: DeclaredSymbol, within: DeclaredSymbol) => {
-      for (const named of symbol.declares) all.push({ uri, symbol: { ...symbol, ...named }, within });
-      for (const child of symbol.children) walk(child, within);
-    };
-    for (const symbol of symbols) walk(symbol, symbol);
-  }
+  const walk = (symbol: DeclaredSymbol) => {
+    for (const named of symbol.declares) all.push({ uri, symbol: { ...symbol, ...named }, within: declaration });
+    for (const child of symbol.children) walk(child);
+  };
+  walk(declaration);
   return all;
 }

@@ -1,7 +1,7 @@
 import type { CheckResult } from '../db/workspace.ts';
 import { contains } from '../model/ranges.ts';
 import type { Position, Range, Source } from '../model/source.ts';
-import { allDeclared, type Declared } from './declared.ts';
+import { type Declared, declaredIn } from './declared.ts';
 
 /** A name at a place, and what it leads to: several where it is in a sequence that several procedures call. */
 export interface Named {
@@ -18,11 +18,10 @@ interface Target {
 /** The name that is used or declared at a place; null where there is none. */
 export function namedAt(result: CheckResult, file: string, position: Position): Named | null {
   const links = result.linksIn(file).filter(({ use }) => contains(use.range, position));
-  const all = allDeclared(result);
   const [link] = links;
   if (link === undefined) {
-    const declared = all.find(
-      ({ uri, symbol }) => uri === file && isNamed(symbol.kind) && contains(symbol.nameRange, position),
+    const declared = declaredIn(result, file).find(
+      ({ symbol }) => isNamed(symbol.kind) && contains(symbol.nameRange, position),
     );
     if (declared === undefined) return null;
     const range = declared.symbol.nameRange;
@@ -30,8 +29,8 @@ export function namedAt(result: CheckResult, file: string, position: Position): 
   }
   const places = new Map(links.map((one) => [placeKey(one.target), one] as const));
   const targets = [...places.values()].map((one): Target => {
-    const there = all.filter(
-      ({ uri, symbol }) => uri === one.target.file && contains(symbol.nameRange, one.target.range.start),
+    const there = declaredIn(result, one.target.file).filter(({ symbol }) =>
+      contains(symbol.nameRange, one.target.range.start),
     );
     const declared =
       there.find(({ symbol }) => symbol.kind === one.what) ?? there.find(({ symbol }) => symbol.name === one.name);
@@ -46,5 +45,5 @@ function placeKey({ file, range }: Source): string {
 
 /** Steps are declared and have no name that is used elsewhere. */
 function isNamed(kind: string): boolean {
-  return kind !== 'step' && kind !== 'test' && kind !== 'only';
+  return kind !== 'step' && kind !== 'only';
 }

@@ -10,3 +10,14 @@ export function offsetAt(text: string, { line, character }: Position): number {
   }
   return Math.min(start + character, lineEnd.exec(text)?.index ?? text.length);
 }
+
+/** Position of an offset in a text. */
+export function positionAt(text: string, offset: number): Position {
+  const lineEnd = /\r\n|\n|\r/gu;
+  let [line, start] = [0, 0];
+  for (let match = lineEnd.exec(text); match !== null && lineEnd.lastIndex <= offset; match = lineEnd.exec(text)) {
+    line++;
+    start = lineEnd.lastIndex;
+  }
+  return { line, character: offset - start };
+}

@@ -1,6 +1,6 @@
 /** What is shown beside the text in an editor, and what is printed from it: sheets and specifications. */
 import { printedAs } from '../config/config.ts';
-import { isDraft } from '../db/issued/draft.ts';
+import { isDraft, sheetSettings } from '../db/issued/draft.ts';
 import type { CheckResult } from '../db/workspace.ts';
 import { type FontFace, renderHtml, renderSpecsHtml } from '../documents/renderers/index.ts';
 import { buildSpecs, missingCount } from '../documents/specs/index.ts';
@@ -39,7 +39,7 @@ export function sheetFor(target: PrintTarget, result: CheckResult, { hash, draft
   return buildSheet(procedure, {
     job,
     number: null,
-    ...printedAs(result.sheet, { paper }),
+    ...printedAs(sheetSettings(job, result), { paper }),
     draft: draft || isDraft(target, result),
     diagnostics,
     hash,
@@ -59,6 +59,11 @@ export function sheetPage(
     errors: countOf(target, 'error'),
     warnings: countOf(target, 'warning'),
   };
+}
+
+/** A sheet as a document of its own, for a browser to print. */
+export function printedPage(sheet: Sheet, fonts: readonly FontFace[]): string {
+  return renderHtml(sheet, { fonts });
 }
 
 /** The specifications of a procedure; a job has those of its procedure. */

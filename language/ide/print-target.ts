@@ -37,20 +37,20 @@ function targetOf(result: CheckResult, file: string, symbol: DeclaredSymbol): Fo
   const isHere = ({ source }: { source: { file: string; range: { start: Position } } }) =>
     source.file === file && contains(symbol.range, source.range.start);
   if (symbol.kind === 'job') {
-    const job = result.jobs.find(isHere);
+    const job = result.jobsIn(file).find(isHere);
     if (job === undefined) {
       return {
         kind: 'none',
         reason: `Job ${symbol.name} has no sheet yet: its procedure was not found, or could not be read.`,
       };
     }
-    const own = result.diagnostics.filter(isHere);
+    const own = result.findingsIn(file).filter(isHere);
     return {
       kind: 'target',
       target: { procedure: job.procedure, job, diagnostics: [...findingsOf(result, job.procedure), ...own], symbol },
     };
   }
-  const found = result.procedures.find(({ procedure }) => isHere(procedure));
+  const found = result.proceduresIn(file).find(({ procedure }) => isHere(procedure));
   if (found === undefined) {
     return {
       kind: 'none',
@@ -61,11 +61,8 @@ function targetOf(result: CheckResult, file: string, symbol: DeclaredSymbol): Fo
 }
 
 function findingsOf(result: CheckResult, procedure: Procedure): readonly Diagnostic[] {
-  return (
-    result.procedures.find(
-      (entry) => entry.procedure.name === procedure.name && entry.procedure.source.file === procedure.source.file,
-    )?.diagnostics ?? []
-  );
+  const found = result.procedureOf(procedure.name);
+  return found?.procedure.source.file === procedure.source.file ? found.diagnostics : [];
 }
 
 /** What a procedure or a job is called where it is shown to the lead. */

@@ -41,6 +41,8 @@ export interface Diagnostic extends Statement {
   readonly step?: string;
   readonly related?: readonly { readonly message: string; readonly source: Source }[];
   readonly fix?: Fix;
+  /** Its severity is that of the day on which what it is judged by was issued: the settings of today change nothing. */
+  readonly isSettled?: true;
 }
 
 /** All that is said, as one text. */

@@ -1,5 +1,6 @@
 import type { Quantity } from '../quantities/types.ts';
 import type { DangerFact } from './danger.ts';
+import type { DrawnAs } from './drawn-as.ts';
 import type { Allow, Named, NameUse } from './source.ts';
 
 /** A family of units: parts, how they rest on and hold each other, faces, ports, joints, what proves them. */
@@ -49,6 +50,10 @@ export interface Part extends Named {
   readonly baseTitle: string;
   /** Of a spring: over this much shim its coils bind (`binds over 1.90 mm`). */
   readonly bindsOver: Quantity | null;
+  /** What it is drawn as (`drawn as spring`); null: what the rest of the family tells. Nothing else follows from it. */
+  readonly drawnAs: DrawnAs | null;
+  /** It goes onto or into the part that carries all from the lower end, as that part is held (`from below`). */
+  readonly fromBelow: boolean;
   readonly dangers: readonly DangerFact[];
   readonly allow: readonly Allow[];
 }

@@ -34,6 +34,9 @@ export interface Procedure extends Named {
   readonly files: readonly string[];
 }
 
+/** What the figures and names in a step refer to: nothing of other steps. */
+export type StepFacts = Pick<Procedure, 'family' | 'shop' | 'specs' | 'numbers'>;
+
 /** A spring, and the needle that it loads: what a millimeter of shim brings follows from them. */
 export interface RateFrom {
   readonly stiffness: Quantity;

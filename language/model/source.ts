@@ -16,6 +16,16 @@ export interface Source {
   readonly range: Range;
 }
 
+export function sameSource(one: Source, other: Source): boolean {
+  if (one === other) return true;
+  const [a, b] = [one.range, other.range];
+  return one.file === other.file && samePosition(a.start, b.start) && samePosition(a.end, b.end);
+}
+
+function samePosition(one: Position, other: Position): boolean {
+  return one.line === other.line && one.character === other.character;
+}
+
 /** Something with a name, the words printed for it, and the place of its name. */
 export interface Named {
   readonly name: string;

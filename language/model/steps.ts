@@ -1,5 +1,5 @@
 /** What may be asked of a step whatever its verb. */
-import type { Action, FailEntry, Gate, Step, StepObject, StepOf, TestGate } from './procedure.ts';
+import type { Action, FailEntry, Gate, PartGate, Step, StepObject, StepOf, TestGate } from './procedure.ts';
 
 type Fields<S> = S extends unknown ? keyof S : never;
 type Field<S, K> = S extends unknown ? (K extends keyof S ? S[K] : never) : never;
@@ -40,6 +40,11 @@ export function namedIn(step: Action): readonly StepObject[] {
 /** The identity of a gate that judges a reading: all tests of one name are one gate, and so are its settings. */
 export function testGateId(kind: TestGate['kind'], test: string): string {
   return kind === 'test' ? test : `${kind} ${test}`;
+}
+
+/** The identity of a gate that judges parts, but for the number of its step. */
+export function partGateId(kind: PartGate['kind'], objects: readonly StepObject[]): string {
+  return `${kind} ${objects.map(({ name }) => name).join(', ')}`;
 }
 
 /** `all` is its object. */

@@ -1,18 +1,19 @@
 import type Fraction from 'fraction.js';
 import { decimalsOf, decimalValue, exactText } from './decimal.ts';
+import { oncePer } from './memo.ts';
 import type { Difference, Quantity, UnitName } from './types.ts';
 import { unitOf } from './unit-table.ts';
 
 /** The exact amount in the base unit of its kind (see `units`): pascals, meters, kelvins… */
-export function amount(quantity: Quantity): Fraction {
+export const amount = oncePer((quantity: Quantity): Fraction => {
   const unit = unitOf(quantity.unit);
   return decimalValue(quantity.number).add(unit.offset).mul(unit.factor);
-}
+});
 
 /** The exact size of a difference in the base unit of its kind: 9 °F are 5 K. */
-export function sizeOf(difference: Difference): Fraction {
-  return decimalValue(difference.number).mul(unitOf(difference.unit).factor);
-}
+export const sizeOf = oncePer(
+  (difference: Difference): Fraction => decimalValue(difference.number).mul(unitOf(difference.unit).factor),
+);
 
 /** A figure written as a value, where the place says that a difference is meant (`spread at most 5 °C`). */
 export function asDifference({ number, unit }: Quantity): Difference {

@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { oncePerText } from './memo.ts';
 
 /** How a number that does not fit the wanted digits is rounded; 'nearest' takes the even digit at a half. */
 export type Rounding = 'nearest' | 'up' | 'down';
@@ -13,12 +14,12 @@ export function tenTo(power: number): Fraction {
  * The exact value of plain digits ('250', '-0.20'). Throws a RangeError for anything else: numbers come from
  * `readNumber`, so other text here is a defect of the program and not of the author.
  */
-export function decimalValue(number: string): Fraction {
+export const decimalValue = oncePerText((number): Fraction => {
   const match = /^(-?)(\d+)(?:\.(\d+))?$/u.exec(number);
   if (match === null) throw new RangeError(`Not a plain decimal number: ${number}`);
   const [, sign, whole, fraction = ''] = match;
   return new Fraction(BigInt(`${sign}${whole}${fraction}`), 10n ** BigInt(fraction.length));
-}
+});
 
 /** Digits after the point. */
 export function decimalsOf(number: string): number {

@@ -1,6 +1,7 @@
 import type Fraction from 'fraction.js';
 import { compare, convert, convertDifference, toleranceOf } from './convert.ts';
 import { decimalsOf, decimalValue, exactText } from './decimal.ts';
+import { oncePer } from './memo.ts';
 import type { Difference, Limit, Quantity, UnitName } from './types.ts';
 
 /** What a limit lets through. Null: open on that side, or (a nominal with no tolerance) not stated. */
@@ -14,7 +15,7 @@ export interface Window {
  * The window of a limit, exact, in the limit's own unit; of `then`, the torque's. A tolerance alone has none.
  * A tolerance in a unit that gives an endless decimal is cut after 15 digits, toward the inside.
  */
-export function window(limit: Limit): Window {
+export const window = oncePer((limit: Limit): Window => {
   switch (limit.form) {
     case 'nominal':
       return {
@@ -33,7 +34,7 @@ export function window(limit: Limit): Window {
     case 'then':
       return window(limit.first);
   }
-}
+});
 
 function end(nominal: Quantity, tolerance: Difference, side: -1 | 1): Quantity | null {
   const change = toleranceOf(nominal, tolerance);

@@ -4,6 +4,7 @@ import type {
   FailEntry,
   LimitUse,
   PartGate,
+  Step,
   StepObject,
   TestFigures,
   TestGate,
@@ -11,11 +12,11 @@ import type {
   Verdict,
 } from '../model/procedure.ts';
 import type { Allow, Source } from '../model/source.ts';
-import { testGateId } from '../model/steps.ts';
+import { partGateId, testGateId } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 import type { Limit, Quantity } from '../quantities/types.ts';
 
-type Draft<T> = { -readonly [key in keyof T]: T[key] };
+export type Draft<T> = { -readonly [key in keyof T]: T[key] };
 
 /** All that the clauses of one step may say, before it is known what they mean after its verb. */
 export interface Said extends Draft<TestFigures> {
@@ -64,13 +65,16 @@ export interface Said extends Draft<TestFigures> {
   allow: readonly Allow[];
 }
 
+/** One list for all that have nothing: no list of a model ever changes. */
+export const none: readonly never[] = Object.freeze([]);
+
 export function sayNothing(source: Source): Said {
   return {
     source,
-    objects: [],
+    objects: none,
     all: false,
-    withObjects: [],
-    tools: [],
+    withObjects: none,
+    tools: none,
     fluid: null,
     holder: null,
     station: null,
@@ -82,12 +86,12 @@ export function sayNothing(source: Source): Said {
     text: null,
     reading: '',
     sourceText: null,
-    marking: [],
+    marking: none,
     choose: null,
     rate: null,
     count: null,
     bath: null,
-    passes: [],
+    passes: none,
     pattern: false,
     oiled: false,
     forTrial: false,
@@ -97,18 +101,18 @@ export function sayNothing(source: Source): Said {
     asLeft: false,
     accept: null,
     reject: null,
-    verdicts: [],
+    verdicts: none,
     at: null,
     spread: null,
-    conditions: [],
-    onFail: [],
+    conditions: none,
+    onFail: none,
     failWritten: false,
     stopIfFails: false,
     through: null,
     takes: null,
     note: null,
-    dangers: [],
-    allow: [],
+    dangers: none,
+    allow: none,
     reads: null,
     hold: null,
     from: null,
@@ -120,7 +124,7 @@ export function sayNothing(source: Source): Said {
 }
 
 /** What a step is, of its verb and of what was said: each verb has its own fields, and no others. */
-export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' | 'only' | 'call'>): Action {
+export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' | 'only' | 'call'>): Step {
   const { source, objects, tools, air, gas, text, sourceText, takes, note, dangers, allow } = said;
   const base = {
     source,
@@ -135,7 +139,12 @@ export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' 
     dangers,
     allow,
     lead: null,
-    ...around,
+    hazards: around.hazards,
+    only: around.only,
+    call: around.call,
+    // Where it is in its block is not known yet.
+    number: '',
+    key: '',
   };
   const { all, withObjects, fluid, holder, station, count, bath, limit, gauge, conditions, at, readyToFit } = said;
   const looked = { gauge, conditions };
@@ -247,5 +256,5 @@ function testGate(kind: TestGate['kind'], said: Said): TestGate {
 }
 
 function partGate(kind: PartGate['kind'], said: Said): PartGate {
-  return { kind, id: `${kind} ${said.objects.map(({ name }) => name).join(', ')}`, ...judged(said) };
+  return { kind, id: partGateId(kind, said.objects), ...judged(said) };
 }

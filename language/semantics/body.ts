@@ -18,7 +18,7 @@ export interface BodyBlock {
   readonly together: boolean;
   readonly lines: readonly ast.StepLine[];
   readonly allows: readonly ast.Allow[];
-  readonly node: AstNode;
+  readonly node: ast.Stage | ast.Repair;
 }
 
 /** The stages and repairs of a procedure, with those of the one that it is `like` patched in. */
@@ -155,6 +155,7 @@ function patchBlock(
     );
     return [...blocks];
   }
+  context.link(context.source(ref), context.source(target.node, 'name'), ref.name, kind);
   if (!touch(target.node, patch)) return [...blocks];
   if (patch.$type === 'Without') return blocks.filter((block) => block !== target);
   const instead = patch as ast.InsteadOf;
@@ -179,7 +180,10 @@ function patchStep(
   address: ast.Address,
   touch: (target: ast.Step, patch: ast.Patch) => boolean,
 ): BodyBlock[] {
-  if (address.place !== undefined && !original.some((block) => block.name === address.place!.name)) {
+  const place = original.find((block) => block.name === address.place?.name);
+  if (place !== undefined)
+    context.link(context.source(address.place!), context.source(place.node, 'name'), place.name, place.kind);
+  if (address.place !== undefined && place === undefined) {
     context.unknown(
       address.place.name,
       'stage or repair',
@@ -204,6 +208,9 @@ function patchStep(
     );
     return [...blocks];
   }
+  const subject = firstObject(only);
+  if (address.object !== undefined && subject !== null)
+    context.link(context.source(address.object), context.source(subject), pathText(address.object), 'step');
   if (!touch(only, patch)) return [...blocks];
   const put = patch.$type === 'Without' ? [] : patch.lines;
   const replace = (line: ast.StepLine): ast.StepLine[] => {
@@ -229,7 +236,7 @@ function nearestStep(blocks: readonly BodyBlock[], address: ast.Address): string
   const verb = verbOf(address.verb);
   const objects = blocks
     .flatMap((block) => flat(block.lines))
-    .flatMap((step) => (verbOfStep(step) === verb ? (firstObject(step) ?? []) : []));
+    .flatMap((step) => (verbOfStep(step) === verb ? (firstName(step) ?? []) : []));
   const near = address.object === undefined ? [] : nearest(pathText(address.object), objects);
   return near.length > 0
     ? `Did you mean ${near.map((object) => `${address.verb} ${object}`).join(' or ')}?`
@@ -242,7 +249,7 @@ function addressed(blocks: readonly BodyBlock[], address: ast.Address): ast.Step
   const all = places.flatMap((block) => flat(block.lines));
   const object = address.object === undefined ? null : pathText(address.object);
   const found = all.filter(
-    (step) => verbOfStep(step) === verbOf(address.verb) && (object === null || firstObject(step) === object),
+    (step) => verbOfStep(step) === verbOf(address.verb) && (object === null || firstName(step) === object),
   );
   if (address.ordinal === undefined) return found;
   const one = found[Number(address.ordinal) - 1];
@@ -273,15 +280,21 @@ function verbOfStep(step: ast.Step): string | null {
   }
 }
 
-function firstObject(step: ast.Step): string | null {
+/** The name that an address may call a step by, besides its verb. */
+function firstObject(step: ast.Step): ast.Path | ast.NameRef | null {
   switch (step.$type) {
     case 'ObjectStep':
     case 'CleanHoles':
-      return step.objects[0] === undefined ? null : pathText(step.objects[0].path);
+      return step.objects[0]?.path ?? null;
     case 'TestStep':
     case 'AcrossStep':
-      return step.name.name;
+      return step.name;
     default:
       return null;
   }
+}
+
+function firstName(step: ast.Step): string | null {
+  const node = firstObject(step);
+  return node === null ? null : node.$type === 'Path' ? pathText(node) : node.name;
 }

@@ -1,9 +1,11 @@
 import type { AstNode } from 'langium';
-import type { Range, Source } from '../model/source.ts';
+import type { Source } from '../model/source.ts';
 import { nearest } from '../syntax/nearest.ts';
-import { rangeOf } from '../syntax/place.ts';
+import { placeOf, rangeBetween, tokensOf } from '../syntax/place.ts';
 import type { CorrectableCode, ProblemCode } from '../syntax/problem-code.ts';
+import type { Token } from '../syntax/token.ts';
 import { kindOfId } from './declaration-id.ts';
+import { firstNamed } from './first-named.ts';
 
 /** What led to text that is written elsewhere: the call of a sequence, a `like`. */
 export interface ExpandedFrom {
@@ -82,6 +84,13 @@ export class Context {
   private reader: AstNode | null = null;
   /** What is expanded now: problems are reported where they are written, and say what led there. */
   private from: ExpandedFrom | undefined;
+  /** The declaration of the node that was looked at last, and its anchor: the next is in the same, nearly always. */
+  private declaration: AstNode | null = null;
+  private anchor: Anchor | null = null;
+  /** The source that was made last, and what it goes from and to: a name is linked where its object is. */
+  private first: Token | null = null;
+  private last: Token | null = null;
+  private lastSource: Source | null = null;
 
   /** @param anchorOf of a node at the top of a file */
   constructor(anchorOf: (declaration: AstNode) => Anchor) {
@@ -121,8 +130,33 @@ export class Context {
 
   /** Where a node is; the whole node, or the token of one of its properties. */
   source(node: AstNode, property?: string, index?: number): Source {
-    const { id, line } = this.anchorOf(declarationOf(node));
-    return { file: id, range: relativeTo(line, rangeOf(node, property, index)) };
+    if (property !== undefined) {
+      const tokens = tokensOf(node, property, index);
+      return this.between(node, tokens?.[0] ?? null, tokens?.[1] ?? null);
+    }
+    const place = placeOf(node);
+    return this.between(node, place?.first ?? null, place?.last ?? null);
+  }
+
+  private between(node: AstNode, first: Token | null, last: Token | null): Source {
+    if (this.lastSource !== null && first !== null && first === this.first && last === this.last)
+      return this.lastSource;
+    const { id, line } = this.anchorAround(node);
+    const source = { file: id, range: rangeBetween(first, last, line) };
+    this.first = first;
+    this.last = last;
+    this.lastSource = source;
+    return source;
+  }
+
+  /** The anchor of the declaration that a node is in. */
+  anchorAround(node: AstNode): Anchor {
+    const declaration = declarationOf(node);
+    if (this.anchor === null || declaration !== this.declaration) {
+      this.declaration = declaration;
+      this.anchor = this.anchorOf(declaration);
+    }
+    return this.anchor;
   }
 
   /** What cannot be read, or has no meaning where it is. `written`: the replacement is a guess at what this word means. */
@@ -158,7 +192,7 @@ export class Context {
     among: readonly T[],
     use: Source,
   ): T | null {
-    const found = among.find((item) => item.name === name);
+    const found = firstNamed(among, name);
     if (found === undefined) {
       this.unknown(
         name,
@@ -170,6 +204,11 @@ export class Context {
     }
     this.link(use, found.source, name, what);
     return found;
+  }
+
+  /** Takes over the links of text that is the same as before. */
+  repeat(references: readonly Reference[]) {
+    for (const one of references) this.references.push(one);
   }
 
   /** Reports the second and later of the same name; gives back the first of each. */
@@ -196,11 +235,4 @@ function declarationOf(node: AstNode): AstNode {
   let at = node;
   while (at.$container?.$container !== undefined) at = at.$container;
   return at;
-}
-
-function relativeTo(line: number, { start, end }: Range): Range {
-  return {
-    start: { line: start.line - line, character: start.character },
-    end: { line: end.line - line, character: end.character },
-  };
 }

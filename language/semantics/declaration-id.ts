@@ -10,11 +10,12 @@ const separator = '\0';
  * @param ordinal how many of its kind and name come before it in the file
  */
 export function declarationId(uri: string, kind: Declared, name: string, ordinal: number): string {
-  return [uri, kind, name, ordinal].join(separator);
+  return `${uri}${separator}${kind}${separator}${name}${separator}${ordinal}`;
 }
 
 export function kindOfId(id: string): Declared {
-  return id.split(separator)[1] as Declared;
+  const start = id.indexOf(separator) + 1;
+  return id.slice(start, id.indexOf(separator, start)) as Declared;
 }
 
 export function nameOfId(id: string): string {

@@ -5,6 +5,7 @@ import { readingOf } from '../model/steps.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import type { Context } from './context.ts';
+import { firstNamed } from './first-named.ts';
 import type { Scope } from './scope.ts';
 
 /** Names in a family that only shops and procedures declare: the stock of a part, and the tests. */
@@ -18,23 +19,24 @@ export function familyUses(context: Context, node: ast.Family, family: Family, s
   }
   const tests = scope.testsFor(node.name);
   // A family that no test is written for yet can name tests that are to come.
-  if (tests.length === 0) return;
+  if (tests.isEmpty) return;
   for (const item of node.items) {
-    if (item.$type === 'Adjuster' && !family.provenBy.some(({ name }) => name === item.sets.name))
-      context.find(item.sets.name, 'test', tests, context.source(item.sets));
-    else if (item.$type === 'ProvenBy')
+    if (item.$type === 'Adjuster') {
+      const { name } = item.sets;
+      const use = context.source(item.sets);
+      const test = firstNamed(family.provenBy, name) ?? tests.find(name);
+      if (test === null)
+        context.unknown(name, 'test', [...family.provenBy.map((one) => one.name), ...tests.names()], use);
+      else context.link(use, test.source, name, 'test');
+    } else if (item.$type === 'ProvenBy')
       for (const ref of item.tests) {
         const use = context.source(ref);
-        const test = tests.find(({ name }) => name === ref.name);
+        const test = tests.find(ref.name);
         // One that is tested nowhere is a gate that is missing, unless it is a slip for one that is.
-        if (test !== undefined) context.link(use, test.source, ref.name, 'test');
-        else if (nearest(ref.name, namesOf(tests)).length > 0) context.unknown(ref.name, 'test', namesOf(tests), use);
+        if (test !== null) context.link(use, test.source, ref.name, 'test');
+        else if (nearest(ref.name, tests.names()).length > 0) context.unknown(ref.name, 'test', tests.names(), use);
       }
   }
-}
-
-function namesOf(uses: readonly NameUse[]): string[] {
-  return uses.map(({ name }) => name);
 }
 
 /** What is specified, tested, looked at or read in a procedure. */

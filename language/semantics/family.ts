@@ -1,7 +1,9 @@
+import { type DrawnAs, drawnAs } from '../model/drawn-as.ts';
 import type { Adjuster, Face, Family, Joint, Part, Port } from '../model/family.ts';
 import type { NameUse } from '../model/source.ts';
 import { amount, formatQuantity, kindOfUnit, type Quantity } from '../quantities/index.ts';
 import type * as ast from '../syntax/generated/ast.ts';
+import { nearest } from '../syntax/nearest.ts';
 import { allowsWithin, lowerAllow } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
@@ -118,6 +120,8 @@ function bareParts(context: Context, node: ast.Part, position: number | null): P
     readyToFit: false,
     moves: null,
     bindsOver: null,
+    drawnAs: null,
+    fromBelow: false,
     dangers: [],
     allow: [],
   };
@@ -175,6 +179,12 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
           kind: 'length',
         });
         break;
+      case 'PartDrawn':
+        part.drawnAs = shapeNamed(context, fact.shape);
+        break;
+      case 'PartEnd':
+        part.fromBelow = true;
+        break;
       case 'PartDanger':
         part.dangers = withDanger(context, part.dangers, fact.danger, context.source(fact));
         break;
@@ -186,6 +196,22 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
     }
   }
   return part;
+}
+
+function shapeNamed(context: Context, ref: ast.NameRef): DrawnAs | null {
+  const shape = drawnAs.find((one) => one === ref.name);
+  if (shape !== undefined) return shape;
+  const near = nearest(ref.name, drawnAs);
+  context.syntax(
+    'unknown-word',
+    near.length > 0
+      ? `Nothing can be drawn as ${ref.name}. Did you mean ${near.join(' or ')}?`
+      : `Nothing can be drawn as ${ref.name}. Write one of ${drawnAs.join(', ')}, or delete it: the drawing then has a plain turned piece.`,
+    context.source(ref),
+    near.length === 1 ? near[0] : undefined,
+    ref.name,
+  );
+  return null;
 }
 
 type Changing<T> = { -readonly [key in keyof T]: T[key] };

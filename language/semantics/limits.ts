@@ -12,8 +12,14 @@ import {
 } from '../quantities/index.ts';
 import type { Figure, Kind, Limit, NominalLimit, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
 import type * as ast from '../syntax/generated/ast.ts';
+import { textOf } from '../syntax/place.ts';
 import type { ProblemCode } from '../syntax/problem-code.ts';
+import { ByText } from './by-text.ts';
 import type { Context } from './context.ts';
+
+const figures = new ByText<Figure>();
+/** By type of node and text. */
+const limits = new ByText<Limit>();
 
 /** Reads a quantity as written (`250 bar`), reporting what is wrong with it. Null where it has no meaning. */
 export function lowerQuantity(
@@ -23,9 +29,12 @@ export function lowerQuantity(
   text: string,
   sign?: string,
 ): Figure | null {
+  const known = figures.get(text);
+  if (known !== undefined) return sign === undefined ? known : negated(known);
   const read = readQuantity(text);
   if ('problem' in read)
     context.syntax(`${read.of}-unreadable`, read.problem, context.source(node, property), read.fix);
+  else figures.set(text, read.quantity);
   // With a problem the quantity is the one that is surely meant.
   const { quantity } = read;
   return quantity === undefined ? null : sign === undefined ? quantity : negated(quantity);
@@ -102,9 +111,19 @@ export function lowerMeasure(
  * follows from the figure is found either.
  */
 export function lowerLimit(context: Context, node: ast.Limit | undefined): Limit | null {
+  if (node === undefined) return null;
+  const text = textOf(node);
+  const key = `${node.$type} ${text}`;
+  const known = text === '' ? undefined : limits.get(key);
+  if (known !== undefined) return known;
+  const before = context.problems.length;
   const limit = readLimit(context, node);
-  const impossible = limit === null ? null : impossibleEnd(limit);
-  if (node === undefined || limit === null || impossible === null) return limit;
+  if (limit === null) return null;
+  const impossible = impossibleEnd(limit);
+  if (impossible === null) {
+    if (context.problems.length === before) limits.set(key, limit);
+    return limit;
+  }
   const { end, why } = impossible;
   const whole = formatLimit(limit);
   const figure = formatQuantity(end);

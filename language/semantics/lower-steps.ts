@@ -8,11 +8,12 @@ import type {
   LimitUse,
   ObjectKind,
   Repair,
+  Step,
   StepObject,
   ToolUse,
 } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
-import type { NameUse, Source } from '../model/source.ts';
+import { type NameUse, type Source, sameSource } from '../model/source.ts';
 import { readingOf } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 import { formatQuantity, kindOf, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
@@ -23,38 +24,83 @@ import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
 import { takesPhrase, verbIs, verbTable } from '../syntax/verbs/index.ts';
 import { type PhraseName, repeats } from '../syntax/verbs/phrases.ts';
-import { actionOf, type Said, sayNothing } from './action-of.ts';
+import { actionOf, none, type Said, sayNothing } from './action-of.ts';
 import { lowerAllow } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
 import { partsNamed } from './family.ts';
+import { thingsNamed } from './family-names.ts';
+import { firstNamed } from './first-named.ts';
 import { lowerAmount, lowerCount, lowerLimit, lowerMeasure, lowerQuantity, lowerRange, lowerSpread } from './limits.ts';
+import { keptLayout, type Layout, type Lookup, layoutOf, type Memo, sameLayout } from './memo.ts';
 import { lowerPasses } from './passes.ts';
 import { phraseOfItem, phrasesOf } from './phrase-of.ts';
 import type { Scope, Sequences } from './scope.ts';
 import { synonymMessage, synonyms } from './synonyms.ts';
 import { unreadLine } from './unread.ts';
 
-/** Names that steps may use, declared outside them. */
-export interface StepScope {
-  readonly family: Family;
-  readonly shop: Shop;
+/** Names that the procedure declares for its steps. */
+export interface StepNames {
   readonly specs: readonly NameUse[];
   readonly numbers: readonly NameUse[];
   readonly repairs: readonly NameUse[];
-  /** Tests of the procedure and of the family: what `read`, `set`, `choose`, `below` refer to. */
+  /** Tests of the procedure and of the family. */
   readonly tests: readonly NameUse[];
+  /** Tests and specs: what `read`, `set`, `choose`, `below` refer to. */
+  readonly readings: readonly NameUse[];
+  /** The same, and the masters of the shop. */
+  readonly readable: readonly NameUse[];
+}
+
+/** Names that steps may use, declared outside them. */
+export interface StepScope extends StepNames {
+  readonly family: Family;
+  readonly shop: Shop;
   readonly sequences: Sequences;
   readonly scope: Scope;
   /** The procedure that the steps are made for. */
   readonly procedure: ast.Procedure;
 }
 
-/** A step before it has its printed number, with the letters that a call adds: one printed number for each `group`. */
+/** What its statements were made into the last time. */
+export type StepMemo = Memo<keyof StepNames | 'sequence'>;
+
+/** A step, and where its printed number comes from: one for each `group`, with the letters that a call adds. */
 export interface LoweredStep {
-  readonly step: Action;
-  readonly group: number;
+  step: Step;
+  group: number;
 }
+
+/** A hazard that names the step that it comes before. */
+export interface AddressedHazard {
+  readonly hazard: Hazard;
+  readonly verb: string;
+  readonly object: NameUse | null;
+  readonly source: Source;
+}
+
+/** The steps of a block, and what comes of them. */
+export interface LoweredLines {
+  readonly steps: readonly LoweredStep[];
+  /** Repairs that are written inside `on fail`. */
+  readonly repairs: readonly Repair[];
+  /** Files of the sequences that are called. */
+  readonly files: readonly string[];
+  readonly addressed: readonly AddressedHazard[];
+}
+
+/** What a statement is made into. */
+interface LoweredStatement {
+  /** Null: it cannot be read, nor what is behind it. */
+  readonly steps: readonly LoweredStep[] | null;
+  /** It takes a printed number, if it has no steps too. */
+  readonly isNumbered: boolean;
+  readonly repairs: readonly Repair[];
+  readonly files: readonly string[];
+}
+
+type Statement = Exclude<ast.Step, ast.Unread | ast.OnlySteps | ast.Hazard>;
+type PlainStatement = Exclude<Statement, ast.Call>;
 
 /** Where a line is: inside which calls and which `only`. */
 interface ExpansionContext {
@@ -67,42 +113,48 @@ interface ExpansionContext {
 
 const top: ExpansionContext = { only: null, call: null, bindings: new Map(), inside: [] };
 
-/** Makes steps out of the lines of a stage or repair. Collects the repairs that are written inside `on fail`. */
+/** Makes steps out of the lines of a stage or repair. */
 export class StepLowering {
-  readonly inlineRepairs: Repair[] = [];
-  /** Files of the sequences that are called. */
-  readonly files = new Set<string>();
+  /** Of the block that is made now. */
+  private inlineRepairs: Repair[] = [];
+  private files: string[] = [];
+  private addressed: AddressedHazard[] = [];
   private group = 0;
   private hazards: Hazard[] = [];
-  /** Hazards that name the step that they come before. */
-  readonly addressed: {
-    readonly hazard: Hazard;
-    readonly verb: string;
-    readonly object: string | null;
-    readonly source: Source;
-  }[] = [];
-
-  /** Steps of the block before what is read now. */
+  /** Of the statement that is made now. */
+  private repairs: Repair[] = [];
+  private called: string[] = [];
+  private isNumbered = false;
+  /** Where sequences are, as far as they were called. */
+  private readonly layouts = new Map<ast.Sequence, Layout>();
+  /** Steps of the block before what is read now; what a hazard may name those by that are not among them anymore. */
   private passed: Action[] = [];
+  private readonly passedAddresses = new Set<string>();
 
   private readonly context: Context;
   private readonly names: StepScope;
+  private readonly memo: StepMemo;
 
-  constructor(context: Context, names: StepScope) {
+  constructor(context: Context, names: StepScope, memo: StepMemo) {
     this.context = context;
     this.names = names;
+    this.memo = memo;
   }
 
   /** The steps of a block, in order; sequences written out, `only` spread over its steps. */
-  steps(lines: readonly ast.StepLine[]): LoweredStep[] {
+  steps(lines: readonly ast.StepLine[]): LoweredLines {
+    this.inlineRepairs = [];
+    this.files = [];
+    this.addressed = [];
     this.group = 0;
     this.hazards = [];
     this.passed = [];
-    const made = this.lines(lines, top);
+    this.passedAddresses.clear();
+    const steps = this.lines(lines, top);
     for (const { source } of this.hazards)
       this.context.problems.push({ kind: 'hazard-after-step', step: null, source });
     this.hazards = [];
-    return made;
+    return { steps, repairs: this.inlineRepairs, files: this.files, addressed: this.addressed };
   }
 
   private lines(lines: readonly ast.StepLine[], place: ExpansionContext): LoweredStep[] {
@@ -125,25 +177,76 @@ export class StepLowering {
       case 'Unread':
         unreadLine(this.context, node, stepWords, this.names.sequences);
         return null;
-      case 'Call':
-        return this.call(node, place);
       case 'OnlySteps':
         return this.lines(node.lines, { ...place, only: this.onlyNumbers(node, place) });
       case 'Hazard':
-        this.hazard(node);
+        this.hazard(node, place);
         return [];
+      default:
+        return place.call === null ? this.statement(node, place) : this.made(node, place);
+    }
+  }
+
+  /** A statement of the block itself, with all that comes of it: what it was made into before, where that is the same. */
+  private statement(node: Statement, place: ExpansionContext): LoweredStep[] | null {
+    const inputs = [place.only === null ? null : place.only.join('\n'), ...this.hazards];
+    let isNew = false;
+    const make = (): LoweredStatement => {
+      isNew = true;
+      this.repairs = [];
+      this.called = [];
+      this.isNumbered = node.$type !== 'Call';
+      const steps = this.made(node, place);
+      return { steps, isNumbered: this.isNumbered, repairs: this.repairs, files: this.called };
+    };
+    const { steps, isNumbered, repairs, files } = this.memo.recall(this.context, node, inputs, make, this.isSame);
+    if (isNumbered) this.group++;
+    for (const repair of repairs) this.inlineRepairs.push(repair);
+    for (const file of files) this.files.push(file);
+    if (steps === null) return null;
+    for (const one of steps) {
+      one.group = this.group;
+      if (!isNew) this.passed.push(one.step);
+    }
+    if (steps.length > 0) this.hazards = [];
+    return [...steps];
+  }
+
+  /** Whether a name that a statement looked up leads where it did. */
+  readonly isSame = ({ list, name, found }: Lookup<keyof StepNames | 'sequence'>): boolean => {
+    if (list === 'sequence') {
+      const sequence = this.names.sequences.get(name);
+      return sequence !== undefined && sameLayout(this.layoutOf(sequence), found as Layout);
+    }
+    const now = firstNamed(this.names[list], name)?.source;
+    return now !== undefined && sameSource(now, found as Source);
+  };
+
+  private layoutOf(sequence: ast.Sequence): Layout {
+    let layout = this.layouts.get(sequence);
+    if (layout === undefined) {
+      layout = keptLayout(layoutOf(sequence, this.context.anchorAround(sequence)));
+      this.layouts.set(sequence, layout);
+    }
+    return layout;
+  }
+
+  private made(node: Statement, place: ExpansionContext): LoweredStep[] | null {
+    switch (node.$type) {
+      case 'Call':
+        return this.call(node, place);
       case 'ObjectStep':
-        return [this.made(node, node.verb as Verb, node.clauses, node.objects, place, node.all)];
+        return [this.single(node, node.verb as Verb, node.clauses, node.objects, place, node.all)];
       case 'BareStep':
-        return [this.made(node, node.verb as Verb, node.clauses, [], place)];
+        return [this.single(node, node.verb as Verb, node.clauses, [], place)];
       case 'CleanOutside':
-        return [this.made(node, 'clean-outside', node.clauses, [], place)];
+        return [this.single(node, 'clean-outside', node.clauses, [], place)];
       case 'CleanHoles':
-        return [this.made(node, 'clean-holes', node.clauses, node.objects, place)];
+        return [this.single(node, 'clean-holes', node.clauses, node.objects, place)];
       case 'TestStep':
-        return [this.made(node, 'test', node.clauses, [], place)];
+        return [this.single(node, 'test', node.clauses, [], place)];
       case 'AcrossStep':
-        return [this.made(node, 'across', node.clauses, [], place)];
+        return [this.single(node, 'across', node.clauses, [], place)];
     }
   }
 
@@ -157,8 +260,10 @@ export class StepLowering {
   private onlyNumbers(node: ast.OnlySteps, place: ExpansionContext): string[] {
     const wanted = node.numbers.map(unquoted);
     const known = wanted.filter((name, index) => {
-      const number = this.names.numbers.find((other) => other.name === name);
+      const number = firstNamed(this.names.numbers, name);
       const source = this.context.source(node, 'numbers', index);
+      if (number === undefined) this.memo.forget();
+      else this.memo.note('numbers', name, number.source);
       if (number !== undefined) this.context.link(source, number.source, name, 'part number');
       // Of what is taken over by like, or shared, the numbers may be another procedure's.
       else if (this.isOwn(node) || !this.names.scope.isPartNumber(name))
@@ -192,12 +297,13 @@ export class StepLowering {
       else this.context.isUnknown(name, 'step or sequence', this.names.sequences.nearest(name, stepWords), at);
       return null;
     }
+    this.memo.note('sequence', name, this.layoutOf(sequence));
     this.context.link(at, this.context.source(sequence, 'name'), name, 'sequence');
     if (place.inside.includes(name)) {
       this.context.syntax('endless-steps', `Sequence ${name} calls itself: it would never end. Delete the call.`, at);
       return [];
     }
-    this.files.add(this.context.source(sequence).file);
+    this.called.push(this.context.anchorAround(sequence).id);
     if (node.arguments.length !== sequence.parameters.length) {
       const wanted = sequence.parameters.length === 0 ? 'nothing' : sequence.parameters.join('; ');
       this.context.syntax(
@@ -211,29 +317,25 @@ export class StepLowering {
       sequence.parameters.map((parameter, index) => [parameter, this.bound(node.arguments[index]!.objects, place)]),
     );
     const whole = place.call?.at ?? this.context.source(node);
-    const outer = place.call === null ? ++this.group : this.group;
+    this.isNumbered = true;
     const inner = { only: place.only, call: { name, at: whole }, bindings, inside: [...place.inside, name] };
     const allow = node.clauses.flatMap((clause) =>
       clause.$type === 'AllowClause' ? [lowerAllow(this.context, clause.allow)] : [],
     );
-    const steps = this.context
-      .expand({ message: `Sequence ${name} is called here.`, source: whole }, () => this.lines(sequence.lines, inner))
-      .map((made) => ({ ...made, group: outer }));
-    this.group = outer;
+    const steps = this.context.expand({ message: `Sequence ${name} is called here.`, source: whole }, () =>
+      this.lines(sequence.lines, inner),
+    );
     const notes = node.clauses.flatMap((clause) => (clause.$type === 'NoteClause' ? [clause.text] : []));
-    return steps.map(({ step, group }, index) => {
+    for (const [index, made] of steps.entries()) {
+      const { step } = made;
       const said = [...(index === 0 ? notes : []), ...(step.note === null ? [] : [step.note])];
       const leads = [index === 0 ? sequence.title?.replace(/[.:]$/u, '') : null, step.lead];
-      return {
-        step: {
-          ...step,
-          allow: [...step.allow, ...allow],
-          note: said.join(' ') || null,
-          lead: leads.filter((one) => one != null).join(', ') || null,
-        },
-        group,
-      };
-    });
+      const note = said.join(' ') || null;
+      const lead = leads.filter((one) => one != null).join(', ') || null;
+      if (allow.length > 0 || note !== step.note || lead !== step.lead)
+        made.step = { ...step, allow: [...step.allow, ...allow], note, lead };
+    }
+    return steps;
   }
 
   /** What a parameter stands for, through the calls around it. */
@@ -243,17 +345,22 @@ export class StepLowering {
     );
   }
 
-  private hazard(node: ast.Hazard) {
-    const hazard = lowerHazard(this.context, node);
+  private hazard(node: ast.Hazard, { call }: ExpansionContext) {
+    const lowered = () => lowerHazard(this.context, node);
+    const hazard = call === null ? this.memo.recall(this.context, node, [], lowered) : lowered();
+    // In a sequence it may be for a step behind its call, or come after one before it.
+    if (call !== null) this.memo.forgetPart();
     if (node.step === undefined) this.hazards.push(hazard);
     else {
-      const object = node.step.object === undefined ? null : pathText(node.step.object);
+      const object = addressedObject(this.context, node.step);
       const verb = verbOf(node.step.verb);
       plainAddress(this.context, node.step);
-      if (this.passed.some((step) => isAddressed(step, verb, object))) {
+      for (const step of this.passed) for (const address of addressesOf(step)) this.passedAddresses.add(address);
+      this.passed = [];
+      if (this.passedAddresses.has(addressOf(verb, object?.name ?? null))) {
         this.context.problems.push({
           kind: 'hazard-after-step',
-          step: [verb, object].filter(Boolean).join(' '),
+          step: addressOf(verb, object?.name ?? null),
           source: hazard.source,
         });
       }
@@ -261,40 +368,41 @@ export class StepLowering {
     }
   }
 
-  private made(
-    node: ast.ObjectStep | ast.BareStep | ast.CleanOutside | ast.CleanHoles | ast.TestStep | ast.AcrossStep,
+  private single(
+    node: PlainStatement,
     verb: Verb,
     clauses: readonly (ast.Clause | ast.TestClause)[],
     subjects: readonly ast.Subject[],
     place: ExpansionContext,
     all = false,
   ): LoweredStep {
-    if (place.call === null) this.group++;
-    const maker = new SingleStepLowering(this.context, this.names, place, verb, node);
+    const maker = new SingleStepLowering(this.context, this.names, this.memo, place, verb, node);
     const step = maker.make(clauses, subjects, all, this.hazards);
-    for (const repair of maker.inlineRepairs) this.inlineRepairs.push(repair);
+    for (const repair of maker.inlineRepairs) this.repairs.push(repair);
     this.passed.push(step);
     this.hazards = [];
-    return { step, group: this.group };
+    return { step, group: 0 };
   }
 }
 
 /** Makes one step of its objects and clauses. */
 class SingleStepLowering {
   readonly inlineRepairs: Repair[] = [];
-  private readonly seen = new Set<string>();
+  private readonly seen: string[] = [];
   /** The clause that says the limit. */
   private limitedBy: string | null = null;
 
   private readonly context: Context;
   private readonly names: StepScope;
+  private readonly memo: StepMemo;
   private readonly place: ExpansionContext;
   private readonly verb: Verb;
   private readonly node: AstNode;
 
-  constructor(context: Context, names: StepScope, place: ExpansionContext, verb: Verb, node: AstNode) {
+  constructor(context: Context, names: StepScope, memo: StepMemo, place: ExpansionContext, verb: Verb, node: AstNode) {
     this.context = context;
     this.names = names;
+    this.memo = memo;
     this.place = place;
     this.verb = verb;
     this.node = node;
@@ -311,7 +419,7 @@ class SingleStepLowering {
     subjects: readonly ast.Subject[],
     all: boolean,
     hazards: readonly Hazard[],
-  ): Action {
+  ): Step {
     const { verb, place } = this;
     const reads = verbTable[verb].objects.includes('reading');
     const said = sayNothing(this.source(this.node));
@@ -319,7 +427,7 @@ class SingleStepLowering {
     said.objects = all
       ? this.allOf(clauses)
       : reads
-        ? []
+        ? none
         : this.objects(subjects, verbTable[verb].objects as ObjectKind[]);
     if (reads) said.reading = this.reading(subjects);
     for (const clause of clauses) this.clause(clause, said);
@@ -331,7 +439,7 @@ class SingleStepLowering {
     if (verb === 'test') said.reading = this.standsFor((this.node as ast.TestStep).name.name, this.node);
     if (verb === 'across') {
       const { name } = this.node as ast.AcrossStep;
-      said.reading = this.found(name, 'test or spec', [...this.names.tests, ...this.names.specs]) ?? name.name;
+      said.reading = this.found(name, 'test or spec', 'readings') ?? name.name;
     }
     const call = place.call === null ? null : { name: place.call.name, source: this.context.source(this.node) };
     return actionOf(verb, said, { hazards, only: place.only, call });
@@ -347,14 +455,8 @@ class SingleStepLowering {
         this.context.source(second),
       );
     const name = this.standsFor(pathText(subject.path), subject);
-    return (
-      this.context.find(
-        name,
-        'test or spec',
-        [...this.names.tests, ...this.names.specs, ...(this.verb === 'read' ? this.names.shop.masters : [])],
-        this.context.source(subject),
-      )?.name ?? name
-    );
+    const list = this.verb === 'read' ? 'readable' : 'readings';
+    return this.find(name, 'test or spec', list, this.context.source(subject)) ?? name;
   }
 
   /** `all`: every part but those excepted; of caps every port. Where it would be a guess it is refused. */
@@ -387,19 +489,28 @@ class SingleStepLowering {
   }
 
   /** Things that a step acts on: parameters of a sequence put in, copies of a part spread out. */
-  private objects(subjects: readonly ast.Subject[], kinds: readonly ObjectKind[], written?: Source): StepObject[] {
-    return subjects.flatMap((subject) => {
+  private objects(
+    subjects: readonly ast.Subject[],
+    kinds: readonly ObjectKind[],
+    written?: Source,
+  ): readonly StepObject[] {
+    if (subjects.length === 0) return none;
+    const objects: StepObject[] = [];
+    for (const subject of subjects) {
       const bound = subject.path.tail === undefined ? this.place.bindings.get(subject.path.head) : undefined;
-      if (bound !== undefined) return bound.flatMap((inner) => this.object(located(inner, subject), kinds));
-      return this.object(subject, kinds, written);
-    });
+      if (bound !== undefined) for (const inner of bound) objects.push(...this.object(located(inner, subject), kinds));
+      else if (subjects.length === 1) return this.object(subject, kinds, written);
+      else objects.push(...this.object(subject, kinds, written));
+    }
+    // A list that has grown keeps room for more.
+    return objects.slice();
   }
 
   private object(
     subject: ast.Subject,
     kinds: readonly ObjectKind[],
     written: Source = this.context.source(subject.path),
-  ): StepObject[] {
+  ): readonly StepObject[] {
     const { family } = this.names;
     const { path } = subject;
     const source = this.source(subject);
@@ -408,50 +519,19 @@ class SingleStepLowering {
       if (position === null) return [];
     }
     const text = pathText(path);
-    const made = (kind: ObjectKind, name: string, part: Part | undefined): StepObject => ({
-      kind,
-      name,
-      located: subject.located ? (subject.how ?? part?.locatedBy ?? '') : null,
-      marksAligned: false,
-      source,
-    });
-    const tied = (
-      kind: ObjectKind,
-      items: readonly { readonly name: string; readonly source: Source }[],
-      idOf: (item: { name: string }) => string,
-    ) =>
-      items.map((item) => {
-        this.context.link(written, item.source, text, kind);
-        return made(
-          kind,
-          idOf(item),
-          family.parts.find((part) => part.name === item.name),
-        );
-      });
     for (const kind of kinds) {
-      if (kind === 'part' && path.tail === undefined) {
-        const parts = partsNamed(family.parts, path.head).filter(
-          (part) => subject.position === undefined || part.position === Number(subject.position),
-        );
-        if (parts.length > 0) return tied('part', parts, (part) => part.name);
-      }
-      if (kind === 'face' && path.tail !== undefined) {
-        const on = partsNamed(family.parts, path.head).map((part) => part.name);
-        const faces = family.faces.filter((face) => face.name === path.tail && on.includes(face.part));
-        if (faces.length > 0) return tied('face', faces, (face) => (face as unknown as { id: string }).id);
-      }
-      if (kind === 'port') {
-        const ports = family.ports.filter((port) =>
-          path.tail === undefined
-            ? port.name === path.head || port.base === path.head
-            : port.name === path.tail && port.part === path.head,
-        );
-        if (ports.length > 0) return tied('port', ports, (port) => port.name);
-      }
-      if (kind === 'adjuster' && path.tail === undefined) {
-        const adjusters = family.adjusters.filter((adjuster) => adjuster.part === path.head);
-        if (adjusters.length > 0) return tied('adjuster', adjusters, (adjuster) => adjuster.name);
-      }
+      const named = thingsNamed(family, kind, path);
+      const things =
+        kind === 'part' && subject.position !== undefined
+          ? named.filter(({ position }) => position === Number(subject.position))
+          : named;
+      if (things.length === 0) continue;
+      if (kind === 'port') this.linkPartOf(path);
+      return things.map(({ id, source: target, locatedBy }): StepObject => {
+        this.context.link(written, target, text, kind);
+        const how = subject.located ? (subject.how ?? locatedBy ?? '') : null;
+        return { kind, name: id, located: how, marksAligned: false, source };
+      });
     }
     const candidates = [...this.candidates(kinds), ...this.place.bindings.keys()];
     if (this.hasNoPosition(subject, kinds)) return [];
@@ -463,6 +543,12 @@ class SingleStepLowering {
     const { tail: misspelled, ...place } = path;
     const meant = { ...place, head, ...(tail === undefined ? {} : { tail }) };
     return this.objects([{ ...subject, path: meant }], kinds, written);
+  }
+
+  /** A port is named by its part too: `pump.inlet`. */
+  private linkPartOf(path: ast.Path) {
+    const part = path.tail === undefined ? undefined : firstNamed(this.names.family.parts, path.head);
+    if (part !== undefined) this.context.link(this.context.source(path, 'head'), part.source, path.head, 'part');
   }
 
   /** `nozzle 7` of six: the part is known, and not that one. Reported. */
@@ -502,13 +588,13 @@ class SingleStepLowering {
       else this.meansNothing(clause);
       return;
     }
-    if (!repeats(phrase) && this.seen.has(clause.$type))
+    if (!repeats(phrase) && this.seen.includes(clause.$type))
       context.syntax(
         'written-twice',
         `${clauseWords(clause)} appears twice in this step. Delete one.`,
         context.source(clause),
       );
-    this.seen.add(clause.$type);
+    this.seen.push(clause.$type);
     switch (clause.$type) {
       case 'TextClause':
         addText(said, clause.text);
@@ -548,7 +634,7 @@ class SingleStepLowering {
         return;
       case 'BringClause':
         said.choose = {
-          test: this.found(clause.test, 'test', [...this.names.tests, ...this.names.specs]) ?? clause.test.name,
+          test: this.found(clause.test, 'test', 'readings') ?? clause.test.name,
           target: this.limitUse(clause.limit, clause.spec, clause),
         };
         return;
@@ -645,10 +731,7 @@ class SingleStepLowering {
           said.hold = {
             amount,
             relation: clause.relation ?? 'at',
-            of:
-              clause.of === undefined
-                ? null
-                : (this.found(clause.of, 'test or spec', [...this.names.tests, ...this.names.specs]) ?? clause.of.name),
+            of: clause.of === undefined ? null : (this.found(clause.of, 'test or spec', 'readings') ?? clause.of.name),
           };
         return;
       }
@@ -693,8 +776,10 @@ class SingleStepLowering {
   private withObject(item: ast.WithObject, said: Said) {
     const subject = item.object;
     const source = this.source(subject);
-    const use = this.context.source(subject);
-    const name = this.standsFor(pathText(subject.path), subject);
+    const text = pathText(subject.path);
+    const [bound] = this.place.bindings.get(text) ?? [];
+    const use = this.context.source(bound?.path ?? subject);
+    const name = this.standsFor(text, subject);
     if (this.takes('with marking') && (name === 'number' || name === 'serial')) {
       said.marking = [...said.marking, name];
       return;
@@ -710,13 +795,13 @@ class SingleStepLowering {
         said.tools = [...said.tools, { form: 'words', text: name, source }];
       return;
     }
-    const fluid = this.names.shop.fluids.find((known) => known.name === name);
+    const fluid = firstNamed(this.names.shop.fluids, name);
     if (fluid !== undefined && this.takes('with fluid')) {
       this.context.link(use, fluid.source, name, 'fluid');
       said.fluid = name;
       return;
     }
-    const asset = this.names.shop.assets.find((known) => known.name === name);
+    const asset = firstNamed(this.names.shop.assets, name);
     if (asset === undefined) this.context.unknown(name, 'tool', this.withNames(), use);
     else this.context.link(use, asset.source, name, 'tool');
     if (asset !== undefined)
@@ -795,7 +880,7 @@ class SingleStepLowering {
     }
     if (clause.name === undefined) return;
     if (this.takes('by spec')) {
-      step.rate = this.found(clause.name, 'spec', this.names.specs);
+      step.rate = this.found(clause.name, 'spec', 'specs');
       return;
     }
     const { adjusters } = this.names.family;
@@ -837,19 +922,23 @@ class SingleStepLowering {
       return read === null ? null : { form: 'limit', limit: read, source: this.source(at) };
     }
     if (name === undefined) return null;
-    const spec = this.found(name, 'spec', this.names.specs);
+    const spec = this.found(name, 'spec', 'specs');
     return spec === null ? null : { form: 'spec', spec, source: this.source(name) };
   }
 
   /** Looks up the name of a clause, or what it stands for in a sequence. */
-  private found(
-    ref: ast.NameRef,
-    what: string,
-    among: readonly { readonly name: string; readonly source: Source }[],
-  ): string | null {
+  private found(ref: ast.NameRef, what: string, among: keyof StepNames | readonly NameUse[]): string | null {
     const [bound] = this.place.bindings.get(ref.name) ?? [];
     const written = this.context.source(bound?.path ?? ref);
-    return this.context.find(this.standsFor(ref.name, ref), what, among, written)?.name ?? null;
+    return this.find(this.standsFor(ref.name, ref), what, among, written);
+  }
+
+  /** Looks a name up among those of the procedure, or in a list of family or shop. */
+  private find(name: string, what: string, among: keyof StepNames | readonly NameUse[], use: Source): string | null {
+    const isOwn = typeof among === 'string';
+    const found = this.context.find(name, what, isOwn ? this.names[among] : among, use);
+    if (found !== null && isOwn) this.memo.note(among, name, found.source);
+    return found?.name ?? null;
   }
 
   /** The one name that a parameter of a sequence is called with; any other name itself. */
@@ -886,7 +975,7 @@ class SingleStepLowering {
   /** Pressure is proven through the joints that close over a part: one of them loose would not be seen. */
   private closedOver(through: readonly string[], clause: ast.ProvesClause) {
     const { family } = this.names;
-    const relations = new Relations(family);
+    const relations = Relations.of(family);
     const isSeen = (name: string) =>
       !family.parts.some((part) => part.name === name) ||
       [...family.joints, ...family.adjusters].some(({ part }) => part === name);
@@ -930,15 +1019,10 @@ class SingleStepLowering {
       return { ...inline, tries: tries ?? inline.tries, furthestOut: entry.furthest };
     }
     if (entry.repair === undefined) return null;
-    const repair = this.context.find(
-      entry.repair.name,
-      'repair',
-      this.names.repairs,
-      this.context.source(entry.repair),
-    );
+    const repair = this.find(entry.repair.name, 'repair', 'repairs', this.context.source(entry.repair));
     return repair === null
       ? null
-      : { repair: repair.name, as: 'repair', tries, furthestOut: entry.furthest, source: this.source(entry) };
+      : { repair, as: 'repair', tries, furthestOut: entry.furthest, source: this.source(entry) };
   }
 
   /** `on fail renew needle`, `lap if "…"`: a repair of one step, named by its words. */
@@ -966,7 +1050,7 @@ class SingleStepLowering {
       title: name,
       source,
       station: null,
-      steps: [{ ...step, number: '', key: '' }],
+      steps: [step],
       tries: null,
       inline: true,
       allow: [],
@@ -1012,9 +1096,19 @@ function nearSignalWord(about: string): string | null {
   return near ?? (/^[A-Z]{3,}$/u.test(about) && about.length > 5 ? signalWords.join(', ') : null);
 }
 
-/** Whether a step is the one that a hazard names by verb and first object. */
-export function isAddressed(step: Action, verb: string, object: string | null): boolean {
-  return step.verb === verb && (object === null || addressees(step).includes(object));
+/** What an address names besides the verb. */
+export function addressedObject(context: Context, { object }: ast.Address): NameUse | null {
+  return object === undefined ? null : { name: pathText(object), source: context.source(object) };
+}
+
+/** How a hazard names a step: by its verb, and by its object if it is not for all of the verb. */
+export function addressOf(verb: string, object: string | null): string {
+  return object === null ? verb : `${verb} ${object}`;
+}
+
+/** All ways in which a hazard may name a step. */
+export function addressesOf(step: Action): string[] {
+  return [step.verb, ...new Set(addressees(step).map((object) => addressOf(step.verb, object)))];
 }
 
 /** What an address may name a step by, besides its verb: its reading, or its first object. */

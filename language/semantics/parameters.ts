@@ -1,25 +1,31 @@
+import type { AstNode } from 'langium';
 import type * as ast from '../syntax/generated/ast.ts';
 import { contentsOf } from '../syntax/place.ts';
 import type { Context } from './context.ts';
 
-/** Reports what a sequence is called with and does nothing with: names that calls give to it would pass unread. */
-export function unusedParameters(context: Context, node: ast.Sequence) {
+/** Links the uses of what a sequence is called with; one that it does nothing with would pass unread, and is reported. */
+export function lowerParameters(context: Context, node: ast.Sequence) {
   if (node.parameters.length === 0) return;
-  const used = new Set(
-    [...contentsOf(node)].flatMap((inner) =>
-      inner.$type === 'Path'
-        ? [(inner as ast.Path).head]
-        : inner.$type === 'NameRef'
-          ? [(inner as ast.NameRef).name]
-          : [],
-    ),
-  );
+  const names = node.lines.flatMap((line) => [...contentsOf(line)]).filter(isName);
   node.parameters.forEach((parameter, index) => {
-    if (used.has(parameter)) return;
+    const declared = context.source(node, 'parameters', index);
+    const uses = names.filter((name) => parameterOf(name) === parameter);
+    for (const use of uses)
+      context.link(context.source(use, use.$type === 'Path' ? 'head' : 'name'), declared, parameter, 'parameter');
+    if (uses.length > 0) return;
     context.syntax(
       'call-mismatch',
       `Sequence ${node.name} does nothing with ${parameter}: what a call gives it would be lost. Use it in a step, or delete it.`,
-      context.source(node, 'parameters', index),
+      declared,
     );
   });
+}
+
+function isName(node: AstNode): node is ast.Path | ast.NameRef {
+  return node.$type === 'Path' || (node.$type === 'NameRef' && node.$container?.$type !== 'Allow');
+}
+
+/** A face or port by its part is no parameter, whatever the part is called. */
+function parameterOf(node: ast.Path | ast.NameRef): string | null {
+  return node.$type === 'NameRef' ? node.name : node.tail === undefined ? node.head : null;
 }

@@ -1,35 +1,47 @@
+import type { AstNode } from 'langium';
 import type { Family } from '../model/family.ts';
-import type { Action, Gate, Hazard, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
+import type { Action, Block, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
-import type { Allow, Named, NameUse } from '../model/source.ts';
-import { failEntries } from '../model/steps.ts';
+import type { Allow, Named, NameUse, Source } from '../model/source.ts';
+import { partGateId } from '../model/steps.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
+import { type Draft, none } from './action-of.ts';
 import { lowerAllow } from './allows.ts';
 import { type BodyBlock, lowerBody } from './body.ts';
 import type { Context } from './context.ts';
-import { ExpansionSize, mostSteps } from './expansion.ts';
+import { ExpansionSize, mostSteps, outlineOf } from './expansion.ts';
 import { findLike, hasBeginning } from './like-chain.ts';
 import {
+  type AddressedHazard,
+  addressedObject,
   addressees,
-  isAddressed,
+  addressesOf,
+  addressOf,
   type LoweredStep,
   lowerHazard,
-  pathText,
   plainAddress,
   StepLowering,
+  type StepMemo,
   type StepScope,
   unquoted,
   verbOf,
 } from './lower-steps.ts';
+import { LoweredBlock } from './lowered-block.ts';
+import { Memo } from './memo.ts';
 import { type Scope, Sequences } from './scope.ts';
 import { lowerDate, named } from './shop.ts';
 import { lowerPartNumber, lowerSpec } from './specs.ts';
 import { unreadLine } from './unread.ts';
 
 /** Makes a procedure plain data. Null where it has no family or shop to be replayed over (reported). */
-export function lowerProcedure(context: Context, node: ast.Procedure, scope: Scope): Procedure | null {
+export function lowerProcedure(
+  context: Context,
+  node: ast.Procedure,
+  scope: Scope,
+  memo: StepMemo = new Memo(),
+): Procedure | null {
   const isLike = hasBeginning(context, node, scope);
   const heads = headsOf(context, node, scope, isLike);
   for (const item of node.items) {
@@ -50,12 +62,19 @@ export function lowerProcedure(context: Context, node: ast.Procedure, scope: Sco
   }
   const { family, shop } = heads;
   if (family === null || shop === null || !isLike) return null;
+  memo.begin([family, shop]);
   const specs = context.unique(
-    node.items.flatMap((item) => (item.$type === 'Spec' ? [lowerSpec(context, item, family)] : [])),
+    node.items.flatMap((item) =>
+      item.$type === 'Spec' ? [memo.recall(context, item, [], () => lowerSpec(context, item, family))] : [],
+    ),
     'spec',
   );
   const numbers = context.unique(
-    node.items.flatMap((item) => (item.$type === 'PartNumber' ? [lowerPartNumber(context, item, specs, family)] : [])),
+    node.items.flatMap((item) =>
+      item.$type === 'PartNumber'
+        ? [memo.recall(context, item, specs, () => lowerPartNumber(context, item, specs, family))]
+        : [],
+    ),
     'part number',
   );
   const body = lowerBody(context, node, scope);
@@ -70,65 +89,69 @@ export function lowerProcedure(context: Context, node: ast.Procedure, scope: Sco
     blocks.filter((block) => block.kind === 'repair'),
     'repair',
   );
+  const tests = testsOf(context, [...stageBlocks, ...repairBlocks], family, sequences);
+  const readings = [...tests, ...specs];
   const names: StepScope = {
     family,
     shop,
     specs,
     numbers,
     repairs: repairBlocks,
-    tests: testsOf(context, [...stageBlocks, ...repairBlocks], family, sequences),
+    tests,
+    readings,
+    readable: [...readings, ...shop.masters],
     sequences,
     scope,
     procedure: node,
   };
-  const maker = new StepLowering(context, names);
+  const maker = new StepLowering(context, names, memo);
+  const own = new Set<AstNode>(node.items);
   const stepsOf = (block: BodyBlock) =>
-    heads.likeSource === null || node.items.some((item) => item === block.node)
+    heads.likeSource === null || own.has(block.node)
       ? maker.steps(block.lines)
       : context.expand({ message: `${node.name} takes this over here.`, source: heads.likeSource }, () =>
           maker.steps(block.lines),
         );
-  const stages = stageBlocks.map(
-    (block, index): Stage => ({
-      ...blockHead(context, block, shop),
-      together: block.together,
-      allow: block.allows.map((allow) => lowerAllow(context, allow)),
-      steps: numbered(stepsOf(block), `${index + 1}.`, block.name),
-    }),
+  /** What it was made into before, if it is the same: then it is the same object. */
+  const lowered = <B extends Block>(block: BodyBlock, prefix: string, build: (base: BlockBase) => B) => {
+    const make = (): LoweredBlock<B> => {
+      const head = blockHead(context, block, shop);
+      const { steps, ...more } = stepsOf(block);
+      return new LoweredBlock(build({ ...head, steps: numbered(steps, prefix, block.name) }), more);
+    };
+    // Patched lines are in other places than their block.
+    if (block.lines !== block.node.lines) return make();
+    const name = `${block.kind} ${block.name}`;
+    return memo.recall(context, block.node, [prefix, block.title, block.station], make, maker.isSame, name);
+  };
+  const stages = stageBlocks.map((block, index) =>
+    lowered(block, `${index + 1}.`, (base): Stage => ({ ...base, together: block.together })),
   );
-  const written = repairBlocks.map(
-    (block, index): Repair => ({
-      ...blockHead(context, block, shop),
-      steps: numbered(stepsOf(block), `R${index + 1}.`, block.name),
-      tries: null,
-      inline: false,
-      allow: block.allows.map((allow) => lowerAllow(context, allow)),
-    }),
+  const written = repairBlocks.map((block, index) =>
+    lowered(block, `R${index + 1}.`, (base): Repair => ({ ...base, tries: null, inline: false })),
   );
+  const all = [...stages, ...written];
   const hazards = body.hazards
     .filter((hazard) => hazard.step === undefined)
     .map((hazard) => lowerHazard(context, hazard));
   for (const { step } of body.hazards) if (step !== undefined) plainAddress(context, step);
   const addressed = [
-    ...maker.addressed,
-    ...body.hazards.flatMap((hazard) =>
-      hazard.step === undefined
-        ? []
-        : [
-            {
-              hazard: lowerHazard(context, hazard),
-              verb: verbOf(hazard.step.verb),
-              object: hazard.step.object === undefined ? null : pathText(hazard.step.object),
-              source: context.source(hazard),
-            },
-          ],
-    ),
+    ...all.flatMap((block) => block.addressed),
+    ...body.hazards.flatMap((node) => {
+      const { step } = node;
+      if (step === undefined) return [];
+      return memo.recall(context, node, [], (): AddressedHazard => {
+        const hazard = lowerHazard(context, node);
+        return { hazard, verb: verbOf(step.verb), object: addressedObject(context, step), source: hazard.source };
+      });
+    }),
   ];
-  const withHazards = placeHazards(context, stages, written, addressed);
-  const repairs = withTries(withHazards.stages, [
-    ...withHazards.repairs,
-    ...inlineRepairs(maker.inlineRepairs, written.length),
-  ]);
+  const placed = placeHazards(context, family, all, addressed, memo);
+  const inline = inlineRepairs(
+    all.flatMap((block) => block.repairs),
+    written.length,
+  );
+  const repairs = withTries(all, [...(placed.slice(stages.length) as Repair[]), ...inline]);
   return {
     ...named(context, node),
     ...heads,
@@ -138,14 +161,14 @@ export function lowerProcedure(context: Context, node: ast.Procedure, scope: Sco
         ...[node, ...basesOf(node, scope)].map((one) => context.source(one).file),
         family.source.file,
         shop.source.file,
-        ...maker.files,
+        ...all.flatMap((block) => block.files),
       ]),
     ],
     family,
     shop,
     specs,
     numbers,
-    stages: withHazards.stages,
+    stages: placed.slice(0, stages.length) as Stage[],
     repairs,
     hazards,
     allow: [
@@ -284,9 +307,8 @@ function canBeWrittenOut(
   sequences: Sequences,
 ): boolean {
   const writtenOut = new ExpansionSize(sequences);
-  const lines = blocks.flatMap((block) => block.lines);
-  if (writtenOut.count(lines) <= mostSteps) return true;
-  const call = writtenOut.culprit(lines);
+  if (blocks.reduce((sum, { lines }) => sum + writtenOut.count(lines), 0) <= mostSteps) return true;
+  const call = writtenOut.culprit(blocks.flatMap(({ lines }) => lines));
   const what = call === null ? `Procedure ${node.name}` : `Sequence ${call.name.name}`;
   context.syntax(
     'endless-steps',
@@ -301,11 +323,11 @@ function testsOf(context: Context, blocks: readonly BodyBlock[], family: Family,
   const tests = new Map<string, NameUse>();
   const called = new Set<ast.Sequence>();
   const read = (lines: readonly ast.StepLine[]) => {
-    for (const step of lines.flatMap(({ steps }) => steps)) {
-      if (step.$type === 'OnlySteps') read(step.lines);
-      else if (step.$type === 'TestStep' && !tests.has(step.name.name))
-        tests.set(step.name.name, { name: step.name.name, source: context.source(step.name) });
-      const sequence = step.$type === 'Call' ? sequences.get(step.name.name) : undefined;
+    const { tests: written, calls } = outlineOf(lines);
+    for (const { name: ref } of written)
+      if (!tests.has(ref.name)) tests.set(ref.name, { name: ref.name, source: context.source(ref) });
+    for (const call of calls) {
+      const sequence = sequences.get(call.name.name);
       if (sequence !== undefined) called.add(sequence);
     }
   };
@@ -314,6 +336,8 @@ function testsOf(context: Context, blocks: readonly BodyBlock[], family: Family,
   for (const { lines } of called) read(lines);
   return [...tests.values(), ...family.provenBy.filter(({ name }) => !tests.has(name))];
 }
+
+type BlockBase = ReturnType<typeof blockHead> & Pick<Block, 'steps'>;
 
 function blockHead(context: Context, block: BodyBlock, shop: Shop) {
   return {
@@ -324,29 +348,37 @@ function blockHead(context: Context, block: BodyBlock, shop: Shop) {
       block.station === null
         ? null
         : (context.find(block.station.name, 'station', shop.stations, context.source(block.station))?.name ?? null),
+    allow: block.allows.map((allow) => lowerAllow(context, allow)),
   };
 }
 
 /** Gives each step its printed number (2.3, and 2.3a, 2.3b for a call) and its key. */
 function numbered(made: readonly LoweredStep[], prefix: string, place: string): Step[] {
   const seen = new Map<string, number>();
-  return made.map(({ step, group }, index) => {
-    const letter =
-      step.call === null ? '' : letters(made.slice(0, index).filter((other) => other.group === group).length);
+  let [last, inGroup] = [0, 0];
+  return made.map((one) => {
+    const { step, group } = one;
+    inGroup = group === last ? inGroup + 1 : 0;
+    last = group;
+    const letter = step.call === null ? '' : letters(inGroup);
     const bare = `${place}/${[step.verb, keyOf(step)].join(' ').trim()}`;
     const ordinal = (seen.get(bare) ?? 0) + 1;
     seen.set(bare, ordinal);
-    const number = `${prefix}${group}${letter}`;
-    return numberedStep(step, number, ordinal === 1 ? bare : `${bare} (${ordinal})`);
+    one.step = numberedStep(step, `${prefix}${group}${letter}`, ordinal === 1 ? bare : `${bare} (${ordinal})`);
+    return one.step;
   });
 }
 
-/** Two checks of one part are two gates: each is passed for itself. */
-function numberedStep(step: Action, number: string, key: string): Step {
-  const own = <G extends Gate>(gate: G): G => ({ ...gate, id: `${gate.id} (${number})` });
-  if (step.verb === 'check') return { ...step, gate: own(step.gate), number, key };
-  if (step.verb === 'measure' && step.gate !== null) return { ...step, gate: own(step.gate), number, key };
-  return { ...step, number, key };
+/** The same step where it was numbered so before. Two checks of one part are two gates: each is passed for itself. */
+function numberedStep(step: Step, number: string, key: string): Step {
+  if (step.number === number && step.key === key) return step;
+  // One that has no number yet is nobody else's.
+  const made: Draft<Step> = step.number === '' ? step : { ...step };
+  made.number = number;
+  made.key = key;
+  if ((made.verb === 'check' || made.verb === 'measure') && made.gate !== null)
+    made.gate = { ...made.gate, id: `${partGateId(made.gate.kind, made.objects)} (${number})` };
+  return made;
 }
 
 /** What tells steps of one verb apart: what they judge, or their first object. */
@@ -384,56 +416,118 @@ function letters(index: number): string {
 
 /** Repairs written inside `on fail`, once each, numbered behind those with a block of their own. */
 function inlineRepairs(repairs: readonly Repair[], before: number): Repair[] {
-  const once = repairs.filter((repair, index) => repairs.findIndex((other) => other.name === repair.name) === index);
-  return once.map((repair, index) => ({
-    ...repair,
-    steps: repair.steps.map((step, place) => ({
+  const once = new Map<string, Repair>();
+  for (const repair of repairs) if (!once.has(repair.name)) once.set(repair.name, repair);
+  return [...once.values()].map((repair, index) => {
+    const prefix = `R${before + index + 1}.`;
+    const known = numberedRepairs.get(repair);
+    if (known?.steps[0]?.number === `${prefix}1`) return known;
+    const steps = repair.steps.map((step, place) => ({
       ...step,
-      number: `R${before + index + 1}.${place + 1}`,
+      number: `${prefix}${place + 1}`,
       key: `${repair.name}/${step.verb}`,
-    })),
-  }));
-}
-
-/** A repair is tried as often as the most generous of its mentions says; null: without limit. */
-function withTries(stages: readonly Stage[], repairs: readonly Repair[]): Repair[] {
-  const entries = [...stages, ...repairs].flatMap((block) => block.steps.flatMap((step) => failEntries(step)));
-  return repairs.map((repair) => {
-    const counts = entries.filter((entry) => entry.repair === repair.name).flatMap((entry) => entry.tries ?? []);
-    const most = counts.length === 0 ? (byDegrees(repair) ? Number.POSITIVE_INFINITY : 1) : Math.max(...counts);
-    return { ...repair, tries: Number.isFinite(most) ? most : null };
+    }));
+    const made = { ...repair, steps };
+    numberedRepairs.set(repair, made);
+    return made;
   });
 }
+
+/** Repairs that are written inside `on fail`, with their numbers: one that is the same stays the same object. */
+const numberedRepairs = new WeakMap<Repair, Repair>();
+
+/** A repair is tried as often as the most generous of its mentions says; null: without limit. */
+function withTries(blocks: readonly LoweredBlock[], repairs: readonly Repair[]): Repair[] {
+  const counts = new Map<string, number>();
+  for (const block of blocks)
+    for (const [repair, tries] of block.tries) counts.set(repair, Math.max(tries, counts.get(repair) ?? tries));
+  return repairs.map((repair) => {
+    const most = counts.get(repair.name) ?? (byDegrees(repair) ? Number.POSITIVE_INFINITY : 1);
+    const tries = Number.isFinite(most) ? most : null;
+    if (repair.tries === tries) return repair;
+    const before = tried.get(repair);
+    const made = before?.tries === tries ? before : { ...repair, tries };
+    tried.set(repair, made);
+    return made;
+  });
+}
+
+/** Repairs with their tries, so that one that is the same stays the same object. */
+const tried = new WeakMap<Repair, Repair>();
 
 /** It brings a reading nearer each time, so that one try is not what is meant where no count is written. */
 export function byDegrees(repair: Repair): boolean {
   return repair.steps.some((step) => step.verb === 'choose' || step.verb === 'set');
 }
 
+/** Puts hazards that name their steps at these. Reports those that no step is named by. */
 function placeHazards(
   context: Context,
-  stages: readonly Stage[],
-  repairs: readonly Repair[],
-  addressed: readonly { hazard: Hazard; verb: string; object: string | null; source: Hazard['source'] }[],
-) {
-  const fits = isAddressed;
-  const steps = [...stages, ...repairs].flatMap((block) => block.steps);
+  family: Family,
+  lowered: readonly LoweredBlock[],
+  addressed: readonly AddressedHazard[],
+  memo: StepMemo,
+): Block[] {
+  if (addressed.length === 0) return lowered.map(({ block }) => block);
+  const byAddress = new Map<string, AddressedHazard[]>();
+  for (const one of addressed) {
+    const address = addressOf(one.verb, one.object?.name ?? null);
+    const same = byAddress.get(address);
+    if (same === undefined) byAddress.set(address, [one]);
+    else same.push(one);
+  }
+  const order = new Map(addressed.map((one, index) => [one, index]));
+  const verbs = new Set(addressed.map(({ verb }) => verb));
+  /** The first step of each address. */
+  const named = new Map<string, Step>();
+  const lists = new Map<string, readonly AddressedHazard[]>();
+  const hazardsAt = (step: Step) => {
+    if (!verbs.has(step.verb)) return none;
+    const addresses = addressesOf(step);
+    const key = addresses.join('\n');
+    let list = lists.get(key);
+    if (list === undefined) {
+      for (const address of addresses) if (byAddress.has(address) && !named.has(address)) named.set(address, step);
+      const all = addresses.flatMap((address) => byAddress.get(address) ?? []);
+      // The list that there was before, if it is the same: then its steps are the same too.
+      list = memo.sameList(
+        key,
+        all.sort((a, b) => order.get(a)! - order.get(b)!),
+      );
+      lists.set(key, list);
+    }
+    return list;
+  };
+  const blocks = lowered.map((block) => block.withHazards(hazardsAt));
   for (const { verb, object, source } of addressed) {
-    if (steps.some((step) => fits(step, verb, object))) continue;
-    const objects = steps.flatMap((step) => (step.verb === verb ? addressees(step) : []));
-    const near = object === null ? [] : nearest(object, objects);
+    const address = addressOf(verb, object?.name ?? null);
+    const step = named.get(address);
+    if (step !== undefined) {
+      if (object !== null) context.link(object.source, namedBy(family, step, object.name), object.name, 'step');
+      continue;
+    }
+    const objects = blocks.flatMap(({ steps }) =>
+      steps.flatMap((step) => (step.verb === verb ? addressees(step) : [])),
+    );
+    const near = object === null ? [] : nearest(object.name, objects);
     context.syntax(
       'no-such-step',
-      `This hazard is for “${[verb, object].filter(Boolean).join(' ')}”, and there is no such step. ${near.length > 0 ? `Did you mean ${near.map((name) => `${verb} ${name}`).join(' or ')}?` : 'Name the step by its verb and first object.'}`,
+      `This hazard is for “${address}”, and there is no such step. ${near.length > 0 ? `Did you mean ${near.map((name) => `${verb} ${name}`).join(' or ')}?` : 'Name the step by its verb and first object.'}`,
       source,
     );
   }
-  const put = <T extends Stage | Repair>(block: T): T => ({
-    ...block,
-    steps: block.steps.map((step) => {
-      const more = addressed.filter(({ verb, object }) => fits(step, verb, object)).map(({ hazard }) => hazard);
-      return more.length === 0 ? step : { ...step, hazards: [...step.hazards, ...more] };
-    }),
-  });
-  return { stages: stages.map(put), repairs: repairs.map(put) };
+  return blocks;
+}
+
+/** Where what a hazard names its step by is declared: what the step acts on, or else the step, which has its reading. */
+function namedBy({ parts, faces, ports, adjusters }: Family, { objects, source }: Step, name: string): Source {
+  const [object] = objects;
+  if (object === undefined || object.name !== name) return source;
+  const declared = {
+    part: parts,
+    face: faces.map((face) => ({ ...face, name: face.id })),
+    port: ports,
+    adjuster: adjusters,
+  }[object.kind];
+  return declared.find((one) => one.name === name)?.source ?? source;
 }

@@ -27,7 +27,14 @@ export interface Scope {
   /** The stocks of all shops. */
   stocks(): readonly NameUse[];
   /** What is specified, tested, looked at or read in the procedures of a family. */
-  testsFor(family: string): readonly NameUse[];
+  testsFor(family: string): Tests;
+}
+
+/** Looked up one at a time: of many procedures the first has nearly all that is looked up. */
+export interface Tests {
+  readonly isEmpty: boolean;
+  find(name: string): NameUse | null;
+  names(): string[];
 }
 
 /** The sequences that a procedure can call: its own, and those of the workspace. */

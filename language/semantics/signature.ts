@@ -62,19 +62,29 @@ export function readableNames({ specs, stages, repairs }: Procedure): NameUse[] 
     return name === null ? [] : [{ name, source: step.source }];
   });
   const all = [...specs.map(({ name, source }) => ({ name, source })), ...named];
-  return all.filter(({ name }, index) => all.findIndex((other) => other.name === name) === index);
+  const names = new Set<string>();
+  return all.filter(({ name }) => !names.has(name) && names.add(name));
 }
 
 /** A procedure as far as the figures of its jobs depend on it: without the places of its steps, and without their words. */
 export function selectFacts(procedure: Procedure): Procedure {
-  const bare = <T extends Block>(block: T): T => ({
-    ...block,
-    allow: [],
-    steps: block.steps.map((step) => ({ ...step, hazards: [], dangers: [], allow: [], note: null })),
-  });
+  const place = somewhere(procedure.source);
   const { family, shop, stages, repairs, ...rest } = procedure;
-  const facts = { ...rest, hazards: [], allow: [], stages: stages.map(bare), repairs: repairs.map(bare) };
-  return { ...withoutPlaces(facts, somewhere(procedure.source)), family, shop };
+  const facts = withoutPlaces({ ...rest, hazards: [], allow: [] }, place);
+  const bare = <T extends Block>(block: T) => bareBlock(block, place);
+  return { ...facts, stages: stages.map(bare), repairs: repairs.map(bare), family, shop };
+}
+
+/** The facts of blocks: one that is the same is not copied again. */
+const bareBlocks = new WeakMap<Block, Block>();
+
+function bareBlock<T extends Block>(block: T, place: Source): T {
+  const known = bareBlocks.get(block);
+  if (known?.source.file === place.file) return known as T;
+  const steps = block.steps.map((step) => ({ ...step, hazards: [], dangers: [], allow: [], note: null }));
+  const made = withoutPlaces({ ...block, allow: [], steps }, place);
+  bareBlocks.set(block, made);
+  return made;
 }
 
 function withoutPlaces<T>(value: T, place: Source): T {

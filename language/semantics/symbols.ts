@@ -10,10 +10,17 @@ export interface DeclaredSymbol {
   /** The word that declares it: shop, family, stage, part, step, … */
   readonly kind: string;
   /** The names that may be used for it elsewhere: a line of ports declares several, a test that of its reading. */
-  readonly declares: readonly { readonly name: string; readonly kind: string }[];
+  readonly declares: readonly DeclaredWord[];
   readonly range: Range;
   readonly nameRange: Range;
   readonly children: readonly DeclaredSymbol[];
+}
+
+/** A name that a line declares, where it is written. */
+interface DeclaredWord {
+  readonly name: string;
+  readonly kind: string;
+  readonly nameRange: Range;
 }
 
 /** The outline of a file: what it declares, in order. */
@@ -61,7 +68,7 @@ function item(node: ast.ShopItem | ast.FamilyItem | ast.ProcedureItem): Declared
     case 'Port':
       return made(node, node.names.map((ref) => ref.name).join(', '), '', 'port', 'names').map((port) => ({
         ...port,
-        declares: node.names.map(({ name }) => ({ name, kind: 'port' })),
+        declares: node.names.map((ref) => ({ name: ref.name, kind: 'port', nameRange: rangeOf(ref) })),
       }));
     case 'Joint':
       return made(node, node.part.name, node.thread ?? '', 'joint', 'part');
@@ -91,7 +98,7 @@ function steps(lines: readonly ast.StepLine[]): DeclaredSymbol[] {
       const text = textOf(step).replace(/\s+/gu, ' ');
       const declared = made(step, text.length > 60 ? `${text.slice(0, 59)}…` : text, '', 'step');
       if (step.$type !== 'TestStep') return declared;
-      const test = { name: step.name.name, kind: 'test' };
+      const test = { name: step.name.name, kind: 'test', nameRange: rangeOf(step.name) };
       return declared.map((one) => ({ ...one, declares: [...one.declares, test] }));
     }),
   );
@@ -114,6 +121,6 @@ function made(
   children: readonly DeclaredSymbol[] = [],
 ): DeclaredSymbol[] {
   if (placeOf(node) === null || name === undefined || name === '') return [];
-  const declares = [{ name, kind }];
-  return [{ name, title, kind, declares, range: rangeOf(node), nameRange: rangeOf(node, property), children }];
+  const nameRange = rangeOf(node, property);
+  return [{ name, title, kind, declares: [{ name, kind, nameRange }], range: rangeOf(node), nameRange, children }];
 }

@@ -150,6 +150,7 @@ export const continuing = [
   'guarded',
   'under',
   'binds',
+  'drawn',
 ];
 
 /** Reserved: no part, spec or stage may be called so. */

@@ -32,32 +32,39 @@ interface Placed extends AstNode {
   readonly $place?: Place;
 }
 
-const start = { line: 0, character: 0 };
-
 /** Where a node is; null: nothing of it is in a text. */
 export function placeOf(node: AstNode): Place | null {
   return (node as Placed).$place ?? null;
 }
 
-/** The range of a node, or of a property of it: of one of its values where it is a list. */
-export function rangeOf(node: AstNode, property?: string, index = 0): Range {
+/** First and last token of a node, or of a property of it: of one of its values where it is a list. Null: in no text. */
+export function tokensOf(node: AstNode, property?: string, index = 0): readonly [Token, Token] | null {
   const place = placeOf(node);
-  if (place === null) return { start, end: start };
+  if (place === null) return null;
   if (property !== undefined) {
     const part = place.partOf(property, index);
-    if (part !== null) return between(part[0], part[1]);
-    const children = [(node as unknown as Record<string, unknown>)[property]].flat() as AstNode[];
-    const child = children[Math.min(index, children.length - 1)];
-    if (typeof child === 'object' && child !== null) return rangeOf(child);
+    if (part !== null) return part;
+    const value = (node as unknown as Record<string, unknown>)[property];
+    const child = Array.isArray(value) ? value[Math.min(index, value.length - 1)] : value;
+    if (typeof child === 'object' && child !== null) return tokensOf(child as AstNode);
   }
-  return between(place.first, place.last);
+  const { first, last } = place;
+  return first === null || last === null ? null : [first, last];
 }
 
-function between(first: Token | null, last: Token | null): Range {
-  if (first === null || last === null) return { start, end: start };
+/** The range of a node, or of a property of it: of one of its values where it is a list. */
+export function rangeOf(node: AstNode, property?: string, index = 0): Range {
+  const tokens = tokensOf(node, property, index);
+  return rangeBetween(tokens?.[0] ?? null, tokens?.[1] ?? null, 0);
+}
+
+/** From a token to a token, with lines counted from one. */
+export function rangeBetween(first: Token | null, last: Token | null, from: number): Range {
+  if (first === null || last === null)
+    return { start: { line: -from, character: 0 }, end: { line: -from, character: 0 } };
   return {
-    start: { line: first.line.number, character: first.column },
-    end: { line: last.endLine.number, character: last.endColumn },
+    start: { line: first.line.number - from, character: first.column },
+    end: { line: last.endLine.number - from, character: last.endColumn },
   };
 }
 

@@ -2,6 +2,7 @@
 import { writeFileSync } from 'node:fs';
 import { context, type Metafile } from 'esbuild';
 import { bundles } from './bundles.ts';
+import { writeContents } from './contents.ts';
 import { beside, bundled, noticesOf, packageIn } from './notices.ts';
 
 const watching = process.argv.includes('--watch');
@@ -15,6 +16,7 @@ for (const options of bundles) {
     await build.dispose();
   }
 }
+writeContents();
 if (!watching) {
   writeFileSync('out/metafiles.json', JSON.stringify(metafiles));
   const folders = new Set([...bundled(metafiles), ...beside('.')]);

@@ -40,6 +40,14 @@ function apart(module: string, file: string): Plugin {
   };
 }
 
+/** Has the parts of the language server share one copy of the protocol: an error of one is known to the other. */
+const protocolApart: Plugin = {
+  name: 'protocol-apart',
+  setup({ onResolve }) {
+    onResolve({ filter: /^vscode-languageserver(?:\/node)?$/ }, () => ({ path: './protocol.cjs', external: true }));
+  },
+};
+
 /** The language server for a worker of a browser: nothing of Node, nothing beside it. */
 export const browserWorker: BuildOptions = {
   ...common,
@@ -78,6 +86,13 @@ export const bundles: readonly BuildOptions[] = [
   },
   {
     ...node,
+    entryPoints: ['server/host/threads/check-thread.ts'],
+    outfile: 'out/check-thread.mjs',
+    format: 'esm',
+    banner: { js: requireInModule },
+  },
+  {
+    ...node,
     entryPoints: ['server/lsp/main.ts'],
     outfile: 'out/server.cjs',
     format: 'cjs',
@@ -88,9 +103,27 @@ export const bundles: readonly BuildOptions[] = [
     entryPoints: ['server/lsp/node-main.ts'],
     outfile: 'out/language-server.cjs',
     format: 'cjs',
+    plugins: [protocolApart, apart('./node-server.ts', './node-server.cjs')],
+  },
+  { ...node, entryPoints: ['server/lsp/protocol.ts'], outfile: 'out/protocol.cjs', format: 'cjs' },
+  {
+    ...node,
+    entryPoints: ['server/lsp/node-server.ts'],
+    outfile: 'out/node-server.cjs',
+    format: 'cjs',
+    plugins: [protocolApart],
     define: { 'import.meta.url': 'handtightUrl' },
     banner: { js: 'const handtightUrl = require("node:url").pathToFileURL(__filename).href;' },
   },
   browserWorker,
-  { ...node, entryPoints: ['extension/client.ts'], outfile: 'out/extension.cjs', format: 'cjs' },
+  { ...node, entryPoints: ['extension/node-main.ts'], outfile: 'out/extension.cjs', format: 'cjs' },
+  {
+    ...common,
+    platform: 'browser',
+    target: 'es2022',
+    entryPoints: ['extension/browser-main.ts'],
+    outfile: 'out/extension-browser.js',
+    format: 'cjs',
+    external: ['vscode'],
+  },
 ];

@@ -20,8 +20,7 @@ function scaffold(area: string, code: string) {
   const name = code.replace(/-(\w)/gu, (_, letter: string) => letter.toUpperCase());
   writeFileSync(
     `${file}.ts`,
-    `import { allSteps } from '../../../analysis/locations.ts';
-import type { Rule } from '../../rule.ts';
+    `import type { Rule } from '../../rule.ts';
 
 /** TODO: what it finds, in one sentence. */
 export const ${name}: Rule = {
@@ -29,11 +28,9 @@ export const ${name}: Rule = {
   severity: 'error',
   since: '${nextVersion()}',
   title: 'TODO.',
-  procedure(procedure, report) {
-    for (const step of allSteps(procedure)) {
-      if (step.note !== 'TODO') continue;
-      report({ at: step, message: 'TODO: what is wrong.', why: 'why it matters at the bench.', help: 'What to do.' });
-    }
+  eachStep(step, _, report) {
+    if (step.note !== 'TODO') return;
+    report({ at: step, message: 'TODO: what is wrong.', why: 'why it matters at the bench.', help: 'What to do.' });
   },
 };
 `,

@@ -22,35 +22,58 @@ export const targets: Readonly<Record<string, string>> = {
   'win32-arm64': 'win32-arm64-msvc',
 };
 
-/** Largest size of a packed file, bytes: the typesetter takes most of it. */
-const sizeBudget = 32_000_000;
+/** The platform that is a browser: it has no typesetter, and none of the programs for Node. The others have none for it. */
+const webTarget = 'web';
+const onlyForNode = /^(?:out\/.*\.[cm]js|node_modules\/)/u;
+const onlyForBrowser = /^out\/(?:extension-browser|server-worker)\.js$/u;
+
+/** Largest size of a packed file, bytes: where there is a typesetter it takes most of it. */
+const sizeBudget = (target: string) => (target === webTarget ? 3_000_000 : 32_000_000);
+
+/** Every file that is published. */
+const allTargets = [...Object.keys(targets), webTarget];
 
 const typesetter = '@myriaddreamin/typst-ts-node-compiler';
 const folder = 'out/package';
 
-/** What an editor does not read of the manifest: everything of development. */
-const ofDevelopment = ['scripts', 'devDependencies', 'bin', 'workspaces', 'packageManager', 'overrides'];
+/**
+ * What is not packed of the manifest: everything of development. An editor in a browser would take `type` to mean that its entry, which
+ * must end in .js, is a module, and refuse it; the programs say by their own endings what they are.
+ */
+const ofDevelopment = ['type', 'scripts', 'devDependencies', 'bin', 'workspaces', 'packageManager', 'overrides'];
+
+/** The manifest as it is packed, but for its dependencies. */
+export function packedManifest() {
+  const manifest = JSON.parse(readFileSync('package.json', 'utf8'));
+  for (const key of ofDevelopment) delete manifest[key];
+  return manifest;
+}
 
 export async function packFor(target: string): Promise<string> {
   const native = targets[target];
-  if (native === undefined)
-    throw new Error(`${target} is no platform of the editor. There are: ${Object.keys(targets).join(', ')}.`);
+  if (native === undefined && target !== webTarget)
+    throw new Error(`${target} is no platform of the editor. There are: ${allTargets.join(', ')}.`);
   const stage = join(folder, target);
   rmSync(stage, { recursive: true, force: true });
   const listed = await listFiles({ cwd: '.' });
-  for (const file of listed.filter((path) => !path.startsWith(`node_modules/${typesetter}-`))) {
+  const isPacked = (path: string) =>
+    native === undefined
+      ? !onlyForNode.test(path)
+      : !onlyForBrowser.test(path) && !path.startsWith(`node_modules/${typesetter}-`);
+  for (const file of listed.filter(isPacked)) {
     mkdirSync(dirname(join(stage, file)), { recursive: true });
     cpSync(file, join(stage, file));
   }
-  const manifest = JSON.parse(readFileSync('package.json', 'utf8'));
-  for (const key of ofDevelopment) delete manifest[key];
+  const manifest = packedManifest();
   // The bundles hold the others.
   const beside = Object.keys(manifest.dependencies).filter((name) => existsSync(join(stage, 'node_modules', name)));
   manifest.dependencies = Object.fromEntries(beside.map((name) => [name, manifest.dependencies[name]]));
+  // The entry that is not in this file.
+  delete manifest[native === undefined ? 'main' : 'browser'];
   writeFileSync(join(stage, 'package.json'), `${JSON.stringify(manifest, null, 2)}\n`);
   writeFileSync(join(stage, 'README.md'), packagedReadme(readFileSync('README.md', 'utf8')));
   cpSync('.vscodeignore', join(stage, '.vscodeignore'));
-  addTypesetter(stage, native);
+  if (native !== undefined) addTypesetter(stage, native);
   const packed = join(folder, `handtight-${target}-${manifest.version}.vsix`);
   await createVSIX({
     cwd: stage,
@@ -62,9 +85,9 @@ export async function packFor(target: string): Promise<string> {
   });
   rmSync(stage, { recursive: true });
   const { size } = statSync(packed);
-  if (size > sizeBudget)
+  if (size > sizeBudget(target))
     throw new Error(
-      `${packed} has ${megabytes(size)}, over the budget of ${megabytes(sizeBudget)}. See what has grown: vsce ls --tree`,
+      `${packed} has ${megabytes(size)}, over the budget of ${megabytes(sizeBudget(target))}. See what has grown: vsce ls --tree`,
     );
   return packed;
 }
@@ -102,7 +125,7 @@ function ownTarget(): string {
 
 if (import.meta.main) {
   const asked = process.argv.slice(2);
-  const wanted = asked.includes('all') ? Object.keys(targets) : asked.length === 0 ? [ownTarget()] : asked;
+  const wanted = asked.includes('all') ? allTargets : asked.length === 0 ? [ownTarget()] : asked;
   for (const target of wanted) {
     const packed = await packFor(target);
     console.log(`${packed}  ${megabytes(statSync(packed).size)}`);

@@ -1,9 +1,13 @@
-/** `npm run tables`: writes what comes from the table of verbs into the grammar, the colors and the README. */
+/**
+ * `npm run tables`: writes what comes from the table of verbs into the grammar, the colors and the README, and the settings of the
+ * extension from its manifest into the README.
+ */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { spellingOf, type Verb, verbs, verbTable } from '../../language/syntax/verbs/index.ts';
 import { type Follow, type Phrase, type PhraseName, phrases } from '../../language/syntax/verbs/phrases.ts';
 import type { VerbObject } from '../../language/syntax/verbs/verb.ts';
+import manifest from '../../package.json' with { type: 'json' };
 
 /** A file with a place in it that is made from the table. */
 interface Made {
@@ -66,6 +70,23 @@ function rows(): string[] {
   return [...made].map(([same, what]) => `| ${what.join('; ')}${same}`);
 }
 
+/** A setting, as the manifest describes it. */
+interface Setting {
+  readonly default: unknown;
+  readonly enum?: readonly string[];
+  readonly markdownDescription: string;
+}
+
+/** Rows of the README's table of settings. */
+function settingRows(): string[] {
+  const settings: Readonly<Record<string, Setting>> = manifest.contributes.configuration.properties;
+  return Object.entries(settings).map(([name, { default: byDefault, enum: values, markdownDescription }]) => {
+    const choice = values?.map((value) => (value === '' ? 'empty' : `\`${value}\``)).join(', ');
+    const shown = byDefault === '' ? 'empty' : `\`${byDefault}\``;
+    return `| \`${name}\` | ${shown} | ${markdownDescription}${choice === undefined ? '' : ` One of: ${choice}.`} |`;
+  });
+}
+
 export const tables: readonly Made[] = [
   ruleOf(
     'ObjectVerb',
@@ -91,6 +112,11 @@ export const tables: readonly Made[] = [
     path: 'README.md',
     place: /(<!-- verbs: npm run tables -->\n)([\s\S]*?)(\n<!-- end of verbs -->)/u,
     text: ['| verb | what it takes | what it does |', '|---|---|---|', ...rows()].join('\n'),
+  },
+  {
+    path: 'README.md',
+    place: /(<!-- settings: npm run tables -->\n)([\s\S]*?)(\n<!-- end of settings -->)/u,
+    text: ['| setting | default | |', '|---|---|---|', ...settingRows()].join('\n'),
   },
 ];
 

@@ -1,3 +1,4 @@
+import { isIssuedFile } from '../../language/db/issued/format.ts';
 import type { CheckResult } from '../../language/db/workspace.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Position, Range } from '../../language/model/source.ts';
@@ -8,14 +9,16 @@ import type { Target } from './targets.ts';
  * declaration there. A slip between declarations may have cost any of them something.
  */
 export function findingsOn({ procedure, job }: Target, result: CheckResult): Diagnostic[] {
-  const checked = result.procedureOf(procedure.name)!;
-  if (job === null) return [...checked.diagnostics];
+  // What was found in an issued revision was dealt with at its issue.
+  const issued = isIssuedFile(procedure.source.file);
+  const ofProcedure = issued ? [] : result.procedureOf(procedure.name)!.diagnostics;
+  if (job === null) return [...ofProcedure];
   const { file, range } = job.source;
   const others = (result.symbols.get(file) ?? []).filter((symbol) => !holds(symbol.range, range.start));
   const own = result
     .findingsIn(file)
     .filter(({ source }) => !others.some((other) => holds(other.range, source.range.start)));
-  return [...checked.diagnostics, ...own.filter((diagnostic) => !checked.diagnostics.includes(diagnostic))];
+  return [...ofProcedure, ...own.filter((diagnostic) => !ofProcedure.includes(diagnostic))];
 }
 
 function holds({ start, end }: Range, at: Position): boolean {

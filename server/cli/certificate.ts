@@ -1,6 +1,7 @@
 import pc from 'picocolors';
 import { recordEnding } from '../../language/archive/record.ts';
 import { printedAs } from '../../language/config/config.ts';
+import { sheetSettings } from '../../language/db/issued/draft.ts';
 import { buildCertificate, findMissing, placeWords } from '../../language/documents/certificate/index.ts';
 import { wordsIn } from '../../language/i18n/index.ts';
 import { contentHash } from '../host/files/content-hash.ts';
@@ -31,7 +32,7 @@ export async function certificateCommand(name: string, options: PrintCommandOpti
     return 1;
   }
   const sheet = buildCertificate(procedure, job, {
-    ...printedAs(result.sheet, options),
+    ...printedAs(sheetSettings(job, result), options),
     draft: options.draft,
     diagnostics,
     today,

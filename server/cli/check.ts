@@ -1,3 +1,4 @@
+import type { Workspace } from '../../language/db/workspace.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { diffOf, type FixedFile, fixedLines, fixWorkspace, writeFixed } from './fix.ts';
 import { githubReport } from './report-github.ts';
@@ -34,7 +35,16 @@ export interface Checked {
 
 /** Checks and writes the report, or what fixes would change. Exit code: 0 nothing at error, 1 findings in the files as they are. */
 export async function checkCommand(paths: readonly string[], options: CheckOptions): Promise<number> {
-  const workspace = await openWorkspace(paths, options.workspace);
+  return (await checkOnce(paths, options)).code;
+}
+
+/** The same, with what was worked out, for the next check. @param known what an earlier check worked out */
+export async function checkOnce(
+  paths: readonly string[],
+  options: CheckOptions,
+  known: Workspace | null = null,
+): Promise<{ readonly code: number; readonly workspace: Workspace }> {
+  const workspace = await openWorkspace(paths, options.workspace, true, known);
   const { settings, asked, notRead } = workspace;
   const fixes = options.fix === false ? null : fixWorkspace(workspace);
   const isWritten = fixes !== null && options.fix !== 'dry-run';
@@ -57,7 +67,8 @@ export async function checkCommand(paths: readonly string[], options: CheckOptio
   };
   if (options.fix === 'dry-run') showFixes(fixes?.changed ?? []);
   else showReport(checked, options.format);
-  return checked.errors > 0 || (options.maxWarnings !== null && checked.warnings > options.maxWarnings) ? 1 : 0;
+  const isBad = checked.errors > 0 || (options.maxWarnings !== null && checked.warnings > options.maxWarnings);
+  return { code: isBad ? 1 : 0, workspace: workspace.kept };
 }
 
 function showReport(checked: Checked, format: CheckFormat): void {

@@ -5,7 +5,7 @@ import pc from 'picocolors';
 import { buildRecord } from '../../language/archive/build.ts';
 import { readRecord, recordEnding, sealOf, type UnsealedRecord, writeRecord } from '../../language/archive/record.ts';
 import { printedAs } from '../../language/config/config.ts';
-import { toolsIn } from '../../language/db/issued/content.ts';
+import { sheetSettings } from '../../language/db/issued/draft.ts';
 import { isIssuedFile } from '../../language/db/issued/format.ts';
 import { cut } from '../../language/db/printed-content.ts';
 import { findMissing, placeWords } from '../../language/documents/certificate/index.ts';
@@ -62,7 +62,7 @@ export async function closeCommand(name: string, options: CloseOptions): Promise
   const issue = (last?.issue ?? 0) + 1;
   const { files } = workspace;
   const unsealed = buildRecord(job, {
-    ...printedAs(result.sheet, {}),
+    ...printedAs(sheetSettings(job, result), {}),
     today,
     issue,
     reason: reissue ?? null,
@@ -113,12 +113,15 @@ function textsOf({ job, files, result }: Opened) {
   const own = symbolsIn(file).find(
     ({ kind, nameRange }) => kind === 'job' && nameRange.start.line === range.start.line,
   );
-  const shopFile = job.procedure.shop.source.file;
-  const shop = symbolsIn(shopFile).find(({ kind }) => kind === 'shop');
+  const tools = job.procedure.shop.assets.flatMap(({ name, source }) => {
+    const shop = symbolsIn(source.file).filter(({ kind }) => kind === 'shop');
+    const tool = shop.flatMap(({ children }) => children).find((one) => one.name === name);
+    return tool === undefined ? [] : cut(text(source.file), tool.range);
+  });
   return {
     job: own === undefined ? '' : cut(text(file), own.range),
     issued: readFileSync(job.procedure.source.file, 'utf8'),
-    tools: (shop === undefined ? [] : toolsIn(shop)).map((tool) => cut(text(shopFile), tool.range)).join('\n'),
+    tools: tools.join('\n'),
   };
 }
 

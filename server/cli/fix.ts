@@ -53,11 +53,11 @@ export function fixWorkspace(workspace: CliWorkspace): FixResult & { readonly ch
  */
 export async function writeFixed(changed: readonly FixedFile[]): Promise<void> {
   for (const [index, { file, before, after }] of changed.entries()) {
-    const written = changed.length === 1 ? '' : ` ${index} of ${changed.length} files were fixed.`;
+    const written = changed.length === 1 ? '' : ` ${index} of ${changed.length} files were written.`;
     const now = await readFile(file, 'utf8').catch(() => '');
     const mark = now.startsWith('\uFEFF') ? '\uFEFF' : '';
     if (now !== `${mark}${before}`)
-      throw new UsageError(`${file} changed while it was checked, and is not fixed. Run the command again.${written}`);
+      throw new UsageError(`${file} changed while it was read, and is left as it is. Run the command again.${written}`);
     try {
       writeWhole(file, `${mark}${after}`, null);
     } catch (error) {

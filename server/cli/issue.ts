@@ -1,15 +1,16 @@
 import { existsSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import pc from 'picocolors';
-import { issuedFileName, readIssued, writeIssued } from '../../language/db/issued/format.ts';
-import { buildIssued, issuedContent } from '../../language/db/issued/issue.ts';
-import { Workspace } from '../../language/db/workspace.ts';
+import { issuedFileName, writeIssued } from '../../language/db/issued/format.ts';
+import { buildIssued } from '../../language/db/issued/issue.ts';
+import { type SourceFile, Workspace } from '../../language/db/workspace.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
+import { shownPath } from '../host/files/find-files.ts';
 import { WriteError, writeWhole } from '../host/print/write.ts';
 import { named } from './named.ts';
 import { say, tell } from './say.ts';
 import { UsageError } from './usage-error.ts';
-import { openQuietly } from './workspace.ts';
+import { type CliWorkspace, openQuietly } from './workspace.ts';
 
 export interface IssueOptions {
   readonly workspace: string;
@@ -47,7 +48,7 @@ export async function issueCommand(name: string, { workspace: around, today }: I
     throw new UsageError(
       `${file} is in the way: it is there, and is not this revision. Where it was changed, take it back from version control; else move it away.`,
     );
-  readsBack(text, file, procedure.name);
+  readsBack({ uri: shownPath(file), text }, procedure.name, workspace);
   try {
     writeWhole(file, text, null);
   } catch (error) {
@@ -81,18 +82,9 @@ function whyNot(
 }
 
 /** What is written must give the same procedure when it is read alone: years later there is nothing else. */
-function readsBack(text: string, file: string, name: string) {
-  const read = readIssued(file, text);
-  const settings = { word: read?.settings.word ?? null, severities: new Map(read?.settings.severities) };
-  const files = [{ uri: file, text }];
-  const result = new Workspace().openPlain(files, {
-    uri: 'handtight.json',
-    text: JSON.stringify({
-      ...(settings.word === null ? {} : { sheet: { word: settings.word } }),
-      severities: Object.fromEntries(settings.severities),
-    }),
-  });
-  const procedure = result.procedureOf(name)?.procedure;
-  if (procedure === undefined || issuedContent(procedure, { files, result }) !== read?.content)
+function readsBack(issued: SourceFile, name: string, { files, settings }: CliWorkspace) {
+  const { procedureOf, issued: all } = new Workspace().open([...files, issued], settings);
+  const found = procedureOf(name)?.diagnostics.some(({ rule }) => rule === 'issued-and-edited') ?? true;
+  if (found || !all.some(({ uri }) => uri === issued.uri))
     throw new Error(`The issued text of ${name} does not give the same procedure when it is read alone.`);
 }

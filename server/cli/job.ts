@@ -11,16 +11,13 @@ export async function openJob(name: string, workspace: string): Promise<Job> {
   return (await openJobIn(name, workspace)).job;
 }
 
-/** The same, with what it is judged by: the files around it, or the issued revision that it names. */
+/** The same, with the files around it. */
 export async function openJobIn(name: string, around: string): Promise<CliWorkspace & { readonly job: Job }> {
   const isFile = name.endsWith('.rebuild');
   const workspace = await openQuietly([around, ...(isFile ? [name] : [])]);
   const path = isFile ? shownPath(name) : name;
   const found = workspace.result.jobOf(path);
-  if (found !== null) {
-    const apart = workspace.result.judgedBy(path);
-    return { ...workspace, ...apart, job: apart?.result.jobOf(path) ?? found };
-  }
+  if (found !== null) return { ...workspace, job: found };
   unreadable(path, workspace.result);
   return { ...workspace, job: named('job', path, workspace.result.jobs, (one) => one) };
 }

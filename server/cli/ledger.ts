@@ -233,14 +233,13 @@ export async function openCommand({ workspace: around, today, records, format }:
   const rows: OpenJob[] = [];
   for (const name of new Set(result.declared.jobs.map((one) => one.name))) {
     if (closed.has(name)) continue;
-    const judged = result.judgedBy(name)?.result ?? result;
-    const job = judged.jobOf(name);
+    const job = result.jobOf(name);
     if (job === null) {
       note(`Job ${name} cannot be read. Run npx handtight check.`);
       continue;
     }
     const { procedure, customer, received, units, source } = job;
-    const diagnostics = findingsOn({ procedure, job }, judged);
+    const diagnostics = findingsOn({ procedure, job }, result);
     rows.push({
       job: name,
       customer,

@@ -1,13 +1,15 @@
 import pc from 'picocolors';
 import { printedAs } from '../../language/config/config.ts';
-import { isDraft } from '../../language/db/issued/draft.ts';
+import { isDraft, sheetSettings } from '../../language/db/issued/draft.ts';
+import type { SheetPart } from '../../language/documents/print-context.ts';
 import { buildSheet, type Paper, type Sheet } from '../../language/documents/traveler/index.ts';
 import type { Language } from '../../language/i18n/index.ts';
+import type { SheetForm } from '../../language/model/sheet-form.ts';
 import type { Asset } from '../../language/model/shop.ts';
 import { contentHash } from '../host/files/content-hash.ts';
 import { shownPath } from '../host/files/find-files.ts';
 import { type Printed, printSheet, printSheets, type SheetFormat, WriteError } from '../host/print/index.ts';
-import { bookFile, sheetNames } from '../host/print/sheet-name.ts';
+import { bookFile, pieceOf, sheetNames } from '../host/print/sheet-name.ts';
 import { onStop } from './on-stop.ts';
 import { type Progress, startProgress } from './progress.ts';
 import { note, say, tell } from './say.ts';
@@ -22,6 +24,14 @@ export interface PrintCommandOptions {
   /** Of the settings file, else A4. */
   readonly paper?: Paper | undefined;
   readonly language?: Language | undefined;
+  /** Of the settings file, else the card. */
+  readonly form?: SheetForm | undefined;
+  /** One unit of the job, by its place. */
+  readonly unit?: string | undefined;
+  /** The spec table, the drawings or a repair alone. */
+  readonly part?: SheetPart | undefined;
+  /** Of an instruction: the stages at one station. */
+  readonly station?: string | undefined;
   readonly to: string;
   readonly draft: boolean;
   /** Folder or file that names are looked up in. */
@@ -92,10 +102,16 @@ async function printEach(run: Run): Promise<void> {
   const { options, ready, progress } = run;
   const { formats, to } = options;
   const nameOf = sheetNames(run.workspace.result);
+  const done = new Set<string>();
   for (const [index, target] of ready.entries()) {
     if (ready.length > 1) progress.say(`${index + 1} of ${ready.length}: ${calledIn(target)}`);
-    const name = nameOf(target, options.draft || isDraft(target, run.workspace.result));
-    report(printSheet(sheetFor(target, run), { formats, to, name }));
+    const asked = askedOf(run, target);
+    // An instruction is that of the procedure, whatever job it is called for.
+    const printed = asked.form === 'instruction' && asked.part === null ? { ...target, job: null } : target;
+    const name = nameOf(printed, options.draft || isDraft(printed, run.workspace.result), pieceOf(asked));
+    // Jobs of one procedure share its instruction.
+    if (!done.has(name)) report(printSheet(sheetFor(printed, run), { formats, to, name }));
+    done.add(name);
     run.printed++;
     // A signal is heard between two turns only, and what the typesetter gives back goes then.
     await new Promise((resolve) => setImmediate(resolve));
@@ -113,18 +129,44 @@ function printTogether(run: Run, oneFile: string): void {
   run.printed = ready.length;
 }
 
-function sheetFor(target: Ready, { options, workspace }: Run): Sheet {
+function askedOf({ options, workspace }: Run, { job }: Ready) {
+  const { unit = null, part = null, station = null } = options;
+  return { ...printedAs(sheetSettings(job, workspace.result), options), unit, part, station };
+}
+
+function sheetFor(target: Ready, run: Run): Sheet {
   const { procedure, job, diagnostics } = target;
-  const { result } = workspace;
-  const judged = job === null ? null : result.judgedBy(job.name);
+  const { options, workspace } = run;
+  const asked = askedOf(run, target);
+  refuseUnknown(target, asked);
   return buildSheet(procedure, {
     job,
     number: null,
-    ...printedAs({ ...result.sheet, word: (judged?.result ?? result).sheet.word }, options),
-    draft: options.draft || isDraft(target, result),
+    ...asked,
+    draft: options.draft || isDraft(target, workspace.result),
     diagnostics,
     hash: contentHash(target, workspace),
   });
+}
+
+/** A unit, a repair or a station that is not there would print an empty page. */
+function refuseUnknown({ procedure, job }: Ready, { unit, part, station, form }: ReturnType<typeof askedOf>): void {
+  if (unit !== null && job === null)
+    throw new UsageError('--unit prints one unit of a job: name the job by its number.');
+  if (unit !== null && !job!.units.some(({ place }) => place === unit))
+    throw new UsageError(
+      `Job ${job!.name} has no unit ${unit}. Its units: ${job!.units.map(({ place }) => place).join(', ')}.`,
+    );
+  const repairs = procedure.repairs.map((_, index) => `R${index + 1}`);
+  if (part !== null && part !== 'specs' && part !== 'drawing' && !repairs.includes(part))
+    throw new UsageError(
+      `${procedure.name} has no repair ${part}. ${repairs.length === 0 ? 'It has none.' : `Its repairs: ${repairs.join(', ')}.`}`,
+    );
+  const stations = [...new Set(procedure.stages.flatMap((stage) => stage.station ?? []))];
+  if (station !== null && form !== 'instruction')
+    throw new UsageError('--station prints what is done at one station: add --form instruction.');
+  if (station !== null && !stations.includes(station))
+    throw new UsageError(`${procedure.name} has no stage at ${station}. Its stations: ${stations.join(', ')}.`);
 }
 
 /** Says what was written, and what a reader of it should know. */

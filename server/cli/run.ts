@@ -2,9 +2,10 @@ import { Command, CommanderError, InvalidArgumentError, Option } from 'commander
 import pc from 'picocolors';
 import * as z from 'zod';
 import { languages } from '../../language/i18n/index.ts';
+import { sheetForms } from '../../language/model/sheet-form.ts';
 import { reserved } from '../../language/syntax/keywords.ts';
 import manifest from '../../package.json' with { type: 'json' };
-import type { CheckFormat } from './check.ts';
+import type { CheckFormat, CheckOptions } from './check.ts';
 import { dateText, today } from './dates.ts';
 import { defect } from './defect.ts';
 import { records } from './records.ts';
@@ -24,6 +25,7 @@ interface CheckArguments {
   readonly workspace?: string;
   readonly fix: boolean;
   readonly dryRun: boolean;
+  readonly watch: boolean;
 }
 
 /**
@@ -55,22 +57,47 @@ export async function run(argv: readonly string[]): Promise<number> {
         .implies({ fix: true })
         .conflicts('format'),
     )
+    .addOption(
+      new Option('--watch', 'check again after each change, until Ctrl-C')
+        .default(false)
+        .conflicts(['format', 'fix', 'dryRun', 'maxWarnings']),
+    )
     .action(async (paths: string[], options: CheckArguments) => {
-      const { checkCommand } = await import('./check.ts');
-      code = await checkCommand(paths, {
+      const checked: CheckOptions = {
         format: options.format,
         maxWarnings: options.maxWarnings ?? null,
         workspace: options.workspace,
         fix: options.dryRun ? 'dry-run' : options.fix,
-      });
+      };
+      if (options.watch) await (await import('./watch.ts')).watchCommand(paths, checked);
+      code = await (await import('./check.ts')).checkCommand(paths, checked);
+    });
+
+  program
+    .command('format')
+    .description('lay out files or folders (this folder if none is given): indentation, blanks, columns')
+    .argument('[paths...]')
+    .option('--check', 'only say which files are not laid out, and fail if there are any', false)
+    .action(async (paths: string[], options: { check: boolean }) => {
+      const { formatCommand } = await import('./format.ts');
+      code = await formatCommand(paths, options);
     });
 
   printed(
     program
       .command('print')
-      .description('print travelers for a job (by number), a procedure (by name), or all jobs in a file or folder')
+      .description('print the card of a job (by number), of a procedure (by name), or of all jobs in a file or folder')
       .argument('<names...>'),
   )
+    .addOption(
+      new Option(
+        '--form <form>',
+        'card: all of it; record: what is written down; instruction: what is done, for the wall (else as in handtight.json, else card)',
+      ).choices([...sheetForms]),
+    )
+    .option('--unit <place>', 'one unit of the job, which was added later')
+    .option('--station <name>', 'of an instruction: the stages at one station')
+    .option('--part <part>', 'specs, drawing, or a repair by its number (R3), alone', sheetPart)
     .option(
       '--one-file <name>',
       'put all sheets into one document of this name, each with its own page numbers',
@@ -226,6 +253,12 @@ export async function run(argv: readonly string[]): Promise<number> {
       const { serve } = await import('../mcp/serve.ts');
       await serve(workspace);
     });
+  for (const command of program.commands)
+    if (command.options.some(({ long }) => long === '--workspace'))
+      command
+        .option('--no-cache', 'work everything out again, and keep nothing for the next run')
+        .hook('preAction', async () => (await import('./workspace.ts')).useCache(command.opts().cache))
+        .hook('postAction', async () => (await import('./workspace.ts')).keepResults());
 
   try {
     sensible(argv.slice(2));
@@ -255,6 +288,10 @@ function sensible(args: readonly string[]): void {
 }
 
 const printOptions = z.object({
+  form: z.enum(sheetForms).optional(),
+  unit: z.string().min(1).optional(),
+  station: z.string().min(1).optional(),
+  part: z.union([z.enum(['specs', 'drawing']), z.templateLiteral(['R', z.int()])]).optional(),
   formats: z.array(z.enum(sheetFormats)).min(1),
   paper: z.enum(paperFormats).optional(),
   language: z.enum(languages).optional(),
@@ -280,6 +317,12 @@ function printed(command: Command): Command {
       ]),
     )
     .option('--to <folder>', 'where the files go', 'traveler');
+}
+
+function sheetPart(text: string): string {
+  if (text !== 'specs' && text !== 'drawing' && !/^R\d+$/u.test(text))
+    throw new InvalidArgumentError('Parts are specs, drawing, or a repair by its number, such as R3.');
+  return text;
 }
 
 function sheetFileName(text: string): string {

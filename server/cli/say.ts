@@ -7,6 +7,11 @@ export function say(text: string): void {
   process.stdout.write(visible(text, true));
 }
 
+/** Empties the terminal; where the answer goes to a file or a program nothing. */
+export function clearTerminal(): void {
+  if (process.stdout.isTTY) process.stdout.write('\u001b[2J\u001b[3J\u001b[H');
+}
+
 /** Writes what accompanies the answer: notes, refusals, errors. */
 export function tell(text: string): void {
   process.stderr.write(visible(text, true));

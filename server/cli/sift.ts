@@ -29,8 +29,7 @@ export function sift(targets: readonly Target[], result: CheckResult, { draft, o
   const nameOf = sheetNames(result);
   const taken = new Map<string, Target>();
   for (const target of targets) {
-    const judged = target.job === null ? null : result.judgedBy(target.job.name);
-    const diagnostics = findingsOn(target, judged?.result ?? result);
+    const diagnostics = findingsOn(target, result);
     const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
     if (errors > 0 && !draft) {
       refused.push(

@@ -128,14 +128,14 @@ function targetsOfFolder(name: string, { files, unread: lost }: Folder, workspac
 }
 
 function jobsIn(files: readonly string[], { result }: CliWorkspace): Target[] {
-  return result.jobs
-    .filter(({ source }) => files.includes(source.file))
-    .map((job) => ({ procedure: job.procedure, job }));
+  const wanted = new Set(files);
+  return result.jobs.filter(({ source }) => wanted.has(source.file)).map((job) => ({ procedure: job.procedure, job }));
 }
 
 function proceduresIn(files: readonly string[], { result }: CliWorkspace): Target[] {
+  const wanted = new Set(files);
   return result.procedures
-    .filter(({ procedure }) => files.includes(procedure.source.file))
+    .filter(({ procedure }) => wanted.has(procedure.source.file))
     .map(({ procedure }) => ({ procedure, job: null }));
 }
 

@@ -10,22 +10,25 @@ export function workOutCommand(name: string | undefined, typed: readonly string[
     for (const one of calculations) say(`${one.name.padEnd(width)}  ${one.title}\n`);
     return 0;
   }
+  say(calculationAnswer(name, typed, 'To list them all: npx handtight work-out'));
+  return 0;
+}
+
+/**
+ * A calculation with its way, or without figures what it asks for. Throws a UsageError.
+ * @param otherwise what to say where no name is near
+ */
+export function calculationAnswer(name: string, typed: readonly string[], otherwise: string): string {
+  const names = calculations.map((one) => one.name);
   const calculation = calculations.find((one) => one.name === name);
   if (calculation === undefined) {
-    const near = nearest(
-      name,
-      calculations.map((one) => one.name),
-    );
+    const near = nearest(name, names);
     throw new UsageError(
-      `No calculation is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'To list them all: npx handtight work-out'}`,
+      `No calculation is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : otherwise}`,
     );
   }
-  if (typed.length === 0) {
-    say(`${calculation.title}\n${usage(calculation)}\n`);
-    return 0;
-  }
+  if (typed.length === 0) return `${calculation.title}\n${usage(calculation)}\n`;
   const made = workOut(calculation, typed);
   if ('problem' in made) throw new UsageError(made.problem);
-  say(made.text);
-  return 0;
+  return made.text;
 }

@@ -1,12 +1,18 @@
 import { dirname, resolve } from 'node:path';
-import { isSettings, readSettings, type SettingsFile } from '../../language/config/config.ts';
+import { readSettings, type SettingsFile } from '../../language/config/config.ts';
+import { isSettings } from '../../language/config/settings-name.ts';
+import { jobHeads } from '../../language/db/job-heads.ts';
 import { type CheckResult, type SourceFile, Workspace } from '../../language/db/workspace.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
+import { digest } from '../host/cache/digest.ts';
+import { JobIndex } from '../host/cache/job-index.ts';
+import { cachePlace, ResultCache } from '../host/cache/result-cache.ts';
 import { excludedBy, FileFinder, type IsExcluded, settingsAt, shownPath } from '../host/files/find-files.ts';
 import { idleSettings, unreadFinding } from '../host/files/not-read.ts';
-import { readText } from '../host/files/read-text.ts';
+import { readText, readTextNow } from '../host/files/read-text.ts';
 import { isRead } from '../host/files/which-files.ts';
 import type { ReadText } from '../host/host.ts';
+import { workOutInThreads } from '../host/threads/check-threads.ts';
 import { note } from './say.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -22,17 +28,29 @@ export interface CliWorkspace {
   readonly notRead: readonly Diagnostic[];
 }
 
+/** With what was worked out, for another look at the same files. */
+interface OpenedWorkspace extends CliWorkspace {
+  readonly kept: Workspace;
+}
+
 /**
  * Reads and checks. Names are looked up in the paths given and, where `around` is given or a single file is asked
  * about, in the folder around. Throws a UsageError where a path that was named cannot be read; what is found in a folder
  * and cannot be read costs itself.
+ * @param isWhole all that is found will be reported
+ * @param known what was worked out in an earlier look of the same run
  */
-export async function openWorkspace(paths: readonly string[], around: string | undefined): Promise<CliWorkspace> {
+export async function openWorkspace(
+  paths: readonly string[],
+  around: string | undefined,
+  isWhole = false,
+  known: Workspace | null = null,
+): Promise<OpenedWorkspace> {
   const finder = new FileFinder();
   const settings = await settingsInForce();
   const isExcluded = excludes(settings);
   const asked = await filesOf(finder, paths.length === 0 ? ['.'] : paths, isExcluded);
-  const stray = paths.find((path) => asked.includes(shownPath(path)) && !isRead(path));
+  const stray = paths.find((path) => !isRead(path) && asked.includes(shownPath(path)));
   if (stray !== undefined)
     throw new UsageError(`${stray} is not a .rebuild file. Give one, or a folder that has some.`);
   const unread = [...finder.unread];
@@ -51,13 +69,29 @@ export async function openWorkspace(paths: readonly string[], around: string | u
   const found = [...new Set([...asked, ...near])].sort();
   const files: SourceFile[] = [];
   const notRead = new Map(finder.unread.map(({ path, message }) => [shownPath(path), message]));
+  const place = usesCache ? cachePlace() : null;
+  const jobs = isWhole || place === null ? null : new JobIndex(place, process.cwd());
   for (const path of found.filter((one) => !isSettings(one))) {
-    const read = await readText(path);
-    if (read.kind === 'text') files.push({ uri: path, text: read.text });
+    const known = jobs?.jobsOf(path);
+    if (known != null) {
+      files.push(new UnreadFile(path, known));
+      continue;
+    }
+    const read = readTextNow(path);
+    if (read.kind === 'text')
+      files.push({ uri: path, text: read.text, jobs: isWhole ? undefined : (jobHeads(read.text) ?? undefined) });
     else if (named.has(path)) throw new UsageError(`${path}: ${whyNot(read)}`);
     else notRead.set(path, whyNot(read));
   }
   const idle = found.filter((path) => isSettings(path) && path !== settings?.uri);
+  const cache = new ResultCache(place, process.cwd(), isWhole ? ['sources', 'jobs'] : ['sources']);
+  const workspace = known ?? new Workspace({ digest, store: cache });
+  if (isWhole && known === null) await workOutInThreads(workspace, files, (pack) => cache.add(pack));
+  if (known === null)
+    opened.push(() => {
+      cache.keep(workspace.database, (uri) => workspace.jobsOf(uri) !== null);
+      jobs?.keep((path) => workspace.jobsOf(path));
+    });
   return {
     files,
     asked: new Set([
@@ -66,12 +100,48 @@ export async function openWorkspace(paths: readonly string[], around: string | u
       ...(settings === null ? [] : [settings.uri]),
     ]),
     settings,
-    result: new Workspace().open(files, settings),
+    result: known === null ? workspace.open(files, settings) : workspace.check(files, settings),
+    kept: workspace,
     notRead: [
       ...[...notRead].sort().map(([path, message]) => unreadFinding(path, message)),
       ...idle.map((path) => idleSettings(path, settings?.uri ?? null)),
     ],
   };
+}
+
+/** A file of jobs whose text is read when one of them is needed. */
+class UnreadFile implements SourceFile {
+  readonly uri: string;
+  readonly jobs: readonly string[];
+  #text: string | null = null;
+
+  constructor(uri: string, jobs: readonly string[]) {
+    this.uri = uri;
+    this.jobs = jobs;
+  }
+
+  get text(): string {
+    if (this.#text === null) {
+      const read = readTextNow(this.uri);
+      this.#text = read.kind === 'text' ? read.text : '';
+    }
+    return this.#text;
+  }
+}
+
+let usesCache = true;
+/** What keeps the results of the workspaces that were opened. */
+let opened: (() => void)[] = [];
+
+/** Begins a run. @param uses whether what earlier runs worked out is used, and what this one works out is kept */
+export function useCache(uses: boolean) {
+  usesCache = uses;
+  opened = [];
+}
+
+/** Keeps for the next run what was worked out in this one. */
+export function keepResults() {
+  for (const keep of opened) keep();
 }
 
 /** Reads and checks for a command that reports no findings: what was not read is reported beside its answer. */

@@ -1,10 +1,9 @@
 /**
- * Files of a workspace that the server cannot reach itself: in a browser they are the client's. These requests go from the
- * server to the client. What comes back passes a schema.
+ * Files of a workspace that the server cannot reach itself: in a browser, or in a virtual folder, they are the client's. These
+ * requests go from the server to the client; `files/files-of-client.ts` has the schemas of what comes back.
  */
-import * as z from 'zod';
 
-/** All files of some folders of the workspace, {@link FindFilesParams} to {@link findFilesResult}. */
+/** All files of some folders of the workspace, {@link FindFilesParams} to URIs, in the spelling of the documents. */
 export const findFilesMethod = 'handtight/findFiles';
 
 /** URIs of folders. */
@@ -12,10 +11,7 @@ export interface FindFilesParams {
   readonly folders: readonly string[];
 }
 
-/** URIs of the files, in the spelling of the documents: at least those that end in `.rebuild`, and `handtight.json`. */
-export const findFilesResult = z.array(z.string().min(1).max(4096));
-
-/** The text of one file, {@link ReadFileParams} to {@link readFileResult}. */
+/** The text of one file, {@link ReadFileParams} to {@link ReadFileResult}. */
 export const readFileMethod = 'handtight/readFile';
 
 export interface ReadFileParams {
@@ -23,4 +19,4 @@ export interface ReadFileParams {
 }
 
 /** Null: it is no longer there. `problem` says in a sentence why it cannot be read, and what to do. */
-export const readFileResult = z.union([z.object({ text: z.string() }), z.object({ problem: z.string() })]).nullable();
+export type ReadFileResult = { readonly text: string } | { readonly problem: string } | null;

@@ -3,7 +3,7 @@
  * `node.ts` is a machine with a disk, `browser.ts` a worker of a browser.
  */
 import type { Printed } from '../../language/db/printed-content.ts';
-import type { CheckResult } from '../../language/db/workspace.ts';
+import type { CheckResult, Kept, Workspace } from '../../language/db/workspace.ts';
 import type { FontFace } from '../../language/documents/renderers/index.ts';
 import type { Sheet } from '../../language/documents/traveler/index.ts';
 
@@ -13,10 +13,20 @@ export interface Host {
   hash(text: string): Promise<string>;
   /** Fonts that an HTML page carries in itself. */
   fonts(): Promise<readonly FontFace[]>;
-  /** Null where there is no typesetter: pages can be shown, and not printed. */
-  readonly printer: Printer | null;
+  /** What prints into a folder; null where there is no typesetter or no disk: pages can be shown, and not printed. */
+  printer(folder: string): Printer | null;
+  /** What an earlier session has found in the files of a folder; null: nothing is kept here. */
+  results(folder: string): SessionResults | null;
   /** URI of the folder of the rules' pages, by area, that comes with the server; null: none does. */
   rulePages(): string | null;
+}
+
+/** Results that outlive a session. None of it throws. */
+export interface SessionResults {
+  /** What a workspace takes over. */
+  readonly kept: Kept;
+  /** Keeps what was worked out since, and lets go of what it has in memory. */
+  keep(workspace: Pick<Workspace, 'database' | 'jobsOf'>): void;
 }
 
 export interface Files {

@@ -1,30 +1,60 @@
-/** A machine with a disk. */
+/** A machine with a disk. What is in no file of it, such as a virtual folder of the editor, the client provides. */
 import { dirname, join } from 'node:path';
 import { readSettings } from '../../language/config/config.ts';
 import type { Sheet } from '../../language/documents/traveler/index.ts';
+import { digest } from './cache/digest.ts';
+import { cachePlace, ResultCache } from './cache/result-cache.ts';
 import { sha256 } from './files/content-hash.ts';
+import { type Client, ClientFiles } from './files/files-of-client.ts';
 import { excludedBy, FileFinder, settingsAt } from './files/find-files.ts';
 import { packageRoot } from './files/package-root.ts';
 import { readText } from './files/read-text.ts';
 import { canonicalUri, pathOfUri, uriOfPath } from './files/uris.ts';
-import type { FoundFolder, FoundWorkspace, Host, PrintedFile, PrintPlace } from './host.ts';
+import type { Files, FoundFolder, FoundWorkspace, Host, PrintedFile, PrintPlace } from './host.ts';
 
-export const nodeHost: Host = {
-  files: {
-    canonical: canonicalUri,
-    shown: (uri) => pathOfUri(uri) ?? uri,
-    find: findFiles,
-    async read(uri) {
-      const path = pathOfUri(uri);
-      return path === null ? { kind: 'gone' } : readText(path);
-    },
-  },
+export const nodeHost = (client: Client): Host => ({
+  files: filesOf(client),
   hash: async (text) => sha256(text),
   // What only pages and prints need is loaded with the first one: an editor that starts waits for none of it.
   fonts: async () => (await import('./print/fonts.ts')).htmlFonts(),
-  printer: { print },
+  printer: (folder) => (pathOfUri(folder) === null ? null : { print }),
+  results(folder) {
+    const place = cachePlace();
+    if (place === null) return null;
+    const store = new ResultCache(place, folder);
+    return {
+      kept: { digest, store },
+      keep(workspace) {
+        store.keep(workspace.database, (uri) => workspace.jobsOf(uri) !== null);
+        store.release();
+      },
+    };
+  },
   rulePages: () => uriOfPath(join(packageRoot(), 'language/diagnostics/areas')),
-};
+});
+
+function filesOf(client: Client): Files {
+  const others = new ClientFiles(client);
+  return {
+    canonical: canonicalUri,
+    shown: (uri) => pathOfUri(uri) ?? others.shown(uri),
+    async find(uris) {
+      const [here, there] = [[], []] as [string[], string[]];
+      for (const uri of uris) (pathOfUri(uri) === null ? there : here).push(uri);
+      const found = [await findFiles(here)];
+      if (there.length > 0) found.push(await others.find(there));
+      return {
+        folders: found.flatMap(({ folders }) => folders),
+        files: found.flatMap(({ files }) => files),
+        unread: found.flatMap(({ unread }) => unread),
+      };
+    },
+    async read(uri) {
+      const path = pathOfUri(uri);
+      return path === null ? others.read(uri) : readText(path);
+    },
+  };
+}
 
 async function findFiles(uris: readonly string[]): Promise<FoundWorkspace> {
   const finder = new FileFinder();

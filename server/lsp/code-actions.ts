@@ -9,7 +9,9 @@ import {
   type WorkspaceEdit,
 } from 'vscode-languageserver-types';
 import type { Action, TextChange } from '../../language/ide/code-actions.ts';
+import type { Refactoring } from '../../language/ide/refactorings.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
+import { fixAllKind } from './capabilities.ts';
 
 /** Where edits go, and what the client makes of them. */
 export interface Editing {
@@ -22,9 +24,6 @@ export interface Editing {
   /** Command of the client that opens the page of a rule; null: it has none. */
   readonly explain: string | null;
 }
-
-/** The kind of what fixes all that can be fixed without a question. */
-export const fixAllKind = `${CodeActionKind.SourceFixAll}.handtight`;
 
 /** An action; none where the client cannot do it. */
 export function codeAction(action: Action, editing: Editing): CodeAction[] {
@@ -52,6 +51,16 @@ export function codeAction(action: Action, editing: Editing): CodeAction[] {
 export function fixAll(changes: readonly TextChange[], editing: Editing): CodeAction | null {
   if (changes.length === 0) return null;
   return { title: 'Apply all safe fixes', kind: fixAllKind, edit: workspaceEdit(changes, editing) };
+}
+
+/** A refactoring as an action. */
+export function refactoringAction(
+  { title, kind }: Refactoring,
+  changes: readonly TextChange[],
+  editing: Editing,
+): CodeAction {
+  const refactor = kind === 'extract' ? CodeActionKind.RefactorExtract : CodeActionKind.RefactorRewrite;
+  return { title, kind: refactor, edit: workspaceEdit(changes, editing) };
 }
 
 function workspaceEdit(changes: readonly TextChange[], editing: Editing): WorkspaceEdit {

@@ -1,18 +1,39 @@
 /** Suggestions, in the protocol's terms. */
 import { type CompletionItem, CompletionItemKind, InsertTextFormat } from 'vscode-languageserver-types';
+import * as z from 'zod';
 import type { Suggestion } from '../../language/ide/completion/completions.ts';
+import { documentationOf } from '../../language/ide/documentation.ts';
+import type { Snapshot } from '../../language/ide/snapshot.ts';
 
-export function completionItem(suggestion: Suggestion): CompletionItem {
-  const { label, detail, description, documentation, insert, order } = suggestion;
+/** What an item is found again by when it is looked at. */
+const subject = z.strictObject({
+  uri: z.string().max(4096),
+  label: z.string().max(400),
+  kind: z.enum(['name', 'parameter', 'verb', 'word', 'snippet', 'rule', 'step', 'unit']),
+  names: z.string().max(40).optional(),
+  about: z.string().max(400).optional(),
+});
+
+/** The item with what there is to read about it. */
+export function resolvedItem(item: CompletionItem, snapshotOf: (uri: string) => Snapshot): CompletionItem {
+  const read = subject.safeParse(item.data);
+  if (!read.success) return item;
+  const value = documentationOf(snapshotOf(read.data.uri), read.data);
+  return value === null ? item : { ...item, documentation: { kind: 'markdown', value } };
+}
+
+/** @param uri the document that it is offered in */
+export function completionItem(suggestion: Suggestion, uri: string): CompletionItem {
+  const { label, kind, names, about, detail, description, insert, order } = suggestion;
   return {
     label,
     kind: itemKind(suggestion),
     ...(detail === undefined ? {} : { detail }),
     ...(description === undefined ? {} : { labelDetails: { description } }),
-    ...(documentation === undefined ? {} : { documentation: { kind: 'markdown', value: documentation } }),
     ...(insert === undefined ? {} : { insertText: insert.text }),
     ...(insert?.snippet === true ? { insertTextFormat: InsertTextFormat.Snippet } : {}),
     sortText: order,
+    ...(about === undefined && kind !== 'step' ? {} : { data: { uri, label, kind, names, about } }),
   };
 }
 
@@ -26,7 +47,10 @@ function itemKind({ kind, names }: Suggestion): CompletionItemKind {
     case 'verb':
     case 'word':
       return CompletionItemKind.Keyword;
+    case 'unit':
+      return CompletionItemKind.Unit;
     case 'snippet':
+    case 'step':
       return CompletionItemKind.Snippet;
     case 'rule':
       return CompletionItemKind.EnumMember;

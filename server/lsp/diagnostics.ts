@@ -1,4 +1,5 @@
 /** Findings, in the protocol's terms. */
+import type { ClientCapabilities } from 'vscode-languageserver';
 import { DiagnosticSeverity, DiagnosticTag, type Diagnostic as LspDiagnostic } from 'vscode-languageserver-types';
 import { isUnnecessary, problemText } from '../../language/ide/problem.ts';
 import type { Diagnostic, Severity } from '../../language/model/diagnostic.ts';
@@ -10,22 +11,25 @@ const diagnosticSource = 'handtight';
  * A finding as a diagnostic: its code is the rule, and the code's link opens the rule's page.
  * @param rulePage URI of a rule's page, null where it has none
  * @param clientUri the client's spelling of a file's URI
+ * @param client what the client can show
  */
 export function diagnosticOf(
   diagnostic: Diagnostic,
   rulePage: (rule: string) => string | null,
   clientUri: (uri: string) => string,
+  client: ClientCapabilities,
 ): LspDiagnostic {
+  const can = client.textDocument?.publishDiagnostics ?? client.textDocument?.diagnostic;
   const page = rulePage(diagnostic.rule);
   return {
     range: diagnostic.source.range,
     severity: severityOf(diagnostic.severity),
     code: diagnostic.rule,
-    ...(page === null ? {} : { codeDescription: { href: page } }),
+    ...(page === null || can?.codeDescriptionSupport === false ? {} : { codeDescription: { href: page } }),
     source: diagnosticSource,
     message: problemText(diagnostic),
-    ...(isUnnecessary(diagnostic) ? { tags: [DiagnosticTag.Unnecessary] } : {}),
-    ...(diagnostic.related === undefined
+    ...(isUnnecessary(diagnostic) && can?.tagSupport !== undefined ? { tags: [DiagnosticTag.Unnecessary] } : {}),
+    ...(diagnostic.related === undefined || can?.relatedInformation !== true
       ? {}
       : {
           relatedInformation: diagnostic.related.map(({ message, source }) => ({

@@ -1,42 +1,75 @@
 /**
  * All `.rebuild` files of the workspace: what is on the disk, and over it what is open in the editor. Each folder of the
- * workspace is checked as a whole, once for each state, because names are visible across its files; what is open from
- * elsewhere is checked for itself.
+ * workspace is checked as a whole, because names are visible across its files; what is open from elsewhere is checked for
+ * itself.
  */
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import { isSettings, type SettingsFile, settingsName } from '../../language/config/config.ts';
+import type { SettingsFile } from '../../language/config/config.ts';
+import { isSettings, settingsName } from '../../language/config/settings-name.ts';
+import { LiveWorkspace } from '../../language/db/live-workspace.ts';
 import type { CheckedFiles } from '../../language/db/printed-content.ts';
-import { type CheckResult, type SourceFile, Workspace } from '../../language/db/workspace.ts';
+import type { CheckResult, SourceFile } from '../../language/db/workspace.ts';
 import type { Snapshot } from '../../language/ide/snapshot.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { idleSettings, unreadFinding } from '../host/files/not-read.ts';
 import { isPassedOver, isRead } from '../host/files/which-files.ts';
-import type { Files, FoundFolder, FoundWorkspace, ReadText } from '../host/host.ts';
+import type { Files, FoundFolder, FoundWorkspace, ReadText, SessionResults } from '../host/host.ts';
+import { readingOrder } from './reading-order.ts';
 
-/** Files that are checked together. */
-interface World {
-  /** Keeps the syntax trees of files that did not change: a keystroke parses one file. */
-  readonly checker: Workspace;
-  result: CheckResult | null;
+/** Files that are read at the same time while a workspace is opened. */
+const readAtOnce = 32;
+
+/** Who brings the findings up to date. */
+export interface Listener {
+  /** Something is another than it was when the work began. */
+  readonly restart: () => void;
+  /** There is more to work on. */
+  readonly resume: () => void;
 }
 
 export class DocumentStore {
   readonly #files: Files;
+  readonly #results: (folder: string) => SessionResults | null;
+  readonly #listener: Listener;
   #disk = new Map<string, ReadText>();
   readonly #open = new Map<string, TextDocument>();
+  /** Open files, the one edited last first. */
+  #recent: readonly string[] = [];
   #folders: readonly FoundFolder[] = [];
   /** What `#folderOf` has answered since the folders were read. */
   readonly #folderOfUri = new Map<string, string | undefined>();
   #last: Promise<void> = Promise.resolve();
-  /** By folder, or by the file where it is outside all of them. */
-  readonly #worlds = new Map<string, World>();
+  /** By folder, or by the file where it is outside all of them. Without folders all is one. */
+  readonly #worlds = new Map<string, LiveWorkspace>();
+  /** What earlier sessions found, of the worlds that are folders. */
+  readonly #kept = new Map<string, SessionResults>();
+  #isLoading = false;
+  /** What is found in files that are not read, and whether it has to be looked at again. */
+  #notRead: ReadonlyMap<string, Diagnostic> = new Map();
+  #isDiskChanged = false;
+  /** Files whose findings may be others now for another reason than their text. */
+  readonly #changed = new Set<string>();
 
-  constructor(files: Files) {
+  /** @param results of an earlier session in a folder */
+  constructor(files: Files, listener: Listener, results: (folder: string) => SessionResults | null = () => null) {
     this.#files = files;
+    this.#listener = listener;
+    this.#results = results;
+  }
+
+  /** Keeps what was worked out for the next session. */
+  keep(): void {
+    for (const [key, workspace] of this.#worlds) this.#kept.get(key)?.keep(workspace);
+  }
+
+  /** Files are still being read. */
+  get isLoading(): boolean {
+    return this.#isLoading;
   }
 
   /** Reads every file below the folders; what was known of the disk before is forgotten. */
   scan(folders: readonly string[]): Promise<void> {
+    this.#isLoading = true;
     return this.#inTurn(async () => this.#take(await this.#files.find(folders)));
   }
 
@@ -53,13 +86,23 @@ export class DocumentStore {
   }
 
   async #take({ folders, files, unread }: FoundWorkspace): Promise<void> {
-    const disk = new Map<string, ReadText>();
-    for (const uri of files) disk.set(uri, await this.#files.read(uri));
-    for (const { uri, message } of unread) disk.set(uri, { kind: 'unreadable', message });
-    this.#disk = disk;
+    for (const uri of this.filesWithFindings()) this.#changed.add(uri);
     this.#folders = folders;
-    this.#worlds.clear();
     this.#folderOfUri.clear();
+    this.#worlds.clear();
+    this.#kept.clear();
+    this.#disk = new Map(unread.map(({ uri, message }) => [uri, { kind: 'unreadable', message }]));
+    this.#isLoading = true;
+    const order = readingOrder(files);
+    for (let at = 0; at < order.length; at += readAtOnce) {
+      const uris = order.slice(at, at + readAtOnce);
+      const texts = await Promise.all(uris.map((uri) => this.#files.read(uri)));
+      for (const [index, uri] of uris.entries()) this.#put(uri, texts[index]!);
+      this.#listener.resume();
+    }
+    this.#isLoading = false;
+    for (const workspace of this.#worlds.values()) workspace.isLoading = false;
+    this.#listener.restart();
   }
 
   async #refresh(uri: string): Promise<void> {
@@ -71,25 +114,61 @@ export class DocumentStore {
       if (patterns(found.folders) !== patterns(this.#folders)) return this.#take(found);
     }
     // A file from elsewhere counts while it is open, and one that is left out never does.
-    if (this.#disk.has(key) || this.#folderOf(key) !== undefined) {
-      const read = await this.#files.read(key);
-      if (read.kind === 'gone') this.#disk.delete(key);
-      else this.#disk.set(key, read);
-    }
-    this.#changed(uri);
+    if (!this.#disk.has(key) && this.#folderOf(key) === undefined) return;
+    this.#put(key, await this.#files.read(key));
+    this.#listener.restart();
+  }
+
+  /** What is on the disk. */
+  #put(uri: string, read: ReadText) {
+    if (read.kind === 'gone') this.#disk.delete(uri);
+    else this.#disk.set(uri, read);
+    this.#isDiskChanged = true;
+    if (!this.#open.has(uri)) this.#edited(uri, 'in time');
   }
 
   /** What the editor holds goes over what is on the disk. */
   open(document: TextDocument): void {
-    this.#open.set(this.canonical(document.uri), document);
-    this.#changed(document.uri);
+    const uri = this.canonical(document.uri);
+    if (!this.#open.has(uri)) {
+      this.#isDiskChanged = true;
+      this.#changed.add(uri);
+    }
+    this.#open.set(uri, document);
+    this.#recent = [uri, ...this.#recent.filter((other) => other !== uri)];
+    this.#edited(uri, 'at once');
+    this.#listener.restart();
   }
 
   /** From here on the disk's text holds; a file that is gone from the disk is gone. */
   close(document: TextDocument): void {
-    this.#open.delete(this.canonical(document.uri));
-    this.#changed(document.uri);
-    this.#worlds.delete(this.canonical(document.uri));
+    const uri = this.canonical(document.uri);
+    this.#open.delete(uri);
+    this.#recent = this.#recent.filter((other) => other !== uri);
+    this.#isDiskChanged = true;
+    this.#changed.add(uri);
+    this.#worlds.delete(uri);
+    this.#edited(uri, 'at once');
+    this.#listener.restart();
+  }
+
+  /** Hands a file's text to the workspaces that it is part of. */
+  #edited(uri: string, when: 'at once' | 'in time') {
+    if (isSettings(uri)) {
+      for (const [key, workspace] of this.#worlds) this.#configure(key, workspace);
+      return;
+    }
+    const own = this.#worldOf(uri);
+    const text = this.text(uri);
+    for (const [key, workspace] of this.#worlds)
+      if (key === own || (this.#isFolder(own) && !this.#isFolder(key))) workspace.edit(uri, text, when);
+  }
+
+  #configure(key: string, workspace: LiveWorkspace) {
+    const before = workspace.settingsUri;
+    if (!workspace.configure(this.#settingsIn(key))) return;
+    for (const uri of [before, workspace.settingsUri, ...workspace.filesWithFindings()])
+      if (uri !== null) this.#changed.add(uri);
   }
 
   /** The open document of a URI in any spelling. */
@@ -120,27 +199,17 @@ export class DocumentStore {
     return this.#open.has(this.canonical(uri));
   }
 
-  /** Files that were found and are not read, each with the reason. */
-  notRead(): Diagnostic[] {
-    const inForce = new Set(this.#folders.map(({ uri }) => this.#settingsOf(uri)?.uri));
-    return this.#uris().flatMap((uri) => {
-      if (inForce.has(uri)) return [];
-      const read = this.#open.has(uri) ? undefined : this.#disk.get(uri);
-      if (read?.kind === 'unreadable') return [unreadFinding(uri, read.message)];
-      if (!isSettings(uri)) return [];
-      const instead = this.#settingsOf(this.#folderOf(uri) ?? this.#folders[0]?.uri)?.uri;
-      return [idleSettings(uri, instead === undefined ? null : this.#files.shown(instead))];
-    });
-  }
-
   /** Texts that are checked together with a file, in the order of the URIs: the same files give the same findings. */
   files(uri: string): SourceFile[] {
-    return this.#filesOf(this.#worldOf(uri));
+    return this.#filesOf(this.#worldOf(this.canonical(uri)));
   }
 
-  /** The check of the files that a file is checked with, as they are now; worked out at most once for each state. */
+  /**
+   * The files that a file is checked with, as they are now, to answer questions from: what is read is worked out. What
+   * comes of other files is in it as it was found last. It is for use until the next edit.
+   */
   check(uri: string): CheckResult {
-    return this.#checkOf(this.#worldOf(uri));
+    return this.#world(this.#worldOf(this.canonical(uri))).result;
   }
 
   /** The same, with the texts that it was made from. */
@@ -150,29 +219,102 @@ export class DocumentStore {
 
   /** The same, to answer questions from. */
   snapshot(uri: string): Snapshot {
-    return { result: this.check(uri), textOf: (file) => this.text(file) };
+    return this.#snapshotOf(this.#worldOf(this.canonical(uri)));
+  }
+
+  /** What questions about the whole workspace are answered from: one for each of its folders. */
+  snapshots(): Snapshot[] {
+    const folders = this.#folders.map(({ uri }) => uri);
+    return (folders.length === 0 ? [''] : folders).map((key) => this.#snapshotOf(key));
+  }
+
+  #snapshotOf(key: string): Snapshot {
+    return {
+      result: this.#world(key).result,
+      findingsIn: (file) => this.findingsIn(file),
+      textOf: (file) => this.text(file),
+    };
   }
 
   /** The checks of everything, each with the files whose findings it gives. */
   checks(): { readonly result: CheckResult; readonly files: ReadonlySet<string> }[] {
-    const byWorld = new Map<string, Set<string>>();
-    for (const uri of this.#uris()) {
-      const world = this.#worldOf(uri);
-      byWorld.set(world, (byWorld.get(world) ?? new Set()).add(uri));
+    return this.#keys().map((key) => ({
+      result: this.#world(key).result,
+      files: new Set(this.#filesOf(key).flatMap(({ uri }) => (this.#worldOf(uri) === key ? [uri] : []))),
+    }));
+  }
+
+  /** The findings in a file, as they were last worked out. */
+  findingsIn(uri: string): readonly Diagnostic[] {
+    const found = isSettings(uri)
+      ? [...this.#worlds.values()].find(({ settingsUri }) => settingsUri === uri)?.findingsIn(uri)
+      : this.#worlds.get(this.#worldOf(uri))?.findingsIn(uri);
+    const notRead = this.#unread().get(uri);
+    return [...(found ?? []), ...(notRead === undefined ? [] : [notRead])];
+  }
+
+  /** Has the findings that come of an open file worked out now. */
+  bringUpToDate(uri: string): void {
+    const key = this.canonical(uri);
+    for (const changed of this.#world(this.#worldOf(key)).refresh(key)) this.#changed.add(changed);
+  }
+
+  filesWithFindings(): Set<string> {
+    const worlds = [...this.#worlds.values()];
+    return new Set([
+      ...worlds.flatMap((workspace) => [...workspace.filesWithFindings()]),
+      ...worlds.flatMap(({ settingsUri }) => settingsUri ?? []),
+      ...this.#unread().keys(),
+    ]);
+  }
+
+  /**
+   * Brings the findings of everything up to date, a piece at a time, the open files first. Each piece gives the files in
+   * which findings may be others now.
+   */
+  *work(): Generator<readonly string[]> {
+    yield this.#takeChanged();
+    for (const key of this.#keys()) {
+      const open = this.#recent.filter((uri) => !isSettings(uri) && this.#worldOf(uri) === key);
+      const isOutside = this.#isOutside(key);
+      for (const changed of this.#world(key).work(open))
+        yield isOutside ? changed.filter((uri) => uri === key) : changed;
     }
-    // Settings may be in force in several folders; what is wrong with them is reported once.
-    const settings = new Set<string>();
-    return [...byWorld].map(([world, files]) => {
-      const uri = this.#settingsIn(world)?.uri;
-      if (uri !== undefined && !settings.has(uri)) files.add(uri);
-      if (uri !== undefined) settings.add(uri);
-      return { result: this.#checkOf(world), files };
-    });
+    yield this.#takeChanged();
+  }
+
+  #takeChanged(): string[] {
+    // While files are read they have the findings that they had.
+    if (this.#isLoading) return [];
+    this.#unread();
+    const changed = [...this.#changed];
+    this.#changed.clear();
+    return changed;
   }
 
   /** How many texts there are to check. */
   count(): number {
     return this.#uris().filter((uri) => !isSettings(uri) && this.text(uri) !== null).length;
+  }
+
+  /** Files that were found and are not read, each with the reason. */
+  #unread(): ReadonlyMap<string, Diagnostic> {
+    if (this.#isLoading || !this.#isDiskChanged) return this.#notRead;
+    const inForce = new Set(this.#folders.map(({ uri }) => this.#settingsOf(uri)?.uri));
+    const now = new Map(
+      this.#uris().flatMap((uri): [string, Diagnostic][] => {
+        if (inForce.has(uri)) return [];
+        const read = this.#open.has(uri) ? undefined : this.#disk.get(uri);
+        if (read?.kind === 'unreadable') return [[uri, unreadFinding(uri, read.message)]];
+        if (!isSettings(uri)) return [];
+        const instead = this.#settingsOf(this.#folderOf(uri) ?? this.#folders[0]?.uri)?.uri;
+        return [[uri, idleSettings(uri, instead === undefined ? null : this.#files.shown(instead))]];
+      }),
+    );
+    for (const uri of [...this.#notRead.keys(), ...now.keys()]) this.#changed.add(uri);
+    this.#notRead = now;
+    this.#isDiskChanged = false;
+    return now;
   }
 
   #uris(): string[] {
@@ -194,15 +336,38 @@ export class DocumentStore {
     return this.#folders.some(({ uri }) => uri === world);
   }
 
+  #isOutside(world: string): boolean {
+    return world !== '' && !this.#isFolder(world);
+  }
+
   /** The folder that holds a file; the file itself where none does. Without folders all is one. */
   #worldOf(uri: string): string {
-    const key = this.canonical(uri);
-    return this.#folderOf(key) ?? (this.#folders.length === 0 ? '' : key);
+    return this.#folderOf(uri) ?? (this.#folders.length === 0 ? '' : uri);
+  }
+
+  /** What is checked, the folder of the file that was edited last first. */
+  #keys(): string[] {
+    const open = this.#recent.filter((uri) => !isSettings(uri)).map((uri) => this.#worldOf(uri));
+    return [...new Set([...open, ...this.#folders.map(({ uri }) => uri)])];
+  }
+
+  #world(key: string): LiveWorkspace {
+    const known = this.#worlds.get(key);
+    if (known !== undefined) return known;
+    const results = this.#isFolder(key) ? this.#results(key) : null;
+    if (results !== null) this.#kept.set(key, results);
+    const made = new LiveWorkspace(this.#isOutside(key) ? key : null, results?.kept);
+    this.#worlds.set(key, made);
+    made.isLoading = this.#isLoading;
+    made.configure(this.#settingsIn(key));
+    for (const { uri, text } of this.#filesOf(key)) made.edit(uri, text, this.#open.has(uri) ? 'at once' : 'in time');
+    if (made.settingsUri !== null) this.#changed.add(made.settingsUri);
+    return made;
   }
 
   /** A file from elsewhere sees the names of the workspace, and its own before them; nothing there sees it. */
   #filesOf(world: string): SourceFile[] {
-    const isOutside = world !== '' && !this.#isFolder(world);
+    const isOutside = this.#isOutside(world);
     const uris = this.#uris().filter((uri) =>
       isOutside ? uri !== world && this.#folderOf(uri) !== undefined : this.#worldOf(uri) === world,
     );
@@ -228,20 +393,6 @@ export class DocumentStore {
       if (read !== undefined) return { uri, unreadable: 'It is no longer there.' };
     }
     return null;
-  }
-
-  #checkOf(key: string): CheckResult {
-    const world = this.#worlds.get(key) ?? { checker: new Workspace(), result: null };
-    this.#worlds.set(key, world);
-    world.result ??= world.checker.check(this.#filesOf(key), this.#settingsIn(key));
-    return world.result;
-  }
-
-  /** Forgets the checks that a file has a part in. */
-  #changed(uri: string): void {
-    const own = this.#worldOf(uri);
-    for (const [key, world] of this.#worlds)
-      if (key === own || isSettings(uri) || (this.#isFolder(own) && !this.#isFolder(key))) world.result = null;
   }
 }
 

@@ -1,6 +1,8 @@
 /** The language server in Node: over the channel that the editor names (`--node-ipc`, `--stdio`). */
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
-import { nodeHost } from '../host/node.ts';
-import { serve } from './server.ts';
+import { start } from './start.ts';
 
-serve(createConnection(ProposedFeatures.all), nodeHost);
+start(
+  (options) => createConnection(ProposedFeatures.all, options),
+  async () => (await import('./node-server.ts')).serve,
+);

@@ -16,7 +16,7 @@ export type SheetParams = z.infer<typeof sheetParams>;
 /** Paper that sheets are laid out for. */
 const paperSizes = ['a4', 'letter'] as const;
 
-/** Parameters for a print; `folder` is a file URI. A `draft` prints in spite of errors, with a watermark. */
+/** Parameters for a print; `folder` is where a PDF goes. A `draft` prints in spite of errors, with a watermark. */
 export const printParams = z.strictObject({
   uri: documentUri,
   position: position.optional(),
@@ -63,17 +63,33 @@ export interface FirstProcedureResult {
 
 /**
  * Options of `initialize`. `rulePages` is the URI of the folder that holds the pages of the rules, `explainCommand` a command
- * of the client that shows the page of the rule that it is given.
+ * of the client that shows the page of the rule that it is given. `printCommand` prints from a place, `usesCommand` shows
+ * a list of places: without them there are no lenses for it.
  */
 export const initializationOptions = z
-  .object({ rulePages: documentUri.optional(), explainCommand: z.string().max(200).optional() })
+  .object({
+    rulePages: documentUri.optional(),
+    explainCommand: z.string().max(200).optional(),
+    printCommand: z.string().max(200).optional(),
+    usesCommand: z.string().max(200).optional(),
+  })
   .default({});
+
+/** A switch for each kind of hint in the text. */
+const hintSwitches = z.object({
+  shims: z.boolean().default(true),
+  steps: z.boolean().default(false),
+  limits: z.boolean().default(false),
+});
 
 /** Settings under `handtight` that the server asks for. Others are the client's own. */
 export const settings = z.object({
   problems: z.object({ scope: z.enum(['workspace', 'open']).default('workspace') }).default({ scope: 'workspace' }),
-  hints: z.object({ shims: z.boolean().default(true) }).default({ shims: true }),
+  hints: hintSwitches.default(hintSwitches.parse({})),
 });
+
+export type Settings = z.infer<typeof settings>;
+export type InitializationOptions = z.infer<typeof initializationOptions>;
 
 interface OfDocument {
   /** The document, as `data-source-file` in the page spells it. */
@@ -90,9 +106,13 @@ export type SpecsResult =
   | (SpecsPage & OfDocument & { readonly kind: 'specs' })
   | { readonly kind: 'none'; readonly reason: string };
 
-/** The file that was printed, or why it was not. */
+/**
+ * The file that was printed, or why it was not. Where no PDF can be made there, it is the same sheet as an HTML document that is
+ * whole in itself, with a name for its file.
+ */
 export type PrintResult =
   | { readonly kind: 'printed'; readonly file: string; readonly draft: boolean; readonly notes: readonly string[] }
+  | { readonly kind: 'page'; readonly name: string; readonly html: string }
   | { readonly kind: 'errors'; readonly title: string; readonly errors: number }
   | { readonly kind: 'none'; readonly reason: string };
 

@@ -8,30 +8,31 @@ import {
   type Connection,
   DidChangeWatchedFilesNotification,
   ErrorCodes,
-  type InitializeResult,
-  InlayHintKind,
+  type InitializeParams,
   type Location,
   ResponseError,
-  TextDocumentSyncKind,
   TextDocuments,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type * as z from 'zod';
-import { isSettings } from '../../language/config/config.ts';
-import { actionsIn, allSafeChanges } from '../../language/ide/code-actions.ts';
+import { isSettings } from '../../language/config/settings-name.ts';
+import { actionsIn, allSafeChanges, changesOf } from '../../language/ide/code-actions.ts';
 import { completionsAt } from '../../language/ide/completion/completions.ts';
 import { definitionsAt } from '../../language/ide/definition.ts';
-import { hoverAt } from '../../language/ide/hover.ts';
-import { inlayHintsIn } from '../../language/ide/inlay-hints.ts';
+import { hoverAt } from '../../language/ide/hover/hover.ts';
 import { outlineOf } from '../../language/ide/outline.ts';
 import { rulePage } from '../../language/ide/problem.ts';
+import { refactoringsIn } from '../../language/ide/refactorings.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Host } from '../host/host.ts';
-import { codeAction, fixAll, fixAllKind } from './code-actions.ts';
-import { completionItem } from './completion.ts';
-import { debounce } from './debounce.ts';
+import { unlessCanceled } from './canceled.ts';
+import { fixAllKind } from './capabilities.ts';
+import { Checking } from './checking.ts';
+import { codeAction, fixAll, refactoringAction } from './code-actions.ts';
+import { completionItem, resolvedItem } from './completion.ts';
 import { diagnosticOf } from './diagnostics.ts';
 import { DocumentStore } from './document-store.ts';
+import { registerFeatures } from './features.ts';
 import { resolvePrintLink } from './print-link.ts';
 import { Publisher } from './publish.ts';
 import {
@@ -59,85 +60,99 @@ import {
   sheetParams,
 } from './requests.ts';
 import { documentSymbol } from './symbols.ts';
+import { Typing } from './typing.ts';
 
-/** Pause after a keystroke before all is checked, ms. */
-const debounceDelay = 150;
+/**
+ * Pause after which a word counts as finished though the cursor is still there, ms: longer than between two keystrokes of
+ * somebody who types slowly, shorter than it takes to look up at the list of problems.
+ */
+const settlingTime = 400;
 
-/** Serves one client until it says `exit`. */
-export function serve(connection: Connection, host: Host): void {
-  const store = new DocumentStore(host.files);
-  const documents = new TextDocuments(TextDocument);
-  let scope: 'workspace' | 'open' = 'workspace';
-  let showsHints = true;
-  let folders: string[] = [];
-  let explain: string | null = null;
-  let snippets = false;
-  let completesSnippets = false;
-  let watches = false;
-  let configures = false;
-  let refreshesHints = false;
-  let pages: string | null = null;
+/** Serves one client, which has sent `initialize`, until it says `exit`. What it gives is called before each message. */
+export function serve(connection: Connection, host: Host, params: InitializeParams): () => void {
+  const typing = new Typing();
+  const checking = new Checking({
+    work: () => store.work(),
+    publish: (uri) => publisher.publish(uri),
+    isUrgent: (uri) => store.isOpen(uri),
+    isWaiting: () => store.isLoading,
+    done: finished,
+    failed: (error) =>
+      connection.console.error(`The check failed: ${error instanceof Error ? error.stack : String(error)}`),
+  });
+  const store = new DocumentStore(host.files, checking, (folder) => host.results(folder));
+  const documents = new TextDocuments({
+    create: TextDocument.create,
+    update(document, changes, version) {
+      const edited = TextDocument.update(document, changes, version);
+      typing.edited(edited, changes.at(-1));
+      return edited;
+    },
+  });
+  let settings = settingsSchema.parse({});
+  /** What the first check has found is there for the next session, however this one ends. */
+  let isKept = false;
+  const { capabilities: client, rootUri } = params;
+  const named = (params.workspaceFolders ?? []).map(({ uri }) => uri);
+  const folders = named.length === 0 && rootUri ? [rootUri] : named;
+  const snippets = client.workspace?.workspaceEdit?.snippetEditSupport === true;
+  const completesSnippets = client.textDocument?.completion?.completionItem?.snippetSupport === true;
+  const watches = client.workspace?.didChangeWatchedFiles?.dynamicRegistration === true;
+  const refreshesHints = client.workspace?.inlayHint?.refreshSupport === true;
+  const configures = client.workspace?.configuration === true;
+  const read = initializationOptions.safeParse(params.initializationOptions ?? {});
+  if (!read.success) connection.console.warn(`Initialization options were not understood: ${read.error.message}`);
+  const options = read.success ? read.data : {};
+  const pages = options.rulePages ?? host.rulePages();
+  const explain = options.explainCommand ?? null;
 
   const pageOf = (rule: string): string | null => {
     const page = rulePage(rule);
     return pages === null || page === null ? null : `${pages.replace(/\/$/u, '')}/${page}`;
   };
   const clientUri = (uri: string) => store.clientUri(uri);
-  const toDiagnostic = (diagnostic: Diagnostic) => diagnosticOf(diagnostic, pageOf, clientUri);
-  const publisher = new Publisher(connection, store, toDiagnostic);
-
-  const check = () => {
-    try {
-      const checked = publisher.publish(scope);
-      void connection.sendNotification(checkedMethod, checked);
-      // A hint may follow from another file: the shop's drawer, the procedure's rate.
-      if (refreshesHints) void connection.languages.inlayHint.refresh();
-    } catch (error) {
-      // A defect of the checker must not end the session: what was typed next may check again.
-      connection.console.error(`The check failed: ${error instanceof Error ? error.stack : String(error)}`);
-    }
-  };
-  const checking = debounce(check, debounceDelay);
-
-  connection.onInitialize((params): InitializeResult => {
-    const options = initializationOptions.safeParse(params.initializationOptions ?? {});
-    if (options.success) {
-      pages = options.data.rulePages ?? host.rulePages();
-      explain = options.data.explainCommand ?? null;
-    } else {
-      connection.console.warn(`Initialization options were not understood: ${options.error.message}`);
-    }
-    folders = (params.workspaceFolders ?? []).map(({ uri }) => uri);
-    if (folders.length === 0 && params.rootUri) folders = [params.rootUri];
-    snippets = params.capabilities.workspace?.workspaceEdit?.snippetEditSupport === true;
-    completesSnippets = params.capabilities.textDocument?.completion?.completionItem?.snippetSupport === true;
-    watches = params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration === true;
-    refreshesHints = params.capabilities.workspace?.inlayHint?.refreshSupport === true;
-    configures = params.capabilities.workspace?.configuration === true;
-    return {
-      serverInfo: { name: 'handtight' },
-      capabilities: {
-        textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: false },
-        completionProvider: { triggerCharacters: [' ', ','] },
-        documentSymbolProvider: { label: 'Handtight' },
-        hoverProvider: true,
-        definitionProvider: true,
-        inlayHintProvider: true,
-        codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, fixAllKind] },
-        workspace: { workspaceFolders: { supported: true } },
-      },
-    };
+  const toDiagnostic = (diagnostic: Diagnostic) => diagnosticOf(diagnostic, pageOf, clientUri, client);
+  registerFeatures({
+    connection,
+    store,
+    settings: () => settings,
+    options,
+    pageOf,
+    diagnosticOf: toDiagnostic,
   });
+  const publisher = new Publisher(connection, store, typing, toDiagnostic);
+
+  let settling: ReturnType<typeof setTimeout> | undefined;
+  /** The word that was being typed is finished: what is found there is shown. */
+  const finishWord = () => {
+    const { uri } = typing;
+    typing.finish();
+    if (uri !== null) publisher.publish(store.canonical(uri));
+    if (publisher.isHolding) finished();
+  };
+
+  /** All is checked and published. */
+  function finished() {
+    if (publisher.isHolding && typing.uri !== null) return;
+    publisher.isHolding = false;
+    if (!isKept && !store.isLoading) {
+      isKept = true;
+      store.keep();
+    }
+    void connection.sendNotification(checkedMethod, publisher.counts());
+    // A hint may follow from another file: the shop's drawer, the procedure's rate.
+    if (refreshesHints) void connection.languages.inlayHint.refresh();
+  }
 
   connection.onInitialized(async () => {
+    const scanned = store.scan(folders);
     if (watches) {
       await connection.client.register(DidChangeWatchedFilesNotification.type, {
         watchers: [{ globPattern: '**/*.rebuild' }, { globPattern: '**/handtight.json' }],
       });
     }
     await readSettings();
-    await store.scan(folders);
-    check();
+    await scanned;
   });
 
   async function readSettings(): Promise<void> {
@@ -145,8 +160,12 @@ export function serve(connection: Connection, host: Host): void {
     try {
       const read = settingsSchema.safeParse(await connection.workspace.getConfiguration('handtight'));
       if (read.success) {
-        scope = read.data.problems.scope;
-        showsHints = read.data.hints.shims;
+        settings = read.data;
+        const { scope } = settings.problems;
+        if (scope !== publisher.scope) {
+          publisher.scope = scope;
+          publisher.publishAll();
+        }
       } else connection.console.warn(`A setting of Handtight was not understood: ${read.error.message}`);
     } catch {
       // A client may say that it has settings and then not answer: the defaults hold.
@@ -156,27 +175,22 @@ export function serve(connection: Connection, host: Host): void {
   connection.onDidChangeConfiguration(async () => {
     await readSettings();
     if (refreshesHints) void connection.languages.inlayHint.refresh();
-    checking.ask();
+    checking.resume();
   });
 
-  connection.onDidChangeWatchedFiles(async ({ changes }) => {
-    for (const { uri } of changes) await store.refresh(uri);
-    checking.ask();
+  connection.onDidChangeWatchedFiles(({ changes }) => {
+    void Promise.all(changes.map(({ uri }) => store.refresh(uri))).then(() => checking.resume());
   });
 
-  documents.onDidOpen(({ document }) => {
-    store.open(document);
-    checking.ask();
-  });
   documents.onDidChangeContent(({ document }) => {
     store.open(document);
-    checking.ask();
+    clearTimeout(settling);
+    settling = setTimeout(finishWord, settlingTime);
   });
-  documents.onDidClose(async ({ document }) => {
+  documents.onDidClose(({ document }) => {
     store.close(document);
     // It may have been deleted, or changed without a word from the watcher, while it was open.
-    await store.refresh(document.uri);
-    checking.ask();
+    void store.refresh(document.uri);
   });
   documents.listen(connection);
 
@@ -188,11 +202,15 @@ export function serve(connection: Connection, host: Host): void {
     if (!store.isOpen(uri) || isSettings(uri)) return [];
     const onlyNames = context?.triggerKind === CompletionTriggerKind.TriggerCharacter;
     const options = { snippets: completesSnippets, onlyNames };
-    return completionsAt(store.snapshot(uri), store.canonical(uri), position, options).map(completionItem);
+    return completionsAt(store.snapshot(uri), store.canonical(uri), position, options).map((one) =>
+      completionItem(one, uri),
+    );
   });
+  connection.onCompletionResolve((item) => resolvedItem(item, (uri) => store.snapshot(uri)));
 
-  connection.onHover(({ textDocument: { uri }, position }) => {
-    const hover = hoverAt(store.snapshot(uri), store.canonical(uri), position);
+  connection.onHover(async ({ textDocument: { uri }, position }) => {
+    const { specMarkdown } = await import('../../language/ide/hover/spec.ts');
+    const hover = hoverAt(store.snapshot(uri), store.canonical(uri), position, specMarkdown);
     return hover && { range: hover.range, contents: { kind: 'markdown', value: hover.markdown } };
   });
 
@@ -202,13 +220,10 @@ export function serve(connection: Connection, host: Host): void {
     ),
   );
 
-  connection.languages.inlayHint.on(({ textDocument: { uri }, range }) => {
-    const hints = showsHints ? inlayHintsIn(store.snapshot(uri), store.canonical(uri), range) : [];
-    return hints.map(({ position, text }) => ({ position, label: text, kind: InlayHintKind.Type, paddingLeft: true }));
-  });
-
   connection.onCodeAction(({ textDocument: { uri }, range, context: { only } }) => {
     if (!store.isOpen(uri)) return [];
+    // Edits are made in the text as it is now.
+    store.bringUpToDate(uri);
     const snapshot = store.snapshot(uri);
     const file = store.canonical(uri);
     const versionOf = (of: string) => store.document(of)?.version ?? null;
@@ -220,37 +235,69 @@ export function serve(connection: Connection, host: Host): void {
       : [];
     // Only when it is requested by kind: on save, or from the menu of source actions.
     const all = only !== undefined && wants(fixAllKind) ? fixAll(allSafeChanges(snapshot, file), editing) : null;
-    return all === null ? actions : [...actions, all];
+    const refactorings =
+      wants(CodeActionKind.RefactorExtract) || wants(CodeActionKind.RefactorRewrite)
+        ? refactoringsIn(snapshot, file, range)
+            .map((one) => refactoringAction(one, changesOf(one.edits, snapshot), editing))
+            .filter(({ kind }) => wants(kind!))
+        : [];
+    return [...actions, ...refactorings, ...(all === null ? [] : [all])];
   });
 
   // Pages are loaded with the first request, so that an editor that starts does not wait for them.
-  connection.onRequest<SheetResult, void>(sheetMethod, async (params: unknown) => {
-    const { sheetAt } = await import('./pages.ts');
-    return sheetAt(store, host, understood(sheetParams, params));
-  });
-  connection.onRequest<SpecsResult, void>(specsMethod, async (params: unknown) => {
-    const { specsAt } = await import('./pages.ts');
-    return specsAt(store, host, understood(sheetParams, params));
-  });
-  connection.onRequest<PrintResult, void>(printMethod, async (params: unknown) => {
-    const { printAt } = await import('./print.ts');
-    return printAt(store, host, understood(printParams, params));
-  });
-  connection.onRequest<PrintLinkResult, void>(printLinkMethod, (params: unknown) =>
-    resolvePrintLink(store, host, understood(printLinkParams, params)),
+  connection.onRequest<SheetResult, void>(
+    sheetMethod,
+    unlessCanceled(async (params: unknown) => {
+      const { sheetAt } = await import('./pages.ts');
+      return sheetAt(store, host, understood(sheetParams, params));
+    }),
+  );
+  connection.onRequest<SpecsResult, void>(
+    specsMethod,
+    unlessCanceled(async (params: unknown) => {
+      const { specsAt } = await import('./pages.ts');
+      return specsAt(store, host, understood(sheetParams, params));
+    }),
+  );
+  connection.onRequest<PrintResult, void>(
+    printMethod,
+    unlessCanceled(async (params: unknown) => {
+      const { printAt } = await import('./print.ts');
+      const to = understood(printParams, params);
+      await checking.settled();
+      return printAt(store, host, to);
+    }),
+  );
+  connection.onRequest<PrintLinkResult, void>(
+    printLinkMethod,
+    unlessCanceled(async (params: unknown) => {
+      const link = understood(printLinkParams, params);
+      await checking.settled();
+      return resolvePrintLink(store, host, link);
+    }),
   );
 
-  connection.onRequest<FamilyChoicesResult, void>(familyChoicesMethod, async (params: unknown) => {
-    const { choicesFor } = await import('./first-procedure.ts');
-    return choicesFor(store, understood(familyChoicesParams, params));
-  });
-  connection.onRequest<FirstProcedureResult, void>(firstProcedureMethod, async (params: unknown) => {
-    const { firstProcedureFor } = await import('./first-procedure.ts');
-    return firstProcedureFor(store, understood(firstProcedureParams, params));
-  });
+  connection.onRequest<FamilyChoicesResult, void>(
+    familyChoicesMethod,
+    unlessCanceled(async (params: unknown) => {
+      const { choicesFor } = await import('./first-procedure.ts');
+      return choicesFor(store, understood(familyChoicesParams, params));
+    }),
+  );
+  connection.onRequest<FirstProcedureResult, void>(
+    firstProcedureMethod,
+    unlessCanceled(async (params: unknown) => {
+      const { firstProcedureFor } = await import('./first-procedure.ts');
+      return firstProcedureFor(store, understood(firstProcedureParams, params));
+    }),
+  );
 
-  connection.onShutdown(() => checking.cancel());
-  connection.listen();
+  connection.onShutdown(() => {
+    clearTimeout(settling);
+    checking.stop();
+    store.keep();
+  });
+  return () => checking.notice();
 }
 
 /** Parameters of a request through their schema; a refusal says what was wrong with them. */

@@ -14,7 +14,7 @@ export function documentSymbol({ name, detail, kind, range, nameRange, children 
 }
 
 /** The editor's icon for what is declared. */
-function symbolKind(kind: string): SymbolKind {
+export function symbolKind(kind: string): SymbolKind {
   switch (kind) {
     case 'shop':
       return SymbolKind.Module;

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { type CheckResult, checkFiles } from '../../language/db/workspace.ts';
+import { drawnAs } from '../../language/model/drawn-as.ts';
 import type { Face, Family, Joint, Part, Port } from '../../language/model/family.ts';
 import { libraryFiles, root } from '../library.ts';
 
@@ -10,7 +11,7 @@ const read = (path: string) => ({ uri: path, text: readFileSync(join(root, path)
 
 /** The library with the invented families. */
 export function written(): CheckResult {
-  return checkFiles([...libraryFiles(), read('tests/drawing/invented.rebuild')]);
+  return checkFiles([...libraryFiles(), read('tests/drawing/invented.rebuild'), read('tests/drawing/units.rebuild')]);
 }
 
 /** All of the corpus, one file at a time: names repeat. */
@@ -105,6 +106,8 @@ export function randomFamilies(most = 40, sane = false): fc.Arbitrary<Family> {
           suppliedLoose: chance(0.04),
           readyToFit: false,
           moves: null,
+          drawnAs: chance(0.5) ? drawnAs[pick(drawnAs.length)]! : null,
+          fromBelow: chance(0.08),
           bindsOver: chance(0.1) ? ({ number: '1.9', unit: 'mm' } as Part['bindsOver']) : null,
           dangers: [],
           allow: [],

@@ -96,7 +96,7 @@ export function faultsOf(drawing: Drawing): string[] {
         faults.push(`off the page: ${role} ${x} ${y}`);
     }
   }
-  const lines = segmentsOf(drawing, ['leader', 'tie']);
+  const lines = segmentsOf(drawing, ['leader', 'tie', 'bracket']);
   lines.forEach((one, index) => {
     for (const other of lines.slice(index + 1))
       if (one.mark !== other.mark && cross(one, other)) faults.push(`${one.mark.role} crosses ${other.mark.role}`);

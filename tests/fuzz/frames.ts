@@ -1,7 +1,7 @@
 import { PassThrough } from 'node:stream';
 import { createConnection, type Message, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver/node';
-import { nodeHost } from '../../server/host/node.ts';
-import { serve } from '../../server/lsp/server.ts';
+import { serve } from '../../server/lsp/node-server.ts';
+import { start } from '../../server/lsp/start.ts';
 import type { FuzzCase } from './case.ts';
 import { Random } from './random.ts';
 
@@ -74,8 +74,10 @@ export async function talk({ versions }: FuzzCase, fail: (at: string, what: stri
   const first = versions[0]!;
   const random = new Random(versions.flat().reduce((sum, { text }) => sum + text.length, 7));
   const [toServer, toClient] = [new PassThrough(), new PassThrough()];
-  const connection = createConnection(new StreamMessageReader(toServer), new StreamMessageWriter(toClient), {});
-  serve(connection, nodeHost);
+  start(
+    (options) => createConnection(new StreamMessageReader(toServer), new StreamMessageWriter(toClient), options),
+    async () => serve,
+  );
   const reader = new StreamMessageReader(toClient);
   const writer = new StreamMessageWriter(toServer);
   const waiting = new Map<unknown, { sent: Sent; done: () => void }>();

@@ -12,12 +12,20 @@ import { buildSpecs } from '../../language/documents/specs/index.ts';
 import { buildSheet, type Sheet } from '../../language/documents/traveler/index.ts';
 import { languages } from '../../language/i18n/index.ts';
 import { actionsIn, allSafeChanges } from '../../language/ide/code-actions.ts';
+import { codeLensesOf } from '../../language/ide/code-lenses.ts';
 import { completionsAt } from '../../language/ide/completion/completions.ts';
 import { definitionsAt } from '../../language/ide/definition.ts';
-import { hoverAt } from '../../language/ide/hover.ts';
+import { formatted } from '../../language/ide/format/format.ts';
+import { hoverAt } from '../../language/ide/hover/hover.ts';
 import { inlayHintsIn } from '../../language/ide/inlay-hints.ts';
 import { outlineOf } from '../../language/ide/outline.ts';
 import { problemText } from '../../language/ide/problem.ts';
+import { highlightsAt, referencesAt } from '../../language/ide/references.ts';
+import { renameAt } from '../../language/ide/rename.ts';
+import { coloredNames } from '../../language/ide/semantic-tokens.ts';
+import { signatureAt } from '../../language/ide/signature.ts';
+import { foldsOf, rangesAround } from '../../language/ide/structure.ts';
+import { typeDefinitionsAt } from '../../language/ide/type-definition.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { Job } from '../../language/model/job.ts';
 import type { Procedure } from '../../language/model/procedure.ts';
@@ -264,7 +272,8 @@ function aboutEditor(
   fail: Fail,
 ) {
   const texts = new Map(files.map(({ uri, text }) => [uri, text]));
-  const snapshot = { result, textOf: (uri: string) => texts.get(uri) ?? null };
+  const findingsIn = (uri: string) => result.diagnostics.filter(({ source }) => source.file === uri);
+  const snapshot = { result, findingsIn, textOf: (uri: string) => texts.get(uri) ?? null };
   const random = new Random(files.reduce((sum, { text }) => sum + text.length, 1));
   for (const { uri, text } of files) {
     const document = TextDocument.create(uri, 'rebuild', 1, text);
@@ -281,10 +290,23 @@ function aboutEditor(
       for (const { file, range } of found)
         if (!liesIn(range, (texts.get(file) ?? '').split(/\r\n|\n|\r/u)))
           fail('definition', 'place', JSON.stringify(range));
+      const used = run('references', () => referencesAt(snapshot, uri, position, true)) ?? [];
+      const renamed = run('rename', () => renameAt(snapshot, uri, position, 'otherwise'));
+      const edits = renamed?.kind === 'changes' ? renamed.edits.map(({ source }) => source) : [];
+      for (const { file, range } of [...used, ...edits])
+        if (!liesIn(range, (texts.get(file) ?? '').split(/\r\n|\n|\r/u)))
+          fail('rename', 'place', JSON.stringify(range));
+      run('signature', () => signatureAt(snapshot, uri, position));
+      run('highlights', () => highlightsAt(snapshot, uri, position));
+      run('type definition', () => typeDefinitionsAt(snapshot, uri, position));
     }
     const whole = { start: { line: 0, character: 0 }, end: { line: lines.length, character: 0 } };
+    run('structure', () => foldsOf(text).length + rangesAround(text, { line: 3, character: 5 }).length);
+    run('colors', () => coloredNames(snapshot, uri));
+    run('format', () => formatted(text));
+    run('lenses', () => codeLensesOf(snapshot, uri));
     run('symbols', () => outlineOf(snapshot, uri));
-    run('inlay hints', () => inlayHintsIn(snapshot, uri, whole));
+    run('inlay hints', () => inlayHintsIn(snapshot, uri, whole, { shims: true, steps: true, limits: true }));
     run('code actions', () => actionsIn(snapshot, uri, whole).map(({ diagnostic }) => problemText(diagnostic)));
     run('fix all', () => {
       const edits = allSafeChanges(snapshot, uri).map(({ source, text: newText }) => ({

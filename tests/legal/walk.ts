@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { analyzeFlow, type Visitor } from '../../language/analysis/flow-analysis.ts';
 import { resolve } from '../../language/db/resolve.ts';
 import { rules } from '../../language/diagnostics/index.ts';
-import type { Step } from '../../language/model/procedure.ts';
 import { parse } from '../../language/syntax/parse.ts';
+import { visitorOf } from '../visitor.ts';
 import { facesOf, familyText, hasShim, outerPorts, partsOf, type Shape, shapes, shopText } from './family.ts';
 
 /*
@@ -207,26 +207,22 @@ function isLegal(around: Tree, text: string): boolean {
   if (procedure === undefined || step === undefined) return false;
   return analyzeFlow(procedure).every((flow) => {
     let objects = false;
-    const visitors = rules.flatMap(
-      (rule) =>
-        rule.flow?.(flow, ({ at }) => {
-          if (at === step) objects = true;
-        }) ?? [],
-    );
-    flow.visit(onlyAt(step, visitors));
+    const visitors = rules.flatMap((rule) => {
+      const checks = rule.flow?.(flow, ({ at }) => {
+        if (at === step) objects = true;
+      });
+      return checks === undefined ? [] : [visitorOf(checks)];
+    });
+    flow.visit(firstPath(visitors));
     return !objects;
   });
 }
 
-/** What rules report at a step itself: findings about a unit that leaves or is finished apply to a whole stage. */
-function onlyAt(step: Step, visitors: readonly Visitor[]): Visitor {
+/** Steps on the first path alone: findings about a unit that leaves or is finished apply to a whole stage. */
+function firstPath(visitors: readonly Visitor[]): Visitor {
   return {
     step(visit) {
       for (const visitor of visitors) if (visit.path.repair === null) visitor.step?.(visit);
-    },
-    after(visit, state) {
-      for (const visitor of visitors)
-        if (visit.path.repair === null && visit.step === step) visitor.after?.(visit, state);
     },
   };
 }

@@ -31,8 +31,14 @@ function linesOf(one: CheckedProcedure): string {
     const { procedure, diagnostics } = one;
     const sheet = buildSheet(procedure, { job: null, number: null, paper: 'a4', draft: false, diagnostics, hash: '' });
     const blocks = sheet.blocks
-      .filter(({ kind }) => kind !== 'caution')
-      .map((block) => (block.kind === 'step' ? { ...block, cautions: [] } : block));
+      .filter(({ kind }) => kind !== 'safety')
+      .map((block) =>
+        block.kind === 'step'
+          ? { ...block, cautions: [], alert: '' }
+          : block.kind === 'place' || block.kind === 'repairs'
+            ? { ...block, danger: null, warnings: [] }
+            : block,
+      );
     lines = renderText({ ...sheet, blocks })
       .map((line) => line.replaceAll(/\bR?\d+\.\d+[a-z]*\b|\bR\d+\b/gu, ''))
       .sort()

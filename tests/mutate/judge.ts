@@ -21,7 +21,8 @@ export class Judge {
 
   constructor(files: readonly SourceFile[]) {
     this.files = files;
-    this.sound = this.checker.check(files);
+    // A workspace of its own: its results are read after others have been checked.
+    this.sound = new Workspace().check(files);
     if (this.sound.diagnostics.length > 0)
       throw new Error(
         `The text is not clean before it is broken:\n${this.sound.diagnostics.map((one) => `${one.source.file}:${one.source.range.start.line + 1} ${one.rule}: ${fullMessage(one)}`).join('\n')}`,

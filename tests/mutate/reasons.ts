@@ -159,6 +159,12 @@ export const reasons: readonly Reason[] = [
     reason: 'A lock nut or cap nut that closes over nothing may be worked with pressure on.',
     holds: either(deletes(/^relieve$/u), all(ofKind('swap two steps'), label(/⇄ relieve$/u))),
   },
+  {
+    name: 'only-drawn',
+    reason:
+      'How a part is drawn, and from which end it goes in, is a matter of the drawing: the unit is built the same.',
+    holds: all(ofKind('drop a fact of the family'), label(/^(drawn as|from below)\b/u)),
+  },
 ];
 
 /** The reason for which a mutant may survive; null where it must be killed. */

@@ -5,6 +5,7 @@ import { rules } from '../../language/diagnostics/index.ts';
 import type { Report } from '../../language/diagnostics/rule.ts';
 import type { Source } from '../../language/model/source.ts';
 import { parse } from '../../language/syntax/parse.ts';
+import { visitorOf } from '../visitor.ts';
 import { allDeviations, type Deviation } from './deviations.ts';
 import { covered, interpret } from './interpreter.ts';
 import { shopText } from './random.ts';
@@ -35,15 +36,14 @@ function replayFindings(flows: readonly FlowAnalysis[]): Set<string> {
     // A rule may remember what it has reported, so that it reports a mistake once: each visit starts afresh.
     const each = (visit: (visitor: Visitor) => void) => {
       for (const rule of known) {
-        const visitor = rule.flow?.(flow, (report) => {
+        const checks = rule.flow?.(flow, (report) => {
           for (const key of keysOf(rule.code, report, numberAt)) found.add(key);
         });
-        if (visitor !== undefined) visit(visitor);
+        if (checks !== undefined) visit(visitorOf(checks));
       }
     };
     flow.visit({
       step: (at) => each((visitor) => visitor.step?.(at)),
-      after: (at, state) => each((visitor) => visitor.after?.(at, state)),
       leave: (leaving) => each((visitor) => visitor.leave?.(leaving)),
       end: (ending) => each((visitor) => visitor.end?.(ending)),
     });

@@ -2,7 +2,7 @@
  * What a print must say, walked from the procedure and the job and not from the sheet: for each step its number, what it
  * acts on, its limits, tools, cautions, sources, concessions and what is done on a fail.
  */
-import { usualCautions } from '../../language/analysis/cautions/index.ts';
+import { type Called, cautionsByStep, type Topic, usualCautions } from '../../language/analysis/cautions/index.ts';
 import { baseTitle, objectTitle } from '../../language/documents/names.ts';
 import type { SheetOptions } from '../../language/documents/print-context.ts';
 import { wordsIn } from '../../language/i18n/index.ts';
@@ -35,7 +35,9 @@ export interface Claim {
 /** What one step must say. */
 export interface StepClaims {
   readonly number: string;
-  /** Before its number or after it. */
+  /** Hazards of the safety page that hold at it: it is among their steps, and has a triangle for those that a step is warned of. */
+  readonly alerts: readonly { readonly topic: string; readonly repeats: boolean }[];
+  /** The author's own, in its words. */
   readonly cautions: readonly Claim[];
   /** In this order after the number. */
   readonly sentence: readonly Claim[];
@@ -43,11 +45,17 @@ export interface StepClaims {
   readonly limits: readonly Limit[];
   /** After the sentence, in any order. */
   readonly others: readonly Claim[];
+  /** Listed under a letter, which is at the step. */
+  readonly sources: readonly Claim[];
 }
 
 /** A stage or a repair. */
 export interface PlaceClaims {
   readonly number: string;
+  /** It is part of the check that asks for it: `6.1`; null: it has a head of its own. */
+  readonly within: string | null;
+  /** Hazards of the safety page: its head, or that of the tests it is printed with, has a line for each. */
+  readonly lines: readonly Claim[];
   readonly title: string;
   readonly head: readonly Claim[];
   readonly steps: readonly StepClaims[];
@@ -61,6 +69,13 @@ export interface SheetClaims {
   readonly lists: readonly Claim[];
   /** Stages, then repairs. */
   readonly places: readonly PlaceClaims[];
+  /** What can hurt: once, in full. */
+  readonly hazards: readonly {
+    readonly topic: string;
+    readonly word: string;
+    readonly text: string;
+    readonly rule: boolean;
+  }[];
 }
 
 const claim = (kind: string, ...texts: readonly (string | null | undefined)[]): Claim[] =>
@@ -101,6 +116,7 @@ const called: Partial<Record<Verb, string>> = {
 /** What a print of this procedure with these options must say. */
 export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClaims {
   const cautions = usualCautions(procedure);
+  const called = cautionsByStep(procedure);
   const numbers = numbersOf(procedure, options);
   const shown = (step: Step) => step.only === null || step.only.some((name) => numbers.includes(name));
   const { shop, family } = procedure;
@@ -111,29 +127,31 @@ export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClai
       if (steps.length === 0 && place.steps.length > 0) return [];
       const usual = cautions[form].get(place.name) ?? [];
       const inline = 'inline' in place && place.inline;
+      const within = form === 'stages' ? null : standsIn(procedure, shown, place.name, steps);
       return [
         {
           number: form === 'stages' ? String(index + 1) : `R${index + 1}`,
-          // What is written inside `on fail` is called by what it does.
-          title: inline ? '' : titleOf(place),
+          within,
+          // What is written inside `on fail` is called by what it does, and one step says so by itself.
+          title: inline || (within !== null && steps.length === 1) ? '' : titleOf(place),
+          lines: usual
+            .filter(({ topic }) => !rules.has(topic))
+            .flatMap(({ topic }) => claim('caution line', shortOf(topic))),
           head: [
             ...claim('station', place.station === null ? null : (station(place.station) ?? place).title),
             ...claim('to wear', station(place.station)?.wear),
-            ...usual.flatMap(({ topic, word }) => [
-              ...claim('signal word', word),
-              ...claim('caution', words.cautions[topic].text),
-            ]),
             ...place.allow.flatMap(({ rule, because }) => [
               ...claim('concession', rule),
               ...claim('concession', because),
             ]),
           ],
-          steps: steps.map((step) => stepClaims(procedure, options, step, cautions.steps.get(step))),
+          steps: steps.map((step) => stepClaims(procedure, options, step, called(step))),
         },
       ];
     }),
   );
   const steps = [...procedure.stages, ...procedure.repairs].flatMap((place) => place.steps.filter(shown));
+  const hazards = [...cautions.stages.values(), ...cautions.repairs.values()].flat();
   const allow = [procedure, shop, family, ...family.parts, ...procedure.specs].flatMap((one) => one.allow);
   const allowed = procedure.numbers.filter(({ name }) => numbers.includes(name)).flatMap((one) => one.allow);
   const units = (options.job?.units ?? []).filter((unit) => options.number === null || unit.number === options.number);
@@ -148,7 +166,7 @@ export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClai
       ...claim('title', beginning(procedure.title)),
       ...claim('name', beginning(procedure.name)),
       ...claim('revision', beginning(procedure.revision)),
-      ...claim('work order', beginning(options.job?.name)),
+      ...claim('work order', options.form === 'instruction' ? null : beginning(options.job?.name)),
       ...claim('hash', options.hash.slice(0, 12)),
       ...(procedure.approvedBy === null ? claim('alarm', words.notApproved) : []),
     ],
@@ -200,15 +218,41 @@ export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClai
         .flatMap((one) => claim('finding', fullMessage(one))),
     ],
     places,
+    hazards: [...new Map(hazards.map((one) => [one.topic, one])).values()].map(({ topic, word }) => ({
+      topic,
+      word,
+      text: words.cautions[topic].text,
+      rule: rules.has(topic),
+    })),
   };
 }
 
-function stepClaims(
+/** What holds in the whole shop warns of nothing. */
+const rules: ReadonlySet<Topic> = new Set(['alone', 'disposal']);
+
+function shortOf(topic: Topic): string {
+  const said: { readonly text: string; readonly short?: string } = words.cautions[topic];
+  return said.short ?? said.text;
+}
+
+/** A repair of a step or two that writes nothing down is part of the first check that asks for it, if only checks do. */
+function standsIn(
   procedure: Procedure,
-  options: SheetOptions,
-  step: Step,
-  usual: ReturnType<typeof usualCautions>['steps'] extends ReadonlyMap<Step, infer C> ? C | undefined : never,
-): StepClaims {
+  shown: (step: Step) => boolean,
+  name: string,
+  steps: readonly Step[],
+): string | null {
+  const writes = ['choose', 'torque', 'lock', 'read', 'measure', 'set', 'check', 'test'];
+  const asks = (step: Step) => shown(step) && failEntries(step).some(({ repair }) => repair === name);
+  const askers = procedure.stages.flatMap((stage) => stage.steps.filter(asks));
+  const others = procedure.repairs.some((repair) => repair.steps.some(asks));
+  const small = steps.length > 0 && steps.length <= 2 && steps.every(({ verb }) => !writes.includes(verb));
+  const [first] = askers;
+  if (first === undefined || others || !small) return null;
+  return askers.every(({ verb }) => verb === 'check' || verb === 'measure') ? first.number : null;
+}
+
+function stepClaims(procedure: Procedure, options: SheetOptions, step: Step, hazards: readonly Called[]): StepClaims {
   const { family, shop, specs } = procedure;
   const numbers = numbersOf(procedure, options);
   const spec = (name: string) => titleOf(specs.find((one) => one.name === name) ?? { name, title: name });
@@ -224,20 +268,12 @@ function stepClaims(
   const use = own(step, 'limit');
   const used = limitsOf(procedure, numbers, step);
   const turned = tightens.has(step.verb) || step.verb === 'slacken' || step.verb === 'remove';
+  const said = (part: string) => saidBefore(procedure, step, part);
   const joints = family.joints.filter(({ part }) => turned && step.objects.some(({ name }) => name === part));
   return {
     number: step.number,
-    cautions: [
-      ...(usual?.full ?? []).flatMap(({ topic, word }) => [
-        ...claim('signal word', word),
-        ...claim('caution', words.cautions[topic].text),
-      ]),
-      ...step.hazards.flatMap(({ word, text }) => [...claim('signal word', word), ...claim('caution', text)]),
-      ...(usual?.short ?? []).flatMap(({ topic, word }) => {
-        const said: { readonly text: string; readonly short?: string } = words.cautions[topic];
-        return [...claim('signal word', word), ...claim('caution', said.short)];
-      }),
-    ],
+    alerts: hazards.filter(({ topic, headOnly }) => headOnly !== true && !rules.has(topic)),
+    cautions: step.hazards.flatMap(({ word, text }) => [...claim('signal word', word), ...claim('caution', text)]),
     sentence: [
       ...claim('part number', ...(step.only ?? []).filter((name) => numbers.includes(name))),
       ...claim('verb', called[step.verb] ?? step.verb.replaceAll('-', ' ')),
@@ -249,13 +285,11 @@ function stepClaims(
     ],
     limits: used.map(({ limit }) => limit),
     others: [
-      ...used.flatMap(({ sources }) => claim('source', ...sources)),
       ...step.tools.flatMap((use) =>
         claim('tool', use.form === 'asset' ? use.name : use.form === 'words' ? use.text : null),
       ),
       ...claim('what it is to bring', choose == null ? null : spec(choose.test)),
       ...claim('holder', own(step, 'holder')),
-      ...claim('source', step.sourceText),
       ...claim('station', shop.stations.find(({ name }) => name === own(step, 'station'))?.title),
       ...claim('bath', bath == null ? null : formatLimit(bath)),
       ...claim('as left', own(step, 'asLeft') ? 'as left' : null),
@@ -274,14 +308,13 @@ function stepClaims(
       ...(gauge === 'open' ? claim('gauge', words.facts.open) : []),
       ...(own(step, 'verdicts') ?? []).flatMap(({ verdict, text }) => [
         ...claim('verdict', words.boxes.verdicts[verdict]),
-        // The repair is on its own: its boxes are in the rows for the tries.
-        ...(step.number.startsWith('R') ? [] : claim('verdict', text)),
+        ...claim('verdict', text),
       ]),
       ...(own(step, 'marking') ?? []).flatMap((mark) => claim('mark', mark)),
       ...step.objects.flatMap(({ located }) => claim('where it is located', located)),
-      ...joints.flatMap(({ thread, oiled, leftHand, handTightIsFinal }) => [
-        ...claim('thread', tightens.has(step.verb) ? thread : null),
-        ...claim('oil', tightens.has(step.verb) && oiled ? words.facts.oilThread : null),
+      ...joints.flatMap(({ part, thread, oiled, leftHand, handTightIsFinal }) => [
+        ...claim('thread', tightens.has(step.verb) && !said(part) ? thread : null),
+        ...claim('oil', tightens.has(step.verb) && oiled && !said(part) ? words.facts.oilThread : null),
         ...claim('left-hand thread', leftHand ? 'LEFT-HAND' : null),
         ...claim('hand-tight', handTightIsFinal && step.verb === 'run-down' ? words.facts.handTight : null),
       ]),
@@ -293,14 +326,24 @@ function stepClaims(
       ...(!isGate(step) || isEndless(procedure, step) ? [] : claim('hold', words.fail.hold)),
       ...(isGate(step) && step.gate.stopIfFails ? claim('stop', words.fail.stop) : []),
       ...(readsShutGauge(procedure, step) ? claim('gauge', `${words.facts.gauge} ${words.facts.open}`) : []),
-      ...(step.verb === 'receive' ? claim('line to write on', words.lines.found) : []),
       ...(step.verb === 'sign-off' || step.verb === 'hold-for'
-        ? claim('line to sign', words.lines.name, words.lines.date)
+        ? claim('line to sign', words.sign.name, words.sign.signature, words.sign.date)
         : []),
       ...claim('note', step.note),
       ...step.allow.flatMap(({ rule, because }) => [...claim('concession', rule), ...claim('concession', because)]),
     ],
+    sources: [...used.flatMap(({ sources }) => claim('source', ...sources)), ...claim('source', step.sourceText)],
   };
+}
+
+/** The thread of a nut is said where it is run down, and not again where it is tightened. */
+function saidBefore({ stages, repairs }: Procedure, step: Step, part: string): boolean {
+  const place = [...stages, ...repairs].find(({ steps }) => steps.includes(step));
+  const before = place?.steps.slice(0, place.steps.indexOf(step)) ?? [];
+  return (
+    step.verb !== 'run-down' &&
+    before.some((one) => one.verb === 'run-down' && one.objects.some(({ name }) => name === part))
+  );
 }
 
 /** The spec that a choice aims at. */

@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../language/db/workspace.ts';
 import type { StepBlock } from '../../language/documents/model.ts';
-import { blockTexts } from '../../language/documents/renderers/text.ts';
+import { blockTexts } from '../../language/documents/texts.ts';
 import { buildSheet } from '../../language/documents/traveler/index.ts';
 import { verbs } from '../../language/model/verbs.ts';
 import type { Clause, TestClause } from '../../language/syntax/generated/ast.ts';
@@ -117,7 +117,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
   ExceptClause: [],
   // Its caution is before the step or at the head of the stage: tests/cautions.test.ts.
   DangerClause: [],
-  ReadClause: [['read pressure', 'Reading']],
+  ReadClause: [['read pressure']],
   HoldClause: [
     ['hold 17 bar below opening', '17 bar below'],
     ['hold 217 bar', '217 bar'],
@@ -173,11 +173,18 @@ procedure example for holder at bench {
   });
   const steps = sheet.blocks.filter((block): block is StepBlock => block.kind === 'step');
   const refused = diagnostics.filter(({ rule }) => isProblemCode(rule) || rule === 'unknown-name');
+  // Sources are listed under their letters; what a test records is in the log, and where it sends a unit, under it.
+  const around = sheet.blocks
+    .filter(
+      (block) =>
+        block.kind === 'log' || block.kind === 'repairs' || (block.kind === 'text' && block.text.startsWith('Sources')),
+    )
+    .flatMap(blockTexts);
   return clauses.map((_, index) => {
     const step = steps.find(({ line }) => line.line === first + index);
     return step === undefined || refused.some(({ source }) => source.range.start.line === first + index)
       ? null
-      : lowBones(blockTexts(step).join(' '));
+      : lowBones([...blockTexts(step), ...around].join(' '));
   });
 }
 

@@ -3,10 +3,13 @@
  * PDF and of the HTML, in order. Many random ones: `npm run sheets -- 200 1`.
  */
 import { describe, expect, it } from 'vitest';
+import type { Sheet } from '../../language/documents/model.ts';
+import { buildSheet } from '../../language/documents/traveler/index.ts';
 import { lostOf, wordsInHtml, wordsInPdf } from './conservation.ts';
 import { libraryPrints, type Print, papers } from './prints.ts';
 import { randomPrint } from './random.ts';
 import { spoiledSheets } from './spoiled.ts';
+import type { Words } from './words.ts';
 
 const byPaper = papers.map((paper) => ({ paper, prints: libraryPrints(paper) }));
 
@@ -19,6 +22,44 @@ describe.each(byPaper)(
     });
   },
 );
+
+describe('record and instruction', () => {
+  const forms = libraryPrints('a4', 'record').map((record, at) => ({
+    name: record.name,
+    record,
+    instruction: libraryPrints('a4', 'instruction')[at]!,
+  }));
+  // Each says its own part: what neither has is lost.
+  it.each(forms)('say all between them: $name', async ({ record, instruction }) => {
+    const both = async (words: (print: Print) => Words | Promise<Words>) => {
+      const [one, other] = [lostOf(record, await words(record)), lostOf(instruction, await words(instruction))];
+      return one.filter((what) => other.includes(what));
+    };
+    expect(await both((print) => wordsInHtml(print.sheet)), 'HTML').toEqual([]);
+    expect(await both((print) => wordsInPdf(print.sheet)), 'PDF').toEqual([]);
+  });
+  it.each(forms)('the record has every box of the card: $name', ({ record }) => {
+    const card = buildSheet(record.procedure, { ...record.options, form: 'card' });
+    const names = ({ blocks }: Sheet) =>
+      blocks.flatMap((block) =>
+        block.kind === 'log'
+          ? block.columns.map(({ step, name }) => `${step} ${name}`)
+          : block.kind === 'step'
+            ? [...block.rows, ...(block.set?.rows ?? []), ...(block.close === null ? [] : [block.close])].map(
+                ({ name }) => name,
+              )
+            : block.kind === 'close'
+              ? [block.row.name]
+              : [],
+      );
+    expect(names(record.sheet)).toEqual(names(card));
+    const sent = ({ blocks }: Sheet) =>
+      blocks.flatMap((block) =>
+        block.kind === 'step' && block.rows.length > 0 && block.fail !== null ? [block.number] : [],
+      );
+    expect(sent(record.sheet)).toEqual(sent(card));
+  });
+});
 
 describe('random procedures with random words', () => {
   const seeds = Array.from({ length: 12 }, (_, index) => 20_261 + index);
@@ -54,6 +95,12 @@ describe('what is taken out of a sheet is missed', () => {
     'fact Takes',
     'fact Gauge',
     'fact Air',
+    'hazard',
+    'rule',
+    'steps of a hazard',
+    'triangle',
+    'repairs',
+    'step of a repair',
   ];
   const print = byPaper[0]!.prints.find(({ options }) => options.job !== null)!;
   const spoiled = spoiledSheets(print.sheet);
@@ -76,7 +123,7 @@ describe('what is taken out of a sheet is missed', () => {
   });
 
   it.each(['step', 'limit', 'caution', 'order'])('in the PDF: %s', async (kind) => {
-    const [, one] = spoiled.filter((other) => other.kind === kind);
+    const one = spoiled.findLast((other) => other.kind === kind);
     const { all, ofModel } = complaints(print, await wordsInPdf(one!.sheet));
     expect(all).not.toEqual([]);
     expect(ofModel, one!.where).not.toEqual([]);

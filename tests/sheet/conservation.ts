@@ -2,7 +2,7 @@
 
 import type { Sheet } from '../../language/documents/model.ts';
 import { renderHtml } from '../../language/documents/renderers/html.ts';
-import { headTexts, renderText } from '../../language/documents/renderers/text.ts';
+import { headTexts, renderText } from '../../language/documents/texts.ts';
 import { pdfOf } from '../../server/host/print/pdf.ts';
 import { claimsOf } from './claims.ts';
 import { lost } from './conserved.ts';
@@ -27,9 +27,7 @@ export function lostOf(
 
 /** Each drawing appears once, in its order, with everything that is written in it. */
 function lostDrawings({ blocks }: Sheet, { drawings }: Words): string[] {
-  const own = blocks.flatMap((block) =>
-    block.kind === 'drawing' ? [block] : block.kind === 'step' ? block.drawings : [],
-  );
+  const own = blocks.flatMap((block) => (block.kind === 'drawing' ? [block] : []));
   if (own.length !== drawings.length) return [`the sheet's ${own.length} drawings are ${drawings.length}`];
   return own.flatMap(({ svg }, at) => {
     const printed = lowBones(drawings[at]!);

@@ -1,138 +1,222 @@
 /** Holds a print to its claims: what the procedure says and the print does not. */
-import type { Claim, SheetClaims, StepClaims } from './claims.ts';
+import type { Claim, PlaceClaims, SheetClaims, StepClaims } from './claims.ts';
 import { limitWords, saysLimit } from './limit-claims.ts';
 import { bones, lowBones, type Piece, type Words } from './words.ts';
 
-/** Everything that was lost, in words; empty: nothing was. */
+/** Everything that was lost, in words, each once; empty: nothing was. */
 export function lost(claims: SheetClaims, print: Words): string[] {
   const text = print.body.map((piece) => piece.text).join(' ');
+  const whole = lowBones(text);
   const pages = print.furniture.map(lowBones);
-  const anchors = anchorsOf(claims, print.body);
-  const stood = anchors.flatMap(({ at }) => at ?? []);
-  const outside = lowBones(`${text.slice(0, stood[0])} ${text.slice(stood.at(-1))}`);
+  const found = anchorsOf(claims, print.body);
   const complaints = [
-    ...claims.lists.filter((one) => !outside.includes(lowBones(one.text))).map(named),
-    ...fewerCautions(claims, lowBones(text)),
+    ...claims.lists.filter((one) => !whole.includes(lowBones(one.text))).map(named),
     ...claims.furniture.flatMap((one) =>
       pages.flatMap((page, index) => (page.includes(lowBones(one.text)) ? [] : [`page ${index + 1}: ${named(one)}`])),
     ),
+    ...lostHazards(claims, text),
   ];
-  for (const [index, { place, step, at }] of anchors.entries()) {
-    if (at === null) {
-      complaints.push(`${where(place, step)}: not there, or out of order`);
-      continue;
+  for (const place of claims.places) {
+    const at = found.places.get(place.number);
+    const own = at === undefined ? '' : text.slice(at, found.after(at, true));
+    const where = `place ${place.number}`;
+    const missing = [...(place.title === '' ? [] : [{ kind: 'title', text: place.title }]), ...place.head].filter(
+      (one) => !lowBones(own).includes(lowBones(one.text)),
+    );
+    complaints.push(...missing.map((one) => `${where}: ${named(one)}`));
+    // A repair is printed with tests whose head may have the line.
+    const around = place.number.startsWith('R') ? whole : lowBones(own);
+    complaints.push(
+      ...place.lines
+        .filter((one) => !around.includes(lowBones(one.text)) && !inFull(claims, one.text, around))
+        .map((one) => `${where}: ${named(one)}`),
+    );
+    for (const step of place.steps) {
+      const from = found.steps.get(step.number);
+      const words = from === undefined ? '' : text.slice(from, found.after(from, false));
+      complaints.push(...lostOfStep(step, place, words, text).map((what) => `step ${step.number}: ${what}`));
     }
-    const before = anchors.slice(0, index).findLast((one) => one.at !== null)?.at ?? 0;
-    const after = anchors.slice(index + 1).find((one) => one.at !== null)?.at ?? text.length;
-    const missing =
-      step === null
-        ? lostOfPlace(claims.places[place]!, text.slice(at, after))
-        : lostOfStep(step, text.slice(before, after), untilCautions(text.slice(at, after), anchors[index + 1]?.step));
-    complaints.push(...missing.map((what) => `${where(place, step)}: ${what}`));
   }
-  return complaints;
-
-  function where(place: number, step: StepClaims | null): string {
-    const { number } = claims.places[place]!;
-    return step === null ? `place ${number}` : `step ${step.number}`;
-  }
+  return [...new Set(complaints)];
 }
 
 const named = ({ kind, text }: Claim) => `${kind} “${text}”`;
 
-/** A caution appears as often as it is given: the same one at the next step does not count for this one. */
-function fewerCautions({ places, lists }: SheetClaims, whole: string): string[] {
-  const counts = new Map<string, number>();
-  const all = [
-    ...lists,
-    ...places.flatMap(({ head, steps }) => [...head, ...steps.flatMap(({ cautions }) => cautions)]),
-  ];
-  for (const { kind, text } of all) if (kind === 'caution') counts.set(text, (counts.get(text) ?? 0) + 1);
-  return [...counts].flatMap(([text, count]) => {
-    const found = whole.split(lowBones(text)).length - 1;
-    return found < count ? [`caution “${text}” appears ${found} times, not ${count}`] : [];
+/** The worst is in full at the head of its stage, and needs no line there. */
+function inFull({ hazards }: SheetClaims, line: string, around: string): boolean {
+  return hazards.some(
+    ({ word, text }) => word === 'DANGER' && around.includes(lowBones(text)) && sameStart(text, line),
+  );
+}
+
+const sameStart = (text: string, line: string) =>
+  bones(text).slice(0, 5).toLowerCase() === bones(line).slice(0, 5).toLowerCase();
+
+/** Each hazard once in full, under its signal word, with all the steps that it holds for. */
+function lostHazards({ hazards, places }: SheetClaims, text: string): string[] {
+  const order = places.flatMap(({ steps }) => steps.map(({ number }) => number));
+  return hazards.flatMap(({ topic, word, text: said, rule }) => {
+    const at = placeAfter(text, said);
+    if (at === null) return [`hazard “${said}”`];
+    if (rule) return [];
+    const before = bones(text.slice(0, at)).slice(0, -bones(said).length).toLowerCase();
+    const step = /R?\d[\d.]*[a-z]*/u.source;
+    const list = new RegExp(`^\\s*Steps\\s+((?:${step}(?:\\s*–\\s*${step})?(?:,\\s*)?)+)`, 'u');
+    const listed = list.exec(text.slice(at))?.[1] ?? '';
+    const covered = numbersIn(listed, order, places);
+    const missing = places.flatMap(({ number, steps }) =>
+      steps.filter(
+        ({ alerts, number: step }) =>
+          alerts.some((one) => one.topic === topic) && !covered.has(step) && !covered.has(number),
+      ),
+    );
+    return [
+      ...(before.endsWith(word.toLowerCase()) ? [] : [`signal word “${word}” of ${topic}`]),
+      ...missing.map(({ number }) => `step ${number}: among the steps of ${topic}`),
+    ];
   });
 }
 
-interface Anchor {
-  readonly place: number;
-  /** Null: the head of the place. */
-  readonly step: StepClaims | null;
-  /** Where its number is in the text; null: nowhere after the one before. */
-  readonly at: number | null;
+/** `2.2–2.5, R1–R3` as all that it names. */
+function numbersIn(list: string, order: readonly string[], places: readonly PlaceClaims[]): ReadonlySet<string> {
+  const all = [...order, ...places.map(({ number }) => number)];
+  return new Set(
+    list.split(',').flatMap((token) => {
+      const [from, to = from] = token
+        .trim()
+        .split('–')
+        .map((word) => word.trim());
+      const scale =
+        all.indexOf(from!) < order.length && all.includes(from!) ? order : places.map(({ number }) => number);
+      const [first, last] = [scale.indexOf(from!), scale.indexOf(to!)];
+      return first < 0 || last < first ? [] : scale.slice(first, last + 1);
+    }),
+  );
 }
 
-/**
- * Finds the numbers of places and steps in order, each the first word of a piece: within others they mean little. The
- * head of a place is a heading: route and fail paths say numbers and titles too.
- */
-function anchorsOf({ places }: SheetClaims, body: readonly Piece[]): Anchor[] {
+/** Where a text ends in another; null: it is not there. */
+function placeAfter(whole: string, text: string): number | null {
+  const at = lowBones(whole).indexOf(lowBones(text));
+  return at < 0 ? null : placeOf(whole, at + bones(text).length);
+}
+
+interface Anchors {
+  readonly places: ReadonlyMap<string, number>;
+  readonly steps: ReadonlyMap<string, number>;
+  /** Where the next begins: a place, or a step too. */
+  readonly after: (at: number, placesOnly: boolean) => number;
+}
+
+/** Where places and steps begin. A head of a place is a heading by its tag; the number of a step is a piece of its own. */
+function anchorsOf({ places }: SheetClaims, body: readonly Piece[]): Anchors {
   let end = 0;
   const starts = body.map((piece) => {
     end += piece.text.length + 1;
     return end - piece.text.length - 1;
   });
-  const numbers = places.flatMap((place, index) => [
-    { place: index, step: null, number: place.number, title: place.title },
-    ...place.steps.map((step) => ({ place: index, step, number: step.number, title: '' })),
-  ]);
-  let from = 0;
-  return numbers.map(({ place, step, number, title }) => {
-    // With its title, as far as there is one: the heading of a list may begin with a number.
+  const heads = new Map<string, number>();
+  for (const { number, title, within } of places) {
+    if (within !== null) continue;
     const begins = lowBones(number + title).slice(0, 30);
-    const found = body.findIndex(
-      (piece, index) =>
-        index >= from &&
-        piece.heading === (step === null) &&
-        (title === ''
-          ? firstWord(piece.text) === number
-          : piece.text.trimStart().startsWith(number) &&
-            lowBones(
-              body
-                .slice(index, index + 30)
-                .map(({ text }) => text)
-                .join(''),
-            ).startsWith(begins)),
+    const index = body.findIndex(
+      (piece, at) =>
+        piece.heading &&
+        piece.text.trimStart().startsWith(number) &&
+        lowBones(
+          body
+            .slice(at, at + 30)
+            .map(({ text }) => text)
+            .join(''),
+        ).startsWith(begins),
     );
-    if (found < 0) return { place, step, at: null };
-    from = found + 1;
-    return { place, step, at: starts[found]! };
-  });
+    if (index >= 0) heads.set(number, index);
+  }
+  const indexes = [...heads.values()].sort((a, b) => a - b);
+  const steps = new Map<string, number>();
+  const edges = new Set<number>(indexes);
+  for (const { number, within, steps: own } of places) {
+    if (within !== null) continue;
+    const isRepair = number.startsWith('R');
+    const head = heads.get(number);
+    // A record has no heads of stages, and its steps in their order.
+    if (head === undefined && isRepair) continue;
+    const from = head ?? -1;
+    // Repairs beside each other have their heads first.
+    const to =
+      head === undefined
+        ? body.length
+        : (indexes.find((at) => at > from && !(isRepair && body[at]!.text.trimStart().startsWith('R'))) ?? body.length);
+    let at = from + 1;
+    for (const step of own) {
+      const index = isRepair ? sharedIndex(body, from, to, step.number) : exactIndex(body, at, to, step.number);
+      if (index === null) continue;
+      if (!isRepair && head !== undefined) at = index + 1;
+      steps.set(step.number, starts[index]!);
+      edges.add(index);
+    }
+  }
+  for (const { number, within, steps: own } of places) {
+    const from = within === null ? undefined : steps.get(within);
+    if (from === undefined) continue;
+    heads.set(number, -1);
+    for (const step of own) steps.set(step.number, from);
+  }
+  const sorted = [...edges].sort((a, b) => a - b);
+  return {
+    places: new Map(
+      places.flatMap(({ number, within }) => {
+        const at = within === null ? starts[heads.get(number) ?? -1] : steps.get(within);
+        return at === undefined ? [] : [[number, at]];
+      }),
+    ),
+    steps,
+    after: (at, placesOnly) =>
+      starts[(placesOnly ? indexes : sorted).find((index) => starts[index]! > at) ?? body.length] ?? end,
+  };
 }
 
-function firstWord(piece: string): string {
-  return /[^ \t\r\n]+/u.exec(piece)?.[0] ?? '';
+function exactIndex(body: readonly Piece[], from: number, to: number, number: string): number | null {
+  const index = body.findIndex((piece, at) => at >= from && at < to && !piece.heading && piece.text.trim() === number);
+  return index < 0 ? null : index;
 }
 
-function lostOfPlace({ title, head }: { title: string; head: readonly Claim[] }, text: string): string[] {
-  const own = lowBones(text);
-  return [...(title === '' ? [] : [{ kind: 'title', text: title }]), ...head]
-    .filter((one) => !own.includes(lowBones(one.text)))
-    .map(named);
-}
-
-/** The text without the cautions of the step after it, which may be before that one's number. */
-function untilCautions(text: string, next: StepClaims | null | undefined): string {
-  const first = lowBones(
-    (next?.cautions ?? [])
-      .slice(0, 2)
-      .map((one) => one.text)
-      .join(''),
+/** A step that several repairs share is called by a letter under their numbers, by what follows them, or by all of them. */
+function sharedIndex(body: readonly Piece[], from: number, to: number, number: string): number | null {
+  const own = exactIndex(body, from, to, number);
+  if (own !== null) return own;
+  const titles = body.flatMap(({ text }, at) =>
+    at >= from && at < to && /^(?:\w+: )?(?:R[\d.]+ ?)+$/u.test(text.trim()) && text.trim() !== number ? [at] : [],
   );
-  const at = first === '' ? -1 : lowBones(text).lastIndexOf(first);
-  return at < 0 ? text : text.slice(0, placeOf(text, at));
+  for (const [nth, title] of titles.entries()) {
+    const stems = body[title]!.text.replace(/^\w+: /u, '')
+      .trim()
+      .split(' ');
+    const stem = stems.find((one) => number.startsWith(one) && number !== one);
+    const rest = stem === undefined ? null : number.slice(stem.length).replace(/^\./u, '');
+    const found = rest === null ? null : exactIndex(body, title + 1, titles[nth + 1] ?? to, rest);
+    if (found !== null) return found;
+  }
+  const all = body.findIndex(
+    ({ text }, at) => at >= from && at < to && /^R/u.test(text.trim()) && text.trim().split(' ').includes(number),
+  );
+  return all < 0 ? null : all;
 }
 
-/** `around` reaches from the number of the step before to that of the step after, `text` from its own number. */
-function lostOfStep(step: StepClaims, around: string, text: string): string[] {
-  const complaints = step.cautions.filter((one) => !lowBones(around).includes(lowBones(one.text))).map(named);
+/** `text` reaches from its number to that of the next. */
+function lostOfStep(step: StepClaims, place: PlaceClaims, text: string, whole: string): string[] {
   const own = lowBones(text);
+  const complaints = [
+    ...step.cautions.filter((one) => !own.includes(lowBones(one.text))).map(named),
+    ...(step.alerts.some(({ repeats }) => repeats) && !text.includes('⚠') ? ['the triangle'] : []),
+  ];
   let at = 0;
   for (const one of step.sentence) {
+    // What the check has just named is not named again.
+    if (place.within !== null && one.kind === 'object') continue;
     const wanted = lowBones(one.text);
-    const found = own.indexOf(wanted, at);
+    const found = place.within === null ? own.indexOf(wanted, at) : own.indexOf(wanted);
     if (found < 0) complaints.push(`${named(one)}${own.includes(wanted) ? ', in its order' : ''}`);
-    else at = found + wanted.length;
+    else if (place.within === null) at = found + wanted.length;
   }
   // What comes before the end of the sentence is no limit.
   const behind = text.slice(placeOf(text, at));
@@ -140,7 +224,18 @@ function lostOfStep(step: StepClaims, around: string, text: string): string[] {
     ...step.limits.filter((limit) => !saysLimit(behind, limit)).map((limit) => `limit ${limitWords(limit)}`),
   );
   complaints.push(...step.others.filter((one) => !own.includes(lowBones(one.text))).map(named));
+  complaints.push(...step.sources.filter((one) => !refersTo(text, whole, one.text)).map(named));
   return complaints;
+}
+
+/** The letter under which a source is listed is at the step. */
+function refersTo(text: string, whole: string, source: string): boolean {
+  const list = lowBones(whole);
+  for (let at = list.indexOf(lowBones(source)); at >= 0; at = list.indexOf(lowBones(source), at + 1)) {
+    const letter = /\[([a-z]+)\](?:[^[\]]*:)?$/u.exec(list.slice(Math.max(0, at - 200), at))?.[1];
+    if (letter !== undefined && lowBones(text).includes(`[${letter}]`)) return true;
+  }
+  return false;
 }
 
 /** Where in a text so many of its bones are passed. */

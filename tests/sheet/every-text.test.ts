@@ -3,7 +3,7 @@
  * whatever it is called there: a field that is added later is looked for too, until it is printed or listed here.
  */
 import { describe, expect, it } from 'vitest';
-import { headTexts, renderText } from '../../language/documents/renderers/text.ts';
+import { headTexts, renderText } from '../../language/documents/texts.ts';
 import { buildSheet } from '../../language/documents/traveler/index.ts';
 import type { Job, Procedure } from '../../language/model/index.ts';
 import { numbersOf } from './claims.ts';
@@ -24,6 +24,7 @@ const structural: ReadonlySet<string> = new Set([
     'under',
     'sets',
     'chosenFrom',
+    'drawnAs',
     'whenNewPart',
     'baseTitle',
     'spec',

@@ -23,7 +23,12 @@ export function htmlWords(html: string): Words {
     if (silent.has(node.nodeName) || !('childNodes' in node)) return;
     const classes = 'attrs' in node ? (node.attrs.find(({ name }) => name === 'class')?.value ?? '') : '';
     const inside = {
-      repeated: repeated || node.nodeName === 'header' || node.nodeName === 'footer' || classes === 'watermark',
+      // The code on the front, and the units that are over their boxes on paper and on a screen, say nothing more.
+      repeated:
+        repeated ||
+        node.nodeName === 'header' ||
+        node.nodeName === 'footer' ||
+        ['watermark', 'units', 'qr'].includes(classes),
       heading: heading || /^h\d$/u.test(node.nodeName),
       drawn: drawn || node.nodeName === 'svg',
     };

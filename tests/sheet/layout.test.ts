@@ -161,9 +161,9 @@ describe('a page that is wrong', () => {
     });
     expect(spoiled(() => ({}))).toBe('');
     expect(spoiled(runs(() => ({ bold: false })))).toContain(`the value “${value}” is too small, or not bold`);
-    expect(spoiled(runs(({ size }) => (size === 15 ? { size: 11.5 } : {})))).toContain('is too small, or not bold');
-    expect(spoiled(runs(({ size }) => (size === 11 ? { size: 9.5 } : {})))).toContain('the sentence');
-    expect(spoiled(runs(({ size }) => (size < 9 ? { size: 7.5 } : {})))).toContain('has 7.5 pt');
+    expect(spoiled(runs(({ size }) => (size === 15 ? { size: 14 } : {})))).toContain('is too small, or not bold');
+    expect(spoiled(runs(({ size }) => (size === 10.5 ? { size: 9 } : {})))).toContain('the sentence');
+    expect(spoiled(runs(({ size }) => (size <= 9 ? { size: 7.5 } : {})))).toContain('has 7.5 pt');
     expect(spoiled(({ lines }) => ({ lines: lines.map((line) => ({ ...line, width: 0.3 })) }))).toContain(
       'a line of 0.30 pt',
     );
@@ -176,6 +176,6 @@ describe('a page that is wrong', () => {
           : line,
       ),
     }));
-    expect(low).toMatch(new RegExp(`of ${promisedBoxes(job.sheet)} that are to be written in`, 'u'));
+    expect(low).toMatch(new RegExp(`of ${promisedBoxes(job.sheet).boxes} to be written in`, 'u'));
   });
 });

@@ -190,7 +190,9 @@ export async function painted(page: PDFPageProxy): Promise<Painted> {
     colours.add(filled ? state.fill : state.stroke);
     const width = stroked ? state.lineWidth * scaleOf(state.ctm) : null;
     const shape = shapeOf(data, state.ctm, width);
-    const seen = shape.lines.flatMap((one) => {
+    // White hides what is behind it, and is no line: a browser fills a shape first, and draws its outline by itself.
+    const isHidden = width === null && state.fill === '#ffffff';
+    const seen = (isHidden ? [] : shape.lines).flatMap((one) => {
       const box = state.clip === null ? one : cutTo(one, state.clip);
       return box === null ? [] : [{ page: page.pageNumber, figure: inFigure(), ...box, width: one.width }];
     });

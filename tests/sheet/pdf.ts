@@ -72,7 +72,12 @@ async function pageWords(page: PDFPageProxy): Promise<Words> {
       }
     }
   }
-  return { body: body.filter(({ text }) => text.trim() !== ''), drawings, furniture };
+  return {
+    body: body.filter(({ text }) => text.trim() !== ''),
+    // Boxes to write in, and the code on the front, have no words.
+    drawings: drawings.filter((text) => text.trim() !== ''),
+    furniture,
+  };
 }
 
 const isHeading = (role: string) => /^H\d?$/u.test(role);

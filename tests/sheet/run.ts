@@ -1,7 +1,15 @@
-/** `npm run sheets -- 200 1`: random procedures with random words, printed and read back; what is lost is listed. */
+/**
+ * `npm run sheets -- 200 1`: random procedures with random words, printed and read back; what is lost is listed.
+ * `npm run sheets -- --measure`: what each sheet of the library costs the bench.
+ */
 import { lostOf, wordsInHtml, wordsInPdf } from './conservation.ts';
+import { measureLibrary } from './measure.ts';
 import { randomPrint } from './random.ts';
 
+if (process.argv.includes('--measure')) {
+  for (const line of await measureLibrary()) console.log(line);
+  process.exit();
+}
 const [count = 50, seed = 1] = process.argv.slice(2).map(Number);
 let made = 0;
 let bad = 0;

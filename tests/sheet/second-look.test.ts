@@ -1,9 +1,10 @@
 /** What is written down once more after a repair, where the unit goes on, and what is said about tests that fail. */
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../../language/db/workspace.ts';
-import type { Block, Sheet, StepBlock } from '../../language/documents/model.ts';
-import { blockTexts, spanText } from '../../language/documents/renderers/text.ts';
+import type { PlaceBlock, Sheet, StepBlock } from '../../language/documents/model.ts';
+import { blockTexts } from '../../language/documents/texts.ts';
 import { buildSheet } from '../../language/documents/traveler/index.ts';
+import { spanText } from '../../language/i18n/message.ts';
 import { instead, procedureWith } from '../fixtures/sound-procedure.ts';
 import { libraryPrints } from './prints.ts';
 
@@ -19,100 +20,96 @@ function madeOf(change: Parameters<typeof procedureWith>[0]): Sheet {
 
 const stepOf = (sheet: Sheet, number: string) =>
   sheet.blocks.find((block): block is StepBlock => block.kind === 'step' && block.number === number)!;
-const placeAt = (sheet: Sheet, number: string) =>
-  sheet.blocks.findIndex((block) => block.kind === 'place' && block.number === number);
-/** The blocks of a stage or repair, without its head. */
-function blocksOf(sheet: Sheet, number: string): Block[] {
-  const at = placeAt(sheet, number);
-  const rest = sheet.blocks.slice(at + 1);
-  const end = rest.findIndex((block) => block.kind === 'place' || block.kind === 'heading');
-  return rest.slice(0, end < 0 ? rest.length : end);
+const stage = (sheet: Sheet, number: string) =>
+  sheet.blocks.find((block) => block.kind === 'place' && block.number === number) as PlaceBlock;
+const rowsOf = (sheet: Sheet, number: string) =>
+  stepOf(sheet, number).rows.map(({ label, unit }) => [label, unit].join(', ').replace(/, $/u, ''));
+const logOf = (sheet: Sheet) =>
+  sheet.blocks.find((block) => block.kind === 'log')!.columns.map(({ step, name }) => `${step} ${name}`.trim());
+/** Where a unit goes on after a repair, wherever that is said. */
+function backOf(sheet: Sheet, number: string): string {
+  const own = sheet.blocks.flatMap((block) =>
+    block.kind === 'repairs'
+      ? block.repairs.filter((one) => one.number === number).map(({ back }) => (back === '' ? block.back : back))
+      : block.kind === 'step'
+        ? (block.fail?.ways ?? []).flatMap(({ stops }) =>
+            stops.filter((one) => one.number === number && one.steps.length > 0).map(({ back }) => back),
+          )
+        : [],
+  );
+  return own[0] ?? 'nowhere';
 }
-const rowsOf = (sheet: Sheet, number: string) => {
-  const grid = blocksOf(sheet, number).findLast((block) => block.kind === 'grid')!;
-  return grid.kind === 'grid'
-    ? grid.grids[0]!.rows.map(({ label, unit }) => [label, unit].join(', ').replace(/, $/u, ''))
-    : [];
-};
-const backOf = (sheet: Sheet, number: string) => {
-  const place = sheet.blocks[placeAt(sheet, number)]!;
-  return place.kind === 'place' ? place.facts.find(({ label }) => label === 'Then')!.text : '';
-};
-const texts = (sheet: Sheet, number: string) =>
-  blocksOf(sheet, number).flatMap((block) => (block.kind === 'text' ? [block.text] : []));
 
 describe('a second look', () => {
-  it('has a box at each try: tests, checks and measures', () => {
-    expect(rowsOf(oneSpring, 'R2')).toEqual([
-      'R2.5e Torqued',
-      '9.3 Opening pressure, bar',
-      '9.4 Seat leak, pass or fail',
-      '9.5 Chatter, pass or fail',
-      '9.6 Spray, pass or fail',
-      '9.7 Back leak, s',
+  it('has a line of the log for each try: all that is changed, set, tightened and tested again', () => {
+    expect(logOf(oneSpring)).toEqual([
+      'Repair done',
+      'Shim out',
+      'Shim in',
+      'Nozzle nut',
+      '9.3 Opening pressure',
+      '9.4 Seat leak',
+      '9.5 Chatter',
+      '9.6 Spray',
+      '9.7 Back leak',
       'Initials',
     ]);
-    expect(rowsOf(oneSpring, 'R4')).toEqual(['8.3 Needle, pass or fail', 'Initials']);
-    expect(rowsOf(oneSpring, 'R9')).toEqual(['6.4 Pressure spring, mm', 'Initials']);
-    expect(rowsOf(oneSpring, 'R6').slice(0, 2)).toEqual([
-      '6.1 End face of holder, Reuse / Lap / Reject',
-      '6.1 Top face of spacer disc, Reuse / Lap / Reject',
-    ]);
-  });
-  it('has all that is set and tightened again on the way back', () => {
-    expect(rowsOf(sheetNamed('rebuild-pintle'), 'R2')).toEqual([
-      'R2.5d Torqued',
-      '9.3 As set, bar',
-      '9.5 Torqued',
-      '9.8 Torqued',
-      '10.2 Opening pressure, bar',
-      '10.3 Chatter, pass or fail',
-      '10.4 Spray, pass or fail',
-      '10.5 Seat leak, pass or fail',
-      '10.6 Back leak, s',
+    expect(logOf(sheetNamed('rebuild-pintle'))).toEqual([
+      'Repair done',
+      '9.5 Lock nut',
+      '9.8 Cap nut',
+      'Nozzle nut',
+      '9.3 Opening pressure',
+      '10.2 Opening pressure',
+      '10.3 Chatter',
+      '10.4 Spray',
+      '10.5 Seat leak',
+      '10.6 Back leak',
       'Initials',
     ]);
   });
-  it('is begun at a step that is named', () => {
-    expect(backOf(oneSpring, 'R1')).toBe('retest from 9.3');
-    expect(backOf(sheetNamed('rebuild-pintle'), 'R2')).toBe('retest from 9.3');
+  it('of a check has a row for each try under the first', () => {
+    expect(rowsOf(oneSpring, '8.3')).toEqual(['✓ or ✗', 'after R4']);
+    expect(rowsOf(oneSpring, '6.1')).toEqual(['U / L / R + letter', 'after R6', 'after R6', 'after R6', 'after R5']);
+    expect(rowsOf(oneSpring, '6.4')).toEqual(['Reading, mm', 'after R9, mm']);
+  });
+  it('is begun at a step that is named, unless the row for it is there', () => {
+    expect(backOf(oneSpring, 'R1')).toBe('Then retest from 9.3');
+    expect(backOf(oneSpring, 'R7')).toBe('');
+    expect(backOf(sheetNamed('rebuild-pintle'), 'R2')).toBe('Then retest from 9.3');
     expect(backOf(sheetNamed('rebuild-manual-nozzle'), 'R5')).toBe(
-      'continue at the first of these that the unit has not passed as now built: 4.7, 4.8',
+      'then continue at the first of these that the unit has not passed as now built: 4.7, 4.8',
     );
   });
-  it('across the set has boxes for each try', () => {
-    expect(stepOf(oneSpring, '10.1').grids[0]!.columns.map(({ place }) => place)).toEqual([
-      'Set',
-      'Attempt 1',
-      'Attempt 2',
-      'Attempt 3',
-    ]);
+  it('across the set has boxes for each try, and each reading beside each other', () => {
+    const { set, rows } = stepOf(oneSpring, '10.1');
+    expect(set!.heads).toEqual(['first', 'after 1', 'after 2', 'after 3']);
+    expect(set!.rows.map(({ label }) => label)).toEqual(['Spread', 'Unit furthest out']);
+    expect(rows[0]!.boxes.slice(0, 3)).toEqual(['231', '238', '']);
   });
 });
 
 describe('boxes', () => {
-  it('stand for the torque of a lock nut, in the stage and in a repair', () => {
-    const pintle = sheetNamed('rebuild-pintle');
-    expect(stepOf(pintle, '9.5').grids[0]!.rows).toEqual([{ label: 'Torqued', unit: '' }]);
-    expect(rowsOf(pintle, 'R1')).toContain('R1.7 Torqued');
+  it('stand for the torque of a lock nut', () => {
+    expect(logOf(sheetNamed('rebuild-pintle'))).toContain('9.5 Lock nut');
   });
-  it('stand for each of several faces, with the words for the verdict above', () => {
-    const { grids, facts } = stepOf(oneSpring, '6.1');
-    expect(grids[0]!.rows.map(({ label }) => label)).toEqual([
-      'End face of holder',
-      'Top face of spacer disc',
-      'Bottom face of spacer disc',
-      'Top face of nozzle',
+  it('have a letter for each of several faces, and the words for the verdicts', () => {
+    const { sentence, facts, fail } = stepOf(oneSpring, '6.1');
+    expect(spanText(sentence)).toContain('(a) end face of holder, (b) top face of spacer disc');
+    expect(facts).toContainEqual({ label: 'U reuse', text: 'bright, even, no line' });
+    expect(fail!.ways.map(({ mark, when }) => `${mark} ${when}`)).toEqual([
+      'L lap: stained or hazed',
+      'R reject: scored or pitted',
     ]);
-    expect(facts).toContainEqual({ label: 'Lap', text: 'stained or hazed' });
   });
   it('appear once where the set is worked together', () => {
-    const done = (number: string) => blocksOf(oneSpring, number).find((block) => block.kind === 'grid')!;
-    const columns = (block: Block) => (block.kind === 'grid' ? block.grids[0]!.columns.length : 0);
-    expect([columns(done('9')), columns(done('10'))]).toEqual([6, 1]);
+    expect(stepOf(oneSpring, '10.1').close!.boxes).toHaveLength(1);
+    expect(stepOf(oneSpring, '3.9').close!.boxes).toHaveLength(6);
   });
-  it('for tries have room for all units of a set', () => {
-    expect(stepOf(oneSpring, '9.3').fail!.units).toBe(6);
+  it('have a column of the log for each test', () => {
+    const log = oneSpring.blocks.find((block) => block.kind === 'log')!;
+    expect(log.units).toHaveLength(6);
+    expect(log.units.every(({ lines }) => lines.length >= 4)).toBe(true);
   });
 });
 
@@ -121,17 +118,17 @@ describe('tests that fail', () => {
   const others = 'A test that stops a unit says so; run all the others in this stage first.';
   const stop = 'If it fails, stop testing this unit.';
   it('wait for each other, unless one says that it stops the unit: never both', () => {
-    expect(texts(oneSpring, '9')[0]).toContain(all);
+    expect(stage(oneSpring, '9').texts[0]).toContain(all);
     expect(stepOf(oneSpring, '9.3').fail!.stop).toBe('');
     const twoSpring = sheetNamed('rebuild-two-spring');
-    expect(texts(twoSpring, '10')[0]).toContain(others);
-    expect(texts(twoSpring, '10')[0]).not.toContain(all);
+    expect(stage(twoSpring, '10').texts[0]).toContain(others);
+    expect(stage(twoSpring, '10').texts[0]).not.toContain(all);
     expect(stepOf(twoSpring, '10.3').fail!.stop).toBe(stop);
     expect(stepOf(twoSpring, '10.6').fail!.stop).toBe('');
   });
   it('of checks, which are judged at once, no such thing is said', () => {
-    expect(texts(oneSpring, '6').join()).not.toContain('first');
-    expect(texts(oneSpring, '6').join()).toContain('Record the retest');
+    expect(stage(oneSpring, '6').texts.join()).not.toContain('first');
+    expect(stage(oneSpring, '6').texts.join()).toContain('in the row below');
   });
 });
 

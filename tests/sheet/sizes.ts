@@ -1,14 +1,16 @@
 /** Whether what a hand needs can be read at arm's length, and what it fills in has room. */
 
-import type { Sheet, StepBlock } from '../../language/documents/model.ts';
-import { spanText } from '../../language/documents/renderers/text.ts';
+import type { BoxRow, Sheet, StepBlock, TableBlock } from '../../language/documents/model.ts';
+import { spanText } from '../../language/i18n/message.ts';
 import { boxesOf } from './boxes.ts';
 import { millimetre, upright } from './layout.ts';
 import type { Painted, Run } from './paint.ts';
 import { bones } from './words.ts';
 
 /** Points, and millimeters of a box. A browser rounds to its own pixels. */
-const least = { any: 8, figure: 10, step: 10, value: 12, line: 0.5, box: 8 };
+const least = { any: 9, figure: 10, step: 9.25, value: 15, sentence: 12, line: 0.5, box: 8, cell: 5.5 };
+/** A limit that is a sentence has so many letters. */
+const sentence = 36;
 const rounding = 0.02;
 
 /** Everything that is too small, too thin or in color, in words. */
@@ -56,15 +58,22 @@ function smallSteps(sheet: Sheet, runs: readonly Run[]): string[] {
     index.next(step.number);
     held(step, 'sentence', spanText(step.sentence), ({ size }) => size >= least.step - rounding);
     for (const { label, value, also } of step.limits) {
-      held(step, 'label', label, ({ size }) => size >= least.step - rounding);
-      held(step, 'value', value, ({ size, bold }) => bold && size >= least.value - rounding);
+      const large = [...value].length > sentence ? least.sentence : least.value;
+      // With its label, which may be over the boxes too; the figure is the largest of it.
+      const found = index.next(label + value);
+      const figure =
+        found?.filter(({ text }) => bones(value).includes(bones(text)) && bones(text) !== bones(label)) ?? [];
+      const readable = found?.every(({ size }) => size >= least.step - rounding) === true;
+      if (found === null) complaints.push(`step ${step.number}: the value “${value}” is not found`);
+      else if (!readable || !figure.every(({ size, bold }) => bold && size >= large - rounding))
+        complaints.push(`step ${step.number}: the value “${value}” is too small, or not bold`);
       held(step, 'limit', also, ({ size }) => size >= least.step - rounding);
     }
   }
   return complaints;
 }
 
-const headSize = 16;
+const headSize = 13;
 
 /** Heads of stages and repairs that are on another page than their first step, in words. */
 export function strandedHeads(sheet: Sheet, pages: readonly Painted[]): string[] {
@@ -111,29 +120,45 @@ class TextIndex {
   }
 }
 
-/** The boxes that a sheet promises: one for each unit and thing recorded, for each try, and cells to be filled in. */
-export function promisedBoxes(sheet: Sheet): number {
-  return sheet.blocks.reduce((sum, block) => {
-    if (block.kind === 'table')
-      return sum + block.rows.flat().filter(({ fill, text }) => fill === true && text === '').length;
-    const grids = block.kind === 'step' || block.kind === 'grid' ? block.grids : [];
-    const ways = block.kind === 'step' ? (block.fail?.ways ?? []) : [];
-    const tries = ways.flatMap(({ stops, end }) => [
-      ...stops.flatMap(({ boxes }) => boxes),
-      ...(end === '' ? [] : [end]),
-    ]);
-    return sum + tries.length + grids.reduce((boxes, { rows, columns }) => boxes + rows.length * columns.length, 0);
-  }, 0);
+/** The boxes that a sheet promises: for what is read and done, and smaller ones in tables. */
+export function promisedBoxes({ blocks }: Sheet): { readonly boxes: number; readonly cells: number } {
+  const empty = (texts: readonly string[]) => texts.filter((text) => text === '').length;
+  const rows = (list: readonly BoxRow[]) => list.reduce((sum, row) => sum + empty(row.boxes), 0);
+  const cells = ({ rows: lines }: TableBlock) =>
+    lines.flat().filter(({ fill, text }) => fill === true && text === '').length;
+  let [boxes, small] = [0, 0];
+  for (const block of blocks) {
+    if (block.kind === 'table') small += cells(block);
+    if (block.kind === 'tables') for (const table of block.tables) small += cells(table);
+    if (block.kind === 'close') boxes += rows([block.row]);
+    if (block.kind === 'safety' && block.read !== '') boxes += 1;
+    if (block.kind === 'log')
+      boxes += block.units.reduce((sum, { lines }) => sum + lines.reduce((all, line) => all + empty(line.cells), 0), 0);
+    if (block.kind !== 'step') continue;
+    const { rows: own, close, set, sign } = block;
+    boxes += rows(own) + (close === null ? 0 : rows([close])) + rows(set?.rows ?? []) + (sign?.boxes.length ?? 0);
+  }
+  return { boxes, cells: small };
 }
 
 function smallBoxes(sheet: Sheet, pages: readonly Painted[]): string[] {
-  // A box for a try has its number in the corner.
-  const boxes = pages.flatMap(boxesOf).filter(({ text }) => /^\d?$/u.test(text.trim()));
-  const high = boxes.filter(({ top, bottom }) => bottom - top >= least.box * millimetre - rounding);
-  const promised = promisedBoxes(sheet);
-  return high.length < promised
-    ? [`${high.length} boxes are ${least.box} mm high, of ${promised} that are to be written in`]
-    : [];
+  // What is signed has its label in it.
+  const labels = new Set(
+    sheet.blocks
+      .flatMap((block) => (block.kind === 'step' ? (block.sign?.boxes ?? []) : []))
+      .map(({ label }) => bones(label)),
+  );
+  const found = pages.flatMap(boxesOf).filter(({ text }) => text.trim() === '' || labels.has(bones(text)));
+  const high = (most: number) => found.filter(({ top, bottom }) => bottom - top >= most * millimetre - rounding).length;
+  const { boxes, cells } = promisedBoxes(sheet);
+  return [
+    ...(high(least.box) < boxes
+      ? [`${high(least.box)} boxes are ${least.box} mm high, of ${boxes} to be written in`]
+      : []),
+    ...(high(least.cell) < boxes + cells
+      ? [`${high(least.cell)} boxes are ${least.cell} mm high, of ${boxes + cells} to be written in`]
+      : []),
+  ];
 }
 
 const words = ({ page, text }: Run) => `page ${page}: “${text}”`;

@@ -8,11 +8,19 @@ import { fontsOf } from './fonts.ts';
 import { type Painted, painted } from './paint.ts';
 import { allTags, outlineOf, pagesOf, type Tag, tagsOf, withPdf } from './pdf.ts';
 import { libraryPrints, type Print, papers } from './prints.ts';
+import { promisedBoxes } from './sizes.ts';
 import { bones } from './words.ts';
 
 const prints = papers.flatMap((paper) =>
   libraryPrints(paper).filter(({ options, name }) => options.job !== null || name.startsWith('rebuild-pintle')),
 );
+
+/** Heads of stages and repairs, as they are read. */
+function headsOf({ sheet }: Print): { readonly number: string; readonly title: string }[] {
+  return sheet.blocks.flatMap((block): { readonly number: string; readonly title: string }[] =>
+    block.kind === 'place' ? [block] : block.kind === 'repairs' ? [...block.repairs] : [],
+  );
+}
 
 /** Everything that these tests ask of a PDF, read once. */
 async function readings({ sheet }: Print) {
@@ -54,25 +62,43 @@ describe.each(prints)('$name', (print) => {
 
   it('has a bookmark for each stage and repair, in order', async () => {
     const { outline } = await reading;
-    const places = print.sheet.blocks.flatMap((block) =>
-      block.kind === 'place' ? [`${block.number} ${block.title}`] : [],
-    );
+    const places = headsOf(print).map(({ number, title }) => `${number} ${title}`);
     expect(places.length).toBeGreaterThan(5);
-    expect(outline.filter((title) => /^R?\d/u.test(title))).toEqual(places);
+    const titles = outline.map((title) => title.replaceAll('\u00a0', ' '));
+    expect(titles.filter((title) => /^R?\d/u.test(title))).toEqual(places);
   });
 
-  it('has a description of every figure; the code in the head is no part of the text', async () => {
+  it('has a description of every figure, and a name for every box that is to be filled', async () => {
     const { tags, painted: pages } = await reading;
     const figures = tags.filter(({ role }) => role === 'Figure');
     expect(figures.filter(({ alt }) => (alt ?? '').trim() === '')).toEqual([]);
-    const pictures = pages.flatMap(({ fields }) => fields);
-    expect(pictures.filter(({ artifact }) => artifact).length).toBeGreaterThanOrEqual(pages.length);
-    expect(pictures.filter(({ artifact, figure }) => !artifact && figure === null)).toEqual([]);
-    const drawings = print.sheet.blocks.flatMap((block) =>
-      block.kind === 'drawing' ? [block] : block.kind === 'step' ? block.drawings : [],
+    const names = figures.map(({ alt }) => bones(alt ?? ''));
+    const drawings = print.sheet.blocks.flatMap((block) => (block.kind === 'drawing' ? [bones(block.alt)] : []));
+    expect(names).toEqual(expect.arrayContaining([...drawings, bones(print.sheet.header.qr.alt)]));
+    const { boxes, cells } = promisedBoxes(print.sheet);
+    expect(names.length).toBe(drawings.length + 1 + boxes + cells);
+    const rows = print.sheet.blocks.flatMap((block) => (block.kind === 'step' ? block.rows : []));
+    const wanted = rows.flatMap(({ name, boxes: values }) =>
+      values.flatMap((value, at) => (value === '' ? [bones(`${name}, ${print.sheet.columns[at]?.place ?? ''}`)] : [])),
     );
-    expect(figures.map(({ alt }) => bones(alt ?? ''))).toEqual(drawings.map(({ alt }) => bones(alt)));
+    expect(wanted.length).toBeGreaterThan(10);
+    expect(wanted.filter((name) => !names.includes(name))).toEqual([]);
     expect(pages.every(({ images }) => images === 0)).toBe(true);
+  });
+
+  it('has its steps as a list, each with its number', async () => {
+    const { tags } = await reading;
+    const numbers = tags.filter(({ role }) => role === 'Lbl').map(({ text }) => bones(text));
+    const steps = print.sheet.blocks.flatMap((block) => (block.kind === 'step' ? [bones(block.number)] : []));
+    // A step that goes on overleaf is there again, without its number.
+    expect(numbers.filter((number) => number !== '')).toEqual(steps);
+    expect(tags.filter(({ role }) => role === 'LI').length).toBeGreaterThanOrEqual(steps.length);
+  });
+
+  it('says first aid aloud: it is no artifact', async () => {
+    const { tags } = await reading;
+    const aid = bones(print.sheet.pressed!.firstAid);
+    expect(tags.some(({ text }) => bones(text).includes(aid))).toBe(true);
   });
 
   it('has heads on its tables: every column that has words over it', async () => {
@@ -82,21 +108,19 @@ describe.each(prints)('$name', (print) => {
     expect(tables.filter((table) => !allTags(table).some(({ role }) => role === 'TH'))).toEqual([]);
     const heads = new Set(tags.filter(({ role }) => role === 'TH').map(({ text }) => bones(text)));
     const wanted = print.sheet.blocks.flatMap((block) =>
-      block.kind === 'table' ? block.columns.map(({ head }) => head) : [],
+      (block.kind === 'table' ? [block] : block.kind === 'tables' ? block.tables : []).flatMap(({ columns }) =>
+        columns.map(({ head }) => head),
+      ),
     );
     expect(wanted.filter((head) => !heads.has(bones(head)))).toEqual([]);
-    const places = print.sheet.blocks.flatMap((block) =>
-      block.kind === 'step' ? block.grids.flatMap(({ columns }) => columns) : [],
-    );
-    expect(places.filter(({ place, detail }) => !heads.has(bones(place + detail)))).toEqual([]);
+    const logs = print.sheet.blocks.flatMap((block) => (block.kind === 'log' ? block.columns : []));
+    expect(logs.filter(({ step, name, unit }) => !heads.has(bones(step + name + unit)))).toEqual([]);
   });
 
   it('has stages as headings', async () => {
     const { tags } = await reading;
     const headings = tags.filter(({ role }) => /^H\d?$/u.test(role)).map(({ text }) => bones(text));
-    const stages = print.sheet.blocks.flatMap((block) =>
-      block.kind === 'place' ? [bones(block.number + block.title)] : [],
-    );
+    const stages = headsOf(print).map(({ number, title }) => bones(number + title));
     expect(stages.filter((stage) => !headings.includes(stage))).toEqual([]);
   });
 

@@ -28,8 +28,7 @@ const pages = [
   { name: 'sheet-first', document: 'job-2207', words: 'Routing' },
   { name: 'sheet-unit', document: 'job-2207', words: 'Exploded view' },
   { name: 'sheet-prove', document: 'job-2207', words: 'Test opening pressure' },
-  { name: 'sheet-shims', document: 'job-2207', words: 'Fit 1.50 mm' },
-  { name: 'sheet-attempts', document: 'job-2207', words: 'Repair record, R1' },
+  { name: 'sheet-log', document: 'job-2207', words: 'Log, stage 9' },
   { name: 'certificate', document: 'certificate-2198', words: 'Certificate of rebuild' },
 ];
 

@@ -1,7 +1,8 @@
 /**
  * Runs the editor tests in the real VS Code workbench: `node tests/workbench/run.ts`.
  * Ends with the suite's own code; everything that it started is ended too. With `--install` it only installs the host; with
- * `--packed` it packs the extension, installs that, and runs with it those tests that show that nothing is missing in it.
+ * `--packed` it packs the extension, installs that, and runs with it those tests that show that nothing is missing in it; with
+ * `--trusted` it runs what the editor does only in a folder that is trusted.
  */
 import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -22,6 +23,7 @@ const suiteLine = /^(?:ok {3}|FAIL )/;
 let count = '';
 
 const isPacked = process.argv.includes('--packed');
+const isTrusted = process.argv.includes('--trusted');
 
 /** What shows that a packed extension is whole: the server runs, pages are found, fonts and typesetter are there, samples too. */
 const ofPackage =
@@ -41,12 +43,12 @@ async function main(): Promise<number> {
     if (!existsSync(join(root, needed)))
       throw new Error(`${needed} is not there: build the extension first (npm run build).`);
   }
-  const tests = await bundleSuite(process.env.ONLY ?? (isPacked ? ofPackage : ''));
+  const tests = await bundleSuite(process.env.ONLY ?? (isPacked ? ofPackage : isTrusted ? '^the task ' : ''));
   const workspace = mkdtempSync(join(tmpdir(), 'handtight-workspace-'));
   cpSync(join(root, 'tests/workbench/workspace'), workspace, { recursive: true });
   const packed = isPacked ? await packFor(`${process.platform}-${process.arch}`) : null;
   const extension = isPacked ? emptyExtension(mkdtempSync(join(tmpdir(), 'handtight-empty-'))) : root;
-  const host = await startHost(undisturbed, [], packed);
+  const host = await startHost(undisturbed, isTrusted ? ['--disable-workspace-trust'] : [], packed);
   const browser = await startBrowser();
   try {
     const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
@@ -78,7 +80,7 @@ async function main(): Promise<number> {
     const code = await ended;
     if (code !== 0 && process.env.PICTURE) await page.screenshot({ path: process.env.PICTURE });
     await page.close();
-    if (isPacked) return code;
+    if (isPacked || isTrusted) return code;
     const open = () => openWorkbench(browser, host, { workspace, extension: root });
     const byKeys = await runKeyboardTests(open, workspace);
     const [passed = 0, failed = 1] = (count.match(/\d+/gu) ?? []).map(Number);

@@ -4,6 +4,7 @@ export { topics } from './caution.ts';
 export { ownWords } from './scene.ts';
 export { suspectWord } from './suspect-words.ts';
 export {
+  type Called,
   cautionsByStep,
   type StepCautions,
   type UsualCautions,

@@ -1,4 +1,5 @@
 import type { Danger } from '../../model/danger.ts';
+import { oncePerText } from '../../quantities/memo.ts';
 
 /**
  * Words of titles and notes that sound like a danger, in the languages that sheets are printed in. They are the net
@@ -188,8 +189,17 @@ const suspects: Readonly<Record<Danger, Suspect | null>> = {
 
 /** The first word of a text that sounds like this danger, as written; null where none does. */
 export function suspectWord(danger: Danger, text: string): string | null {
-  const suspect = suspects[danger];
-  if (suspect === null) return null;
-  const left = suspect.but === null ? text : text.replace(suspect.but, '·');
-  return left.match(suspect.words)?.[0] ?? null;
+  return suspectWords(text)[danger] ?? null;
 }
+
+/** The first word of a text for each danger that it sounds like. Most texts of a procedure are as they were before. */
+const suspectWords = oncePerText((text) => {
+  const found: Partial<Record<Danger, string>> = {};
+  for (const [danger, suspect] of Object.entries(suspects) as [Danger, Suspect | null][]) {
+    if (suspect === null) continue;
+    const left = suspect.but === null ? text : text.replace(suspect.but, '·');
+    const word = left.match(suspect.words)?.[0];
+    if (word !== undefined) found[danger] = word;
+  }
+  return found;
+});

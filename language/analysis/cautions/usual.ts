@@ -28,7 +28,7 @@ export interface UsualCautions {
 const toldAgain: readonly Topic[] = ['injection', 'mist', 'rail'];
 
 /** A caution that a step calls for, and whether its head alone warns of it. */
-type Called = Caution & Pick<Call, 'headOnly'>;
+export type Called = Caution & Pick<Call, 'headOnly'>;
 
 /**
  * The usual cautions of a procedure: in full at the head of each stage and repair that calls for them and before
@@ -72,14 +72,14 @@ export function usualCautions(procedure: Procedure): UsualCautions {
 }
 
 /** All cautions that a step calls for, wherever the sheet prints them, each with what it follows from. */
-export function cautionsByStep(procedure: Procedure): (step: Step) => readonly Caution[] {
+export function cautionsByStep(procedure: Procedure): (step: Step) => readonly Called[] {
   const scene = scenesOf(procedure);
   const places = new Map(
     [...procedure.stages, ...procedure.repairs].flatMap((place) => place.steps.map((step) => [step, place])),
   );
   return (step) => {
     const place = places.get(step);
-    return place === undefined ? [] : calledAt(scene(place, step)).map(({ headOnly: _, ...caution }) => caution);
+    return place === undefined ? [] : calledAt(scene(place, step));
   };
 }
 

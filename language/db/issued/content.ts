@@ -1,3 +1,4 @@
+import type { Shop } from '../../model/shop.ts';
 import type { Range } from '../../model/source.ts';
 import type { DeclaredSymbol } from '../../semantics/symbols.ts';
 
@@ -8,42 +9,26 @@ export function toolsIn(shop: DeclaredSymbol): readonly DeclaredSymbol[] {
   return shop.children.filter(({ kind }) => toolKinds.has(kind));
 }
 
+/** An issued shop with its tools as they are today: a tool is judged by its own history, not by the day of the issue. */
+export function issuedShop(issued: Shop, today: Shop | null): Shop {
+  const bought = today?.assets ?? [];
+  const names = new Set(bought.map(({ name }) => name));
+  return { ...issued, assets: [...issued.assets.filter(({ name }) => !names.has(name)), ...bought] };
+}
+
 /** A text with these ranges blank; every line keeps its number. */
 export function blanked(text: string, ranges: readonly Range[]): string {
-  return byRange(text, ranges, { inside: blank, outside: kept });
-}
-
-/** A text with all blank but these ranges; every line keeps its number. */
-export function alone(text: string, ranges: readonly Range[]): string {
-  return byRange(text, ranges, { inside: kept, outside: blank });
-}
-
-type Change = (part: string) => string;
-
-const kept: Change = (part) => part;
-const blank: Change = (part) => ' '.repeat(part.length);
-
-function byRange(
-  text: string,
-  ranges: readonly Range[],
-  { inside, outside }: { readonly inside: Change; readonly outside: Change },
-): string {
   return text
     .split(/\r\n|\n|\r/u)
     .map((line, number) => {
-      const cuts = ranges
-        .filter(({ start, end }) => start.line <= number && number <= end.line)
-        .map(({ start, end }): readonly [number, number] => [
-          start.line === number ? start.character : 0,
-          end.line === number ? end.character : line.length,
-        ])
-        .sort(([one], [other]) => one - other);
-      let [at, made] = [0, ''];
-      for (const [from, to] of cuts) {
-        made += outside(line.slice(at, from)) + inside(line.slice(from, to));
-        at = to;
+      let made = line;
+      for (const { start, end } of ranges) {
+        if (number < start.line || end.line < number) continue;
+        const from = start.line === number ? start.character : 0;
+        const to = end.line === number ? end.character : line.length;
+        made = made.slice(0, from) + ' '.repeat(to - from) + made.slice(to);
       }
-      return made + outside(line.slice(at));
+      return made;
     })
     .join('\n');
 }

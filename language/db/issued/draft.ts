@@ -1,3 +1,4 @@
+import type { SheetSettings } from '../../config/config.ts';
 import type { Job } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import type { CheckResult } from '../workspace.ts';
@@ -16,4 +17,13 @@ export function isDraft(
   if (job !== null && judgedBy(job.name) !== null) return false;
   const own = issued.filter(({ procedure }) => procedure === name);
   return own.length > 0 && !own.some((one) => one.revision === revision);
+}
+
+/** How a sheet is printed: by the settings of today, in the words of the day of its issue. */
+export function sheetSettings(
+  job: Pick<Job, 'name'> | null,
+  { sheet, judgedBy }: Pick<CheckResult, 'sheet' | 'judgedBy'>,
+): SheetSettings {
+  const issued = job === null ? null : judgedBy(job.name);
+  return issued === null ? sheet : { ...sheet, word: issued.settings.word };
 }

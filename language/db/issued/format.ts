@@ -3,6 +3,7 @@
  * reads, with a head in remarks, so that it can be read and compared like every other.
  */
 import * as z from 'zod';
+import type { Severity } from '../../model/diagnostic.ts';
 import { hashOf } from './hash.ts';
 
 /** How the names of such files end. They are read, and declare nothing outside themselves. */
@@ -16,7 +17,7 @@ export function isIssuedFile(uri: string): boolean {
 export interface IssuedSettings {
   readonly word: string | null;
   /** By rule, sorted. */
-  readonly severities: readonly (readonly [rule: string, severity: string])[];
+  readonly severities: readonly (readonly [rule: string, severity: Severity | 'off'])[];
 }
 
 export interface IssuedRevision {
@@ -28,8 +29,6 @@ export interface IssuedRevision {
   /** ISO date of the issue. */
   readonly issuedOn: string;
   readonly settings: IssuedSettings;
-  /** Hash of the content without the shop's tools, which go on changing: compared with that of the sources. */
-  readonly content: string;
   /** Declarations of shop, family, sequences, bases and procedure. */
   readonly body: string;
 }
@@ -48,9 +47,8 @@ const head = z.object({
   issuedOn: z.iso.date(),
   settings: z.strictObject({
     word: z.string().nullable(),
-    severities: z.array(z.tuple([z.string(), z.string()])),
+    severities: z.array(z.tuple([z.string(), z.enum(['error', 'warning', 'hint', 'off'])])),
   }),
-  content: z.string().regex(/^[0-9a-f]{64}$/u),
 });
 
 const preamble = '// An issued revision. It does not change: jobs are judged by it, whatever the sources say later.\n';

@@ -1,54 +1,12 @@
 import type { Procedure } from '../../model/procedure.ts';
 import type { Source } from '../../model/source.ts';
-import {
-  type CheckedFiles,
-  contentOf,
-  cut,
-  printedDeclarations,
-  textsOf,
-  type WrittenDeclaration,
-} from '../printed-content.ts';
-import { blanked, toolsIn } from './content.ts';
+import { type CheckedFiles, cut, type WrittenDeclaration } from '../printed-content.ts';
 import type { IssuedRevision } from './format.ts';
-import { hashOf } from './hash.ts';
-
-/** What an issued procedure is compared by, declaration by declaration: all that it prints from but the shop's tools. */
-export function issuedDeclarations(
-  procedure: Procedure,
-  checked: CheckedFiles,
-): ReadonlyMap<string, { readonly symbol: WrittenDeclaration['symbol']; readonly text: string }> {
-  const texts = textsOf(checked);
-  return new Map(
-    printedDeclarations({ procedure, job: null }, checked).map(({ file, symbol }) => {
-      const text = texts.get(file) ?? '';
-      const tools = symbol.kind === 'shop' ? toolsIn(symbol) : [];
-      const left =
-        tools.length === 0
-          ? text
-          : blanked(
-              text,
-              tools.map(({ range }) => range),
-            );
-      return [`${symbol.kind} ${symbol.name}`, { symbol, text: cut(left, symbol.range) }];
-    }),
-  );
-}
-
-/** Hash of the same. */
-export function issuedContent(procedure: Procedure, checked: CheckedFiles): string {
-  const declarations = [...issuedDeclarations(procedure, checked).values()];
-  return hashOf(
-    contentOf(
-      declarations.map(({ symbol, text }) => [symbol, text]),
-      checked.result,
-    ),
-  );
-}
 
 /** Issues a procedure as it is now. It has a revision and an approval: the caller has made sure of both. */
 export function buildIssued(procedure: Procedure, checked: CheckedFiles, issuedOn: string): IssuedRevision {
   const { sheet, severities } = checked.result;
-  const texts = textsOf(checked);
+  const textOf = (uri: string) => checked.files.find((file) => file.uri === uri)?.text ?? '';
   return {
     procedure: procedure.name,
     revision: procedure.revision ?? '',
@@ -56,9 +14,8 @@ export function buildIssued(procedure: Procedure, checked: CheckedFiles, issuedO
     approvedOn: procedure.approvedOn,
     issuedOn,
     settings: { word: sheet.word, severities: [...severities].sort(([one], [other]) => (one < other ? -1 : 1)) },
-    content: issuedContent(procedure, checked),
     body: madeOf(procedure, checked)
-      .map(({ file, symbol }) => `\n${cut(texts.get(file) ?? '', symbol.range)}\n`)
+      .map(({ file, symbol }) => `\n${cut(textOf(file), symbol.range)}\n`)
       .join(''),
   };
 }

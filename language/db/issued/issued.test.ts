@@ -1,9 +1,10 @@
 /** Issued revisions: frozen, side by side, and what jobs are judged by. */
 import { expect, test } from 'vitest';
 import { libraryFiles } from '../../../tests/library.ts';
+import { renameAt } from '../../ide/rename.ts';
 import type { SourceFile } from '../workspace.ts';
 import { Workspace } from '../workspace.ts';
-import { alone, blanked } from './content.ts';
+import { blanked } from './content.ts';
 import { isDraft } from './draft.ts';
 import { readIssued, writeIssued } from './format.ts';
 import { hashOf } from './hash.ts';
@@ -94,7 +95,7 @@ test('judges a job by the revision that it names, whatever the sources say today
   expect(result.diagnostics.filter(inJobs)).toEqual([]);
   const job = result.jobOf('2198')!;
   expect(job.procedure.revision).toBe('C');
-  expect(result.judgedBy('2198')!.result.procedureOf(name)!.procedure.revision).toBe('C');
+  expect(result.judgedBy('2198')!.revision).toBe('C');
   expect(result.jobs.map((one) => one.name).sort()).toEqual(first.jobs.map((one) => one.name).sort());
   expect(isDraft({ procedure: result.procedureOf(name)!.procedure, job: null }, result)).toBe(true);
   expect(isDraft({ procedure: job.procedure, job }, result)).toBe(false);
@@ -113,14 +114,51 @@ test('a tool is the one of today: one that was bought after the issue can be nam
       text: file.text.includes('job 2198') ? file.text.replace('on PG-400', 'on PG-900') : file.text,
     }),
   );
-  const { jobOf, judgedBy } = new Workspace().open([...bought, issued]);
+  const { jobOf, findingsIn } = new Workspace().open([...bought, issued]);
   const { shop } = jobOf('2198')!.procedure;
   expect(shop.assets.filter((asset) => asset.name.startsWith('PG-')).map((asset) => asset.name)).toContain('PG-900');
-  expect(judgedBy('2198')!.result.findingsIn(jobOf('2198')!.source.file)).toEqual([]);
+  expect(findingsIn(jobOf('2198')!.source.file)).toEqual([]);
 });
 
 test('keeps lines where they are', () => {
   const range = { start: { line: 1, character: 1 }, end: { line: 2, character: 1 } };
-  expect(alone('ab\ncd\nef\n', [range])).toBe('  \n d\ne \n');
   expect(blanked('ab\ncd\nef\n', [range])).toBe('ab\nc \n f\n');
+});
+
+test('is judged with the severities of the day of the issue', () => {
+  const severity = (severities: object, today: object) => {
+    const settings = (chosen: object) => ({ uri: 'handtight.json', text: JSON.stringify({ severities: chosen }) });
+    const then = new Workspace().open(library, settings(severities));
+    const text = writeIssued(
+      buildIssued(then.procedureOf(name)!.procedure, { files: library, result: then }, '2026-10-06'),
+    );
+    const files = changed('opening 253 bar on PG-400', 'opening 2530 bar on PG-400');
+    const { diagnostics } = new Workspace().check([...files, { ...issued, text }], settings(today));
+    return diagnostics.filter(inJobs).map((one) => `${one.rule} ${one.severity}`);
+  };
+  expect(severity({}, {})).toEqual(['implausible-result error']);
+  expect(severity({ 'implausible-result': 'warning' }, {})).toEqual(['implausible-result warning']);
+  expect(severity({}, { 'implausible-result': 'off' })).toEqual(['implausible-result error']);
+  expect(severity({ 'implausible-result': 'off' }, { 'implausible-result': 'warning' })).toEqual([]);
+});
+
+test('a name of it is not renamed, and one in the sources leaves it alone', () => {
+  const files = [...library, issued];
+  const texts = new Map(files.map(({ uri, text }) => [uri, text]));
+  const result = new Workspace().open(files);
+  const snapshot = { result, findingsIn: () => [], textOf: (uri: string) => texts.get(uri) ?? null };
+  const place = (file: string, text: string) => {
+    const before = texts.get(file)!.split(text)[0]!.split('\n');
+    return { line: before.length - 1, character: before.at(-1)!.length };
+  };
+  const { file } = result.jobOf('2198')!.source;
+  expect(renameAt(snapshot, file, place(file, 'opening'), 'opened')).toEqual({
+    kind: 'refused',
+    reason: expect.stringMatching(/^opening is a name of an issued revision, which never changes: /u),
+  });
+  const source = result.procedureOf(name)!.procedure.source.file;
+  const renamed = renameAt(snapshot, source, place(source, 'opening'), 'opened');
+  const edits = renamed.kind === 'changes' ? renamed.edits : [];
+  expect(edits.length).toBeGreaterThan(5);
+  expect(edits.filter((edit) => edit.source.file === issued.uri)).toEqual([]);
 });

@@ -83,12 +83,14 @@ export function buildCertificate(procedure: Procedure, job: Job, options: Certif
     releaseTable(setting),
   ];
   return {
+    form: 'certificate',
     language: words.language,
     paper: options.paper,
     title: certificate.document({ title: certificate.title, order }),
     watermark: draft ? words.draft : null,
     header: headerOf(setting, job, options.issue),
-    firstAid: null,
+    columns: [],
+    pressed: null,
     foot: certificate.foot({ order: brief(order), hash: shortHash(options.hash) }),
     pageWords: { page: words.page, of: words.of },
     blocks: blocks.filter((block) => block !== null),

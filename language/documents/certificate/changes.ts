@@ -25,7 +25,7 @@ export class Changes {
   constructor(procedure: Procedure, unit: Unit) {
     this.procedure = procedure;
     this.unit = unit;
-    this.relations = new Relations(procedure.family);
+    this.relations = Relations.of(procedure.family);
   }
 
   /**

@@ -40,6 +40,9 @@ function lineFrom(text: string, isBold: boolean, width: number): string {
   };
   const words = taken(text.split(/(?<= )/u));
   if (words !== '') return words;
+  // A figure stays with its unit only where a line holds both.
+  const kept = taken(text.split(/(?<=[ \u00a0])/u));
+  if (kept !== '') return kept;
   const parts = taken(text.split(/(?<=[-/])(?=\p{L})/u));
   if (parts !== '') return parts;
   return taken([...text]) || ([...text][0] ?? '');

@@ -14,6 +14,11 @@ export interface Box {
 
 export type MarkRole =
   | 'axis'
+  | 'bracket'
+  | 'dimension'
+  | 'dot'
+  | 'duct'
+  | 'step'
   | 'outline'
   | 'hatch'
   | 'thread'
@@ -41,7 +46,18 @@ export interface Mark {
   readonly dash: readonly number[];
 }
 
-export type LabelRole = 'part' | 'foot' | 'face' | 'port' | 'tie' | 'column' | 'row' | 'legend' | 'onward';
+export type LabelRole =
+  | 'part'
+  | 'foot'
+  | 'step'
+  | 'note'
+  | 'face'
+  | 'port'
+  | 'tie'
+  | 'column'
+  | 'row'
+  | 'legend'
+  | 'onward';
 
 /** A block of text. */
 export interface Label {
@@ -78,7 +94,7 @@ export interface Drawing {
 }
 
 /** Line weights in points. */
-export const weights = { hair: 0.5, thin: 0.6, outline: 1, thick: 2.2 } as const;
+export const weights = { hair: 0.5, thin: 0.6, outline: 1.2, duct: 1.6, thick: 2.4 } as const;
 
 /** Size of all text in points; the advance of one line in millimeters. */
 export const textSize = 10;

@@ -68,18 +68,21 @@ describe('labels', () => {
   it('say what the picture does not', () => {
     const drawing = drawnOf('one-spring');
     expect(labelText(drawing, 'shim')).toBe('Setting shim');
-    expect(labelText(drawing, 'spacer')).toBe('Spacer disc | on holder | located by two dowels');
-    expect(labelText(drawing, 'nut')).toBe('Nozzle nut | on holder | M20x1.5, 60 N·m ±5');
-    expect(labelText(drawing, 'body.end')).toBe('lapped, meets spacer disc, | guarded by nozzle nut');
+    expect(labelText(drawing, 'spacer')).toBe('Spacer disc | located by two dowels');
+    expect(labelText(drawing, 'nut')).toBe('Nozzle nut | M20x1.5, threads oiled | 60 N·m ±5');
+    expect(labelText(drawing, 'body.end')).toBe(
+      'top face of spacer disc | lapped to | end face of holder | guarded by nozzle nut',
+    );
+    expect(labelText(drawing, 'washer')).toBe('Sealing washer | new');
     expect(labelText(drawing, 'inlet')).toBe('inlet port, capped');
     expect(labelText(drawing, 'bore')).toBe('spring bore, under spacer disc');
     const ties = drawing.labels.filter(({ role }) => role === 'tie');
     expect(ties.map(({ of, lines }) => `${lines[0]!.text}: ${of.join(', ')}`)).toEqual(['matched: nozzle, needle']);
   });
   it('count copies, and give a left-hand thread a line of its own', () => {
-    expect(labelText(drawnOf('six-row'), 'holder-1')).toBe('Valve holder × 6 | on gasket | M18x1.5, 60 N·m ±5');
+    expect(labelText(drawnOf('six-row'), 'holder-1')).toBe('Valve holder × 6 | on gasket | M18x1.5 | 60 N·m ±5');
     expect(labelText(drawnOf('long-cartridge'), 'nut')).toMatch(
-      /^Shaft nut \| M6x0\.75, 60 N·m ±5 \| left-hand thread \|/u,
+      /^Shaft nut \| new \| M6x0\.75, threads oiled \| 60 N·m ±5 \| left-hand thread \|/u,
     );
   });
   it('take all fixed words from the caller', () => {
@@ -102,13 +105,13 @@ describe('the description', () => {
   it('is the whole drawing in build order', () => {
     expect(drawnOf('one-spring').alt.replaceAll('\u00a0', ' ')).toBe(
       'Injector, hole nozzle, one spring, set by shim, exploded view, from the bottom up in the order of assembly. ' +
-        'Holder: lapped, meets spacer disc, guarded by nozzle nut; inlet port, capped; return port, capped; spring bore, under spacer disc. ' +
-        'Setting shim: in holder. Pressure spring: on setting shim. Spring seat: on pressure spring; bears on needle. ' +
-        'Spacer disc: on holder; located by two dowels; lapped, meets holder; lapped, meets nozzle. ' +
-        'Nozzle: on spacer disc; located by two dowels; lapped, meets spacer disc; spray holes, capped. ' +
+        'Holder: end face of holder, lapped, meets top face of spacer disc, guarded by nozzle nut; inlet port, capped; return port, capped; spring bore, under spacer disc. ' +
+        'Setting shim: in holder. Pressure spring: on setting shim; spring. Spring seat: on pressure spring; bears on needle. ' +
+        'Spacer disc: on holder; located by two dowels; top face of spacer disc, lapped, meets end face of holder; bottom face of spacer disc, lapped, meets top face of nozzle. ' +
+        'Nozzle: on spacer disc; located by two dowels; top face of nozzle, lapped, meets bottom face of spacer disc; spray holes, capped. ' +
         'Needle: in nozzle; matched to nozzle. ' +
-        'Nozzle nut: on holder; screwed to holder; M20x1.5; 60 N·m ±5; holds nozzle. ' +
-        'Sealing washer: on nozzle nut. Dust seal: on holder.',
+        'Nozzle nut: on holder; screwed to holder; M20x1.5; threads oiled; 60 N·m ±5; holds nozzle. ' +
+        'Sealing washer: on nozzle nut; new. Dust seal: on holder; new.',
     );
   });
   it('has what is cut in the picture', () => {

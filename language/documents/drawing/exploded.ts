@@ -1,33 +1,20 @@
-import { buildOrder, type Row } from '../../analysis/build-order.ts';
+import { buildOrder } from '../../analysis/build-order.ts';
 import { Relations } from '../../analysis/relations.ts';
 import { printable } from '../../i18n/printable.ts';
 import type { Family } from '../../model/family.ts';
-import { brokenText } from './broken-text.ts';
-import {
-  buildColumn,
-  type Column,
-  type Density,
-  densities,
-  type Item,
-  type Measures,
-  nameLines,
-  partOfFace,
-  type Scene,
-} from './column.ts';
 import { type Drawing, lineHeight } from './drawing.ts';
+import { type Entry, entriesOf } from './entries.ts';
 import { explodedAlt } from './exploded-alt.ts';
-import { Facts } from './facts.ts';
+import { type Annotations, Facts } from './facts.ts';
 import { type DrawingWords, englishWords } from './labels.ts';
 import { onceEach } from './once-each.ts';
-import { headRoom, type JoinedFamily, joinFamily, reserve } from './page.ts';
-import { shares } from './silhouette.ts';
+import { type Plan, setPage } from './paging.ts';
+import { findShapes } from './shape-of.ts';
+import { shares } from './shares.ts';
 import { findStacks, type Stack } from './stacks.ts';
-import { widthOf } from './text-width.ts';
-import { findTies, type Tie } from './ties.ts';
+import { findTies } from './ties.ts';
 
-export interface ExplodedOptions {
-  /** What a joint's part is tightened to, as it is to be printed, by the part's name. */
-  readonly torques?: ReadonlyMap<string, string>;
+export interface ExplodedOptions extends Annotations {
   readonly words?: DrawingWords;
   /** Millimeters. */
   readonly width?: number;
@@ -42,18 +29,36 @@ export interface Exploded extends Drawing {
 
 /** Most parts that are in one column. */
 const mostInOne = 16;
-/** Millimeters between two columns. */
-const gutter = 4;
+
+/** Drawings by family and words: a sheet, its preview and the editor ask for the same ones again. */
+const made = new WeakMap<Family, WeakMap<DrawingWords, Map<string, Exploded>>>();
+/** Most drawings that are kept of one family, for other figures, sizes and part numbers. */
+const mostKept = 8;
 
 /**
  * The exploded view of a family. It is as high as it needs to be, at most `maxHeight` for families of a usual size; one that
  * does not go in, however closely it is set, is higher.
  */
 export function buildExploded(family: Family, options: ExplodedOptions = {}): Exploded {
-  const { torques = new Map(), words = englishWords, width = 186, maxHeight = 230 } = options;
+  const { words = englishWords, ...others } = options;
+  const ofFamily = made.get(family) ?? new WeakMap<DrawingWords, Map<string, Exploded>>();
+  made.set(family, ofFamily);
+  const kept = ofFamily.get(words) ?? new Map<string, Exploded>();
+  ofFamily.set(words, kept);
+  const key = JSON.stringify(others, (_, value) => (value instanceof Map || value instanceof Set ? [...value] : value));
+  const before = kept.get(key);
+  if (before !== undefined) return before;
+  if (kept.size >= mostKept) kept.clear();
+  const drawing = buildNew(family, { ...others, words });
+  kept.set(key, drawing);
+  return drawing;
+}
+
+function buildNew(family: Family, options: ExplodedOptions & { readonly words: DrawingWords }): Exploded {
+  const { words, width = 186, maxHeight = 230 } = options;
   const drawn = onceEach(family);
-  const relations = new Relations(drawn.family);
-  const facts = new Facts(drawn, relations, words, torques);
+  const relations = Relations.of(drawn.family);
+  const facts = new Facts(drawn, relations, words, options);
   const rows = buildOrder(relations);
   const stacks = findStacks(relations, rows);
   const common = {
@@ -66,261 +71,12 @@ export function buildExploded(family: Family, options: ExplodedOptions = {}): Ex
   const parts = rows.flatMap(({ part, inner }) => [part, ...inner]);
   const names = parts.map(({ name }) => name);
   const carrier = stacks[0]!.rows[0]!.part.name;
-  const base = {
-    facts,
-    carrier,
-    shares: shares(relations, parts, carrier),
-    rank: new Map(rows.flatMap((row, index) => [row.part, ...row.inner].map(({ name }) => [name, index] as const))),
-  };
+  const shapes = findShapes(relations);
+  const entries = entriesOf(relations, stacks, shapes);
+  const base = { facts, carrier, shapes, shares: shares(relations, parts, carrier, shapes), entries, known: new Map() };
+  const isOnAxis = ({ stack, isBelow }: Entry) => isBelow || stack === stacks[0];
   const ties = findTies(relations, names);
-  const entries = entriesOf(stacks);
   const plan: Plan = { base, ties, entries, width, maxHeight };
-  const page = setPage(plan, stacks.length === 1 && names.length <= mostInOne);
+  const page = setPage(plan, entries.every(isOnAxis) && names.length <= mostInOne);
   return { ...common, width, ...page };
-}
-
-interface Plan {
-  readonly base: Omit<Scene, 'tieWords' | 'density'>;
-  readonly ties: readonly Tie[];
-  readonly entries: readonly Entry[];
-  readonly width: number;
-  readonly maxHeight: number;
-}
-
-interface Entry {
-  readonly stack: Stack;
-  readonly row: Row;
-  /** First of its stack. */
-  readonly isFirst: boolean;
-  /** Parts drawn straight below, on which it visibly rests. */
-  readonly under: readonly string[];
-  /** Lies in the same bore as the one below it. */
-  readonly isInLine: boolean;
-}
-
-type Page = Pick<Drawing, 'height' | 'marks' | 'labels' | 'shortened'>;
-
-function entriesOf(stacks: readonly Stack[]): Entry[] {
-  return stacks.flatMap((stack) =>
-    stack.rows.map((row, index) => {
-      const before = stack.rows[index - 1];
-      const under =
-        before !== undefined
-          ? [before.part, ...before.inner].map(({ name }) => name)
-          : stack.foot === null
-            ? []
-            : [stack.foot];
-      const lies = ({ part }: Row) => (part.on.length + part.through.length === 0 ? part.in.join(' ') : '');
-      const isInLine = before !== undefined && lies(row) !== '' && lies(row) === lies(before);
-      return { stack, row, isFirst: index === 0, under, isInLine };
-    }),
-  );
-}
-
-/** In one column where it goes in without being pressed, else in two, as loosely as the height allows. */
-function setPage(plan: Plan, mayBeOne: boolean): Page {
-  if (mayBeOne) {
-    for (const density of densities.slice(0, 2)) {
-      const page = pageOf(plan, density, null);
-      if (page.height <= plan.maxHeight) return page;
-    }
-  }
-  let page: Page | null = null;
-  for (const density of densities) {
-    page = pageOf(plan, density, breakOf(plan, density));
-    if (page.height <= plan.maxHeight) break;
-  }
-  return page!;
-}
-
-/** What a break in the midst of a stack costs, and each millimeter over the height, in millimeters of height. */
-const costs = { within: 80, over: 10 } as const;
-
-/** The row that begins the second column: better between two stacks than within one, then so that both are about as high. */
-function breakOf(plan: Plan, density: Density): number | null {
-  const { entries } = plan;
-  let best: { at: number | null; cost: number } = { at: null, cost: Number.POSITIVE_INFINITY };
-  const scene: Scene = { ...plan.base, tieWords: new Map(), density };
-  for (let at = 1; at < entries.length; at++) {
-    // Near the ends of a stack a break brings nothing.
-    const isMiddle = at >= entries.length / 4 && at <= (entries.length * 3) / 4;
-    if (!entries[at]!.isFirst && !isMiddle && entries.length > 3) continue;
-    const columns = [entries.slice(0, at), entries.slice(at)];
-    const { measures } = widthsOf(plan, scene, columns, [1, 1]);
-    const height = Math.max(...columns.map((some, index) => columnFor(scene, some, measures[index]!).height));
-    const over = Math.max(0, height + headRoom - plan.maxHeight);
-    const cost = height + (entries[at]!.isFirst ? 0 : costs.within) + over * costs.over;
-    if (cost < best.cost) best = { at, cost };
-  }
-  return best.at;
-}
-
-function pageOf(plan: Plan, density: Density, breakAt: number | null): Page {
-  const { entries, ties } = plan;
-  const columns = breakAt === null ? [entries] : [entries.slice(0, breakAt), entries.slice(breakAt)];
-  const columnAt = (part: string) => columns.findIndex((some) => partNames(some).includes(part));
-  // A tie over two columns, or one for which there is no lane, is said in words.
-  const most = breakAt === null ? mostLanes.one : mostLanes.two;
-  const inWords = new Set(ties.filter(({ parts }) => new Set(parts.map(columnAt)).size > 1));
-  for (;;) {
-    const scene: Scene = { ...plan.base, tieWords: tieWords(plan, [...inWords]), density };
-    const drawnTies = ties.filter((tie) => !inWords.has(tie));
-    const lanes = columns.map((_, index) =>
-      Math.min(most, drawnTies.filter(({ parts }) => columnAt(parts[0]!) === index).length),
-    );
-    const { measures, offsets } = widthsOf(plan, scene, columns, lanes);
-    const set = columns.map((some, index) => columnFor(scene, some, measures[index]!));
-    const goesOn = breakAt !== null && !entries[breakAt]!.isFirst;
-    const page: JoinedFamily = {
-      columns: set,
-      items: columns.map(itemsOf),
-      measures,
-      offsets,
-      goesOn: goesOn ? plan.base.facts.words.goesOn : null,
-      ties: drawnTies,
-      words: plan.base.facts.words,
-      width: plan.width,
-    };
-    const { failed, ...made } = joinFamily(page, most);
-    if (failed.length === 0) return made;
-    for (const tie of failed) inWords.add(tie);
-  }
-}
-
-/** In two columns the names need the room. */
-const mostLanes = { one: 3, two: 1 } as const;
-
-function tieWords(plan: Plan, ties: readonly Tie[]): Map<string, string[]> {
-  const { facts } = plan.base;
-  const said = new Map<string, string[]>();
-  for (const { kind, parts } of ties) {
-    for (const part of parts) {
-      const others = facts.list(parts.filter((other) => other !== part));
-      const text = kind === 'matched' ? facts.words.matchedTo(others) : facts.words.balancedWith(others);
-      said.set(part, [...(said.get(part) ?? []), text]);
-    }
-  }
-  return said;
-}
-
-/** What is in a column: at the beginning of a stack, or where it goes on, the part that it rests on. */
-function itemsOf(entries: readonly Entry[]): Item[] {
-  const between = 8;
-  return entries.flatMap((entry, index): Item[] => {
-    const next = entries[index + 1];
-    const row: Item = {
-      kind: 'row',
-      row: entry.row,
-      under: entry.isInLine && index > 0 ? [] : entry.under,
-      above: next?.isFirst === true ? between : 0,
-    };
-    const foot = entry.isFirst ? entry.stack.foot : index === 0 ? (entry.under[0] ?? null) : null;
-    return foot === null ? [row] : [{ kind: 'foot', part: foot, above: 0 }, row];
-  });
-}
-
-/** Room between two texts at the left, in millimeters. */
-const sideGap = 1;
-
-/** A column, drawn apart as far as the texts at its left need. */
-function columnFor(scene: Scene, entries: readonly Entry[], measures: Measures): Column {
-  const items = itemsOf(entries);
-  const column = buildColumn(scene, items, measures, 0);
-  const needed = column.sides.reduce((sum, { lines }) => sum + lines.length * lineHeight + sideGap, -sideGap);
-  if (needed <= column.height) return column;
-  const wider = buildColumn(
-    scene,
-    items,
-    measures,
-    items.length > 1 ? (needed - column.height) / (items.length - 1) : 0,
-  );
-  return { ...wider, height: Math.max(wider.height, needed) };
-}
-
-/** Widths of columns side by side, and their left edges. */
-interface Widths {
-  readonly measures: readonly Measures[];
-  readonly offsets: readonly number[];
-}
-
-/**
- * Texts at the left get the width that they have, up to a good one; names share what is left, each column no more than it
- * needs. The rest is space around the columns.
- */
-function widthsOf(plan: Plan, scene: Scene, columns: readonly (readonly Entry[])[], lanes: readonly number[]): Widths {
-  const isOne = columns.length === 1;
-  const shapeWidth = isOne ? 40 : 20;
-  const needs = columns.map((entries, index) => {
-    const sideWidth = sideWidthOf(scene, entries, isOne ? 52 : 22);
-    const left = sideWidth > 0 ? sideWidth + reserve.left : 2;
-    return {
-      sideWidth,
-      left,
-      fixed: left + shapeWidth + reserve.right + (lanes[index]! > 0 ? reserve.tie + lanes[index]! * reserve.lane : 0),
-      names: Math.max(18, naturalNames(scene, entries)),
-    };
-  });
-  const room = plan.width - gutter * (columns.length - 1) - needs.reduce((sum, { fixed }) => sum + fixed, 0);
-  const given = shared(
-    needs.map(({ names }) => names),
-    room,
-  );
-  const over = (room - given.reduce((sum, one) => sum + one, 0)) / (columns.length + 1);
-  const measures: Measures[] = [];
-  const offsets: number[] = [];
-  let x = over;
-  for (const [index, { sideWidth, left, fixed }] of needs.entries()) {
-    const middle = left + shapeWidth / 2;
-    offsets.push(x);
-    measures.push({
-      sideWidth,
-      middle,
-      shapeWidth,
-      names: middle + shapeWidth / 2 + reserve.right,
-      namesWidth: given[index]!,
-    });
-    x += fixed + given[index]! + gutter + over;
-  }
-  return { measures, offsets };
-}
-
-/** Shares room out: none gets more than it needs, and those that need much get what the others leave. */
-function shared(needs: readonly number[], room: number): number[] {
-  const given = needs.map(() => 0);
-  let left = room;
-  const order = needs.map((_, index) => index).sort((a, b) => needs[a]! - needs[b]! || a - b);
-  order.forEach((index, done) => {
-    given[index] = Math.max(1, Math.min(needs[index]!, left / (needs.length - done)));
-    left -= given[index]!;
-  });
-  return given;
-}
-
-function partNames(entries: readonly Entry[]): string[] {
-  return entries.flatMap(({ row }) => [row.part, ...row.inner].map(({ name }) => name));
-}
-
-/** Width of the texts at the left when none is wider than `most`. */
-function sideWidthOf({ facts, density }: Scene, entries: readonly Entry[], most: number): number {
-  const { family } = facts.relations;
-  const texts = partNames(entries).flatMap((part) => [
-    ...facts.relations
-      .faces(part)
-      .filter((face) => face.finish !== null || face.guardedBy !== null)
-      .map((face) => facts.face(face, partOfFace(family.faces, face.meets)).join(', ')),
-    ...facts.relations.ports(part).map((port) => facts.port(port)),
-  ]);
-  const lines = texts.flatMap((text) => brokenText(text, false, most, density.sideLines + 1).lines);
-  return Math.max(0, ...lines.map((line) => widthOf(line, false)));
-}
-
-/** Width of the widest name or detail, unbroken. */
-function naturalNames(scene: Scene, entries: readonly Entry[]): number {
-  const lines = entries.flatMap(({ row, under, isInLine, stack }) => [
-    ...[row.part, ...row.inner].flatMap(({ name }) =>
-      nameLines(scene, name, isInLine ? [] : under, Number.POSITIVE_INFINITY, []),
-    ),
-    ...(stack.foot === null ? [] : [{ text: scene.facts.drawn.title(stack.foot), bold: false }]),
-  ]);
-  return Math.max(0, ...lines.map(({ text, bold }) => widthOf(text, bold)));
 }

@@ -32,6 +32,16 @@ export interface DrawingWords {
   readonly matchedTo: (title: string) => string;
   readonly balancedWith: (title: string) => string;
   readonly suppliedLoose: string;
+  /** Always renewed. */
+  readonly renewed: string;
+  readonly oiled: string;
+  readonly faceOf: (face: string, part: string) => string;
+  /** Between the names of two faces that close against each other: `lapped to`. */
+  readonly meetsFace: (finish: string) => string;
+  /** Under the drawing: which end is up, and what its broken line is. */
+  readonly builtUp: (part: string) => string;
+  readonly twoEnds: (upper: string, lower: string) => string;
+  readonly duct: string;
   /** Where a column ends and its stack goes on in the next one. */
   readonly goesOn: string;
   readonly alt: {
@@ -51,11 +61,23 @@ export interface DrawingWords {
     readonly discarded: string;
     readonly some: string;
     readonly received: string;
+    /** Stages from one to another, between which nothing changes. */
+    readonly span: (first: string, last: string) => string;
   };
 }
 
-/** The words of drawings, of a language. */
+const made = new WeakMap<Words, DrawingWords>();
+
+/** The words of drawings, of a language; the same object for the same words. */
 export function drawingWords(words: Words): DrawingWords {
+  const before = made.get(words);
+  if (before !== undefined) return before;
+  const drawing = buildWords(words);
+  made.set(words, drawing);
+  return drawing;
+}
+
+function buildWords(words: Words): DrawingWords {
   const { drawing: said } = words;
   return {
     inText: words.inSentence,
@@ -82,6 +104,13 @@ export function drawingWords(words: Words): DrawingWords {
     balancedWith: (part) => said.balancedWith({ part }),
     suppliedLoose: said.suppliedLoose,
     goesOn: said.goesOn,
+    renewed: said.renewed,
+    oiled: said.oiled,
+    faceOf: (face, part) => words.names.face({ face, part }),
+    meetsFace: (finish) => said.meetsFace({ finish }),
+    builtUp: (part) => said.builtUp({ part }),
+    twoEnds: (upper, lower) => said.twoEnds({ upper, lower }),
+    duct: said.duct,
     alt: {
       exploded: (family) => said.taken({ family }),
       strip: (family) => said.stages({ family }),
@@ -98,6 +127,7 @@ export function drawingWords(words: Words): DrawingWords {
       discarded: said.cellDiscarded,
       some: said.cellSome,
       received: said.received,
+      span: (first, last) => said.span({ first, last }),
     },
   };
 }

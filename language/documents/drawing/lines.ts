@@ -47,3 +47,17 @@ export function hatch(box: Box, every: number, role: MarkRole = 'hatch', falling
   }
   return strokes(role, runs, { weight: weights.hair });
 }
+
+/** A part that is drawn elsewhere, as the ground of a stack: dashed, its lower end left open. */
+export function ghost({ x, y, width, height }: Box): Mark[] {
+  const sides: Point[] = [
+    { x, y: y + height },
+    { x, y },
+    { x: x + width, y },
+    { x: x + width, y: y + height },
+  ];
+  return [
+    outline(corners({ x, y, width, height }), { weight: 0 }),
+    strokes('ghost', [sides], { weight: weights.thin, dash: [1.6, 1.1] }),
+  ];
+}

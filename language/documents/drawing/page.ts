@@ -1,8 +1,10 @@
 import { brokenText } from './broken-text.ts';
-import type { Column, Item, Measures, PlacedName, Side } from './column.ts';
+import { type Column, type Item, type Measures, type PlacedName, stepWidth } from './column.ts';
 import { type Drawing, type Label, lineHeight, type Mark, midline, type Point, weights } from './drawing.ts';
 import type { DrawingWords } from './labels.ts';
-import { strokes } from './lines.ts';
+import { outline, strokes } from './lines.ts';
+import { dot } from './shapes/pen.ts';
+import type { Side } from './sides.ts';
 import { spread } from './spread.ts';
 import { widthOf } from './text-width.ts';
 import { lanesOf, type Span, type Tie } from './ties.ts';
@@ -14,7 +16,8 @@ const edge = 1;
 const onward = 2 * lineHeight + 4;
 const under = 2.2;
 /** Most that a page is higher than its columns. */
-export const headRoom = onward + 2 * edge + under;
+export const headRoom = onward + 2 * edge + under + 2 * lineHeight;
+const mostNoteLines = 2;
 const sideGap = 1;
 
 /** Columns that are to be on one page, with what is drawn over them. */
@@ -28,6 +31,8 @@ export interface JoinedFamily {
   readonly goesOn: string | null;
   readonly ties: readonly Tie[];
   readonly words: DrawingWords;
+  /** Said under all of it. */
+  readonly notes: readonly string[];
   readonly width: number;
 }
 
@@ -36,29 +41,35 @@ type Made = Pick<Drawing, 'height' | 'marks' | 'labels' | 'shortened'> & {
   readonly failed: readonly Tie[];
 };
 
-/** Puts columns on one ground line, and adds axes, leaders, side texts and tie lines. */
+/** Puts columns on one ground line, and adds axes, leaders, side texts, tie lines and notes. */
 export function joinFamily(page: JoinedFamily, mostLanes: number): Made {
   const { columns, offsets } = page;
   const head = columns.map((_, index) => (index === 0 && page.goesOn !== null ? onward : 3));
   const word = Math.max(0, ...page.ties.map(({ kind }) => widthOf(page.words[kind], false)));
   const tallest = Math.max(...columns.map((column, index) => column.height + head[index]!));
-  const height = Math.max(tallest + under, word) + 2 * edge;
+  const ground = Math.max(tallest + under, word) + 2 * edge;
+  const notes = noteLabel(page, ground);
   const marks: Mark[] = [];
-  const labels: Label[] = [];
+  const labels: Label[] = [...notes];
   const failed: Tie[] = [];
   columns.forEach((column, index) => {
     const x = offsets[index]!;
     const measures = page.measures[index]!;
-    const y = height - edge - under - column.height;
+    const y = ground - edge - under - column.height;
     const isOpen = index === 0 && page.goesOn !== null;
-    marks.push(...axes(column, page.items[index]!, measures, isOpen).map((mark) => moved(mark, x, y)));
     marks.push(...column.marks.map((mark) => moved(mark, x, y)));
+    marks.push(...axes(column, page.items[index]!, measures, isOpen).map((mark) => moved(mark, x, y)));
     const names = column.names.map((name) => movedName(name, x, y));
     for (const name of names) {
       labels.push({ role: name.role, of: [name.part], lines: name.lines, box: name.box, align: 'left', turned: false });
-      marks.push(nameLeader(name, x + measures.middle + measures.shapeWidth / 2));
+      marks.push(...nameLeader(name, x + measures.middle + measures.shapeWidth / 2, measures.stepWidth));
+      if (name.step !== null) {
+        const made = stepOf(name, name.step, measures.stepWidth);
+        marks.push(made.mark);
+        labels.push(made.label);
+      }
     }
-    const sides = sideLabels(column.sides, x, y, measures, height);
+    const sides = sideLabels(column.sides, x, y, measures, ground);
     labels.push(...sides.labels);
     marks.push(...sides.leaders);
     if (isOpen) {
@@ -78,13 +89,37 @@ export function joinFamily(page: JoinedFamily, mostLanes: number): Made {
       });
     }
     const mine = page.ties.filter(({ parts }) => names.some((name) => name.role === 'part' && name.part === parts[0]));
-    const tied = tieLines(mine, names, page.words, height, mostLanes);
+    const tied = tieLines(mine, names, page.words, ground, mostLanes);
     marks.push(...tied.marks);
     labels.push(...tied.labels);
     failed.push(...tied.failed);
   });
   const shortened = [...new Set(columns.flatMap(({ cut }) => cut))];
+  const height = ground + notes.reduce((sum, { box }) => sum + box.height + noteGap, 0);
   return { height, marks, labels, shortened, failed };
+}
+
+const noteGap = 1;
+
+/** The notes, as wide as the page. */
+function noteLabel({ notes, width }: JoinedFamily, top: number): Label[] {
+  const lines = brokenText(notes.join(' '), false, width - 4, mostNoteLines).lines.filter((line) => line !== '');
+  if (lines.length === 0) return [];
+  return [
+    {
+      role: 'note',
+      of: [],
+      lines: lines.map((text) => ({ text, bold: false })),
+      box: {
+        x: 2,
+        y: top + noteGap / 2,
+        width: Math.max(...lines.map((line) => widthOf(line, false))),
+        height: lines.length * lineHeight,
+      },
+      align: 'left',
+      turned: false,
+    },
+  ];
 }
 
 const onwardLines = (text: string, { namesWidth }: Measures) => brokenText(text, false, namesWidth, 2).lines;
@@ -92,8 +127,8 @@ const onwardLines = (text: string, { namesWidth }: Measures) => brokenText(text,
 /** Center lines of the stacks of a column; the last one of an open column ends in an arrow. */
 function axes(column: Column, items: readonly Item[], measures: Measures, isOpen: boolean): Mark[] {
   const shapeOf = (item: Item) => {
-    const part = item.kind === 'foot' ? item.part : item.row.part.name;
-    const placed = item.kind === 'row' ? column.placed.find((one) => one.part === part)?.outer : undefined;
+    const part = item.kind === 'foot' ? item.part : item.entry.part.name;
+    const placed = item.kind === 'row' ? column.placed.find((one) => one.part === part)?.box : undefined;
     const foot = column.names.find((name) => name.role === 'foot' && name.part === part);
     return placed ?? { x: 0, y: (foot?.anchor.y ?? 0) - 2, width: 0, height: 4 };
   };
@@ -129,11 +164,51 @@ function movedName(name: PlacedName, dx: number, dy: number): PlacedName {
   };
 }
 
-/** From a shape to its name: straight, or bent once outside all shapes. */
-function nameLeader({ box, anchor }: PlacedName, shapesEnd: number): Mark {
-  const end = { x: box.x - 1.2, y: box.y + midline };
+/** From a shape to its name or its step: straight, or bent once outside all shapes. It ends in a dot on the shape, or an arrow at its edge. */
+function nameLeader({ box, anchor, onEdge, step }: PlacedName, shapesEnd: number, steps: number): Mark[] {
+  const end = { x: box.x - (step === null ? 1.2 : steps), y: box.y + midline };
   const bend = { x: shapesEnd + 2, y: anchor.y };
-  return strokes('leader', [Math.abs(end.y - anchor.y) < 0.02 ? [anchor, end] : [anchor, bend, end]]);
+  const line = strokes('leader', [Math.abs(end.y - anchor.y) < 0.02 ? [anchor, end] : [anchor, bend, end]]);
+  return [line, leaderEnd(anchor, onEdge, 1)];
+}
+
+/** `way`: 1 where the leader goes to the right. */
+function leaderEnd({ x, y }: Point, onEdge: boolean, way: 1 | -1): Mark {
+  const arrow = [
+    { x, y },
+    { x: x + way * 2, y: y - 0.55 },
+    { x: x + way * 2, y: y + 0.55 },
+  ];
+  return outline(onEdge ? arrow : dot(x, y, 0.6), { role: 'dot', fill: 'black', weight: 0 });
+}
+
+/** The number of a step in a frame with round ends, before the name of the part that is fitted at it. */
+function stepOf({ box, part }: PlacedName, text: string, room: number): { readonly mark: Mark; readonly label: Label } {
+  const width = stepWidth(text);
+  const height = lineHeight - 0.3;
+  const x = box.x - room;
+  const y = box.y + midline - height / 2;
+  const radius = height / 2;
+  const round = (middle: number, from: number): Point[] =>
+    Array.from({ length: 9 }, (_, index) => {
+      const angle = ((from + index * 22.5) * Math.PI) / 180;
+      return { x: middle + radius * Math.cos(angle), y: y + radius + radius * Math.sin(angle) };
+    });
+  const length = widthOf(text, false);
+  return {
+    mark: outline([...round(x + width - radius, -90), ...round(x + radius, 90)], {
+      role: 'step',
+      weight: weights.thin,
+    }),
+    label: {
+      role: 'step',
+      of: [part],
+      lines: [{ text, bold: false }],
+      box: { x: x + (width - length) / 2, y: box.y, width: length, height: lineHeight },
+      align: 'left',
+      turned: false,
+    },
+  };
 }
 
 /**
@@ -152,7 +227,7 @@ function sideLabels(sides: readonly Side[], dx: number, dy: number, measures: Me
   const labels: Label[] = [];
   const leaders: Mark[] = [];
   order.forEach((index, place) => {
-    const { role, of, lines, anchor } = sides[index]!;
+    const { role, of, lines, anchor, end: ending } = sides[index]!;
     const width = Math.max(...lines.map(({ text, bold }) => widthOf(text, bold)));
     const top = tops[place]!;
     labels.push({
@@ -167,6 +242,7 @@ function sideLabels(sides: readonly Side[], dx: number, dy: number, measures: Me
     const end = { x: right + 1.2, y: top + middleOf(lines.length) };
     const bend = { x: shapesBegin - 5.6, y: from.y };
     leaders.push(strokes('leader', [Math.abs(end.y - from.y) < 0.02 ? [from, end] : [from, bend, end]]));
+    if (ending !== 'line') leaders.push(leaderEnd(from, ending === 'arrow', -1));
   });
   return { labels, leaders };
 }

@@ -9,7 +9,7 @@ import { Facts } from './facts.ts';
 import { type DrawingWords, englishWords } from './labels.ts';
 import { corners, hatch, outline, strokes } from './lines.ts';
 import { onceEach } from './once-each.ts';
-import { type Presence, type StripRow, stripStates } from './strip-states.ts';
+import { type Presence, stripStates } from './strip-states.ts';
 import { widthOf } from './text-width.ts';
 
 export interface StripOptions {
@@ -23,6 +23,9 @@ export interface StripOptions {
 /** Which parts are off the unit at the end of each stage: a row for each stage, a column for each part in build order. */
 export interface Strip extends Drawing {
   readonly rows: readonly {
+    /** Names of the stages at whose end all is so; empty: as received. */
+    readonly stages: readonly string[];
+    /** Of its stage, or of the first and the last of several that leave all as it is. */
     readonly title: string;
     readonly cells: readonly { readonly part: string; readonly presence: Presence }[];
   }[];
@@ -47,13 +50,19 @@ export function buildStrip(procedure: Procedure, options: StripOptions = {}): St
 export function stripsOf(procedure: Procedure, options: StripOptions & { readonly maxHeight?: number } = {}): Strip[] {
   const { words = englishWords, width = 186, maxHeight = Number.POSITIVE_INFINITY } = options;
   const drawn = onceEach(procedure.family);
-  const facts = new Facts(drawn, new Relations(drawn.family), words, new Map());
+  const facts = new Facts(drawn, Relations.of(drawn.family), words);
   const made = options.flow ?? analyzeFlow(procedure)[0];
   const states = made === undefined ? [] : stripStates(made, drawn);
   const parts = buildOrder(facts.relations).flatMap(({ part, inner }) => [part, ...inner].map(({ name }) => name));
-  const rows = states.map(({ stage, presences }) => ({
-    title: stage === null ? words.strip.received : stageTitle(stage),
-    cells: parts.map((part) => ({ part, presence: presences.get(part) ?? 'off' })),
+  const rows = merged(
+    states.map(({ stage, presences }) => ({
+      stages: [stage?.name ?? ''],
+      titles: [stage === null ? words.strip.received : stageTitle(stage)],
+      cells: parts.map((part) => ({ part, presence: presences.get(part) ?? ('off' as const) })),
+    })),
+  ).map(({ titles, ...row }) => ({
+    ...row,
+    title: titles.length < 2 ? titles[0]! : words.strip.span(titles[0]!, titles.at(-1)!),
   }));
   const common = (some: Rows) => ({
     title: printable(procedure.title),
@@ -67,8 +76,7 @@ export function stripsOf(procedure: Procedure, options: StripOptions & { readonl
       ...rows[index]!,
       cells: rows[index]!.cells.filter(({ part }) => mine.includes(part)),
     }));
-    const stood = at.map((index) => states[index]!);
-    return { ...common(some), width, ...drawnStrip(facts, some, stood, mine, width) };
+    return { ...common(some), width, ...drawnStrip(facts, some, mine, width) };
   };
   const indexes = [...rows.keys()];
   let strips: Strip[] = [];
@@ -97,10 +105,30 @@ function stageTitle({ name, title }: { readonly name: string; readonly title: st
 
 type Rows = Strip['rows'];
 
+interface StageRow extends Omit<Rows[number], 'title'> {
+  readonly titles: readonly string[];
+}
+
+/** Rows that differ: those that follow each other and are alike are one. */
+function merged(rows: readonly StageRow[]): StageRow[] {
+  const kept: StageRow[] = [];
+  for (const row of rows) {
+    const last = kept.at(-1);
+    const isSame = last?.cells.every(({ presence }, index) => presence === row.cells[index]!.presence) ?? false;
+    if (last !== undefined && isSame)
+      kept[kept.length - 1] = {
+        ...last,
+        stages: [...last.stages, ...row.stages],
+        titles: [...last.titles, ...row.titles],
+      };
+    else kept.push(row);
+  }
+  return kept;
+}
+
 function drawnStrip(
   facts: Facts,
   rows: Rows,
-  states: readonly StripRow[],
   parts: readonly string[],
   width: number,
 ): Pick<Drawing, 'height' | 'marks' | 'labels' | 'shortened'> {
@@ -149,7 +177,7 @@ function drawnStrip(
       marks.push(rule(0, end, y - gaps.row / 2));
       labels.push({
         role: 'row',
-        of: [states[index]!.stage?.name ?? ''],
+        of: row.stages,
         lines: lines.map((text) => ({ text, bold: false })),
         box: {
           x: 0,

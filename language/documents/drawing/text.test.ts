@@ -84,6 +84,11 @@ describe('a text in lines', () => {
     expect(brokenText('Nozzle nut', true, 60, 2)).toEqual({ lines: ['Nozzle nut'], cut: false });
     expect(brokenText('Compressor piston ring', true, 30, 2).lines).toEqual(['Compressor', 'piston ring']);
     expect(brokenText('Doppelfeder-Einstellscheibe', false, 30, 2).lines).toEqual(['Doppelfeder-', 'Einstellscheibe']);
+    expect(brokenText('length 31.50\u00a0mm\u00a0±0.30', false, 20, 3).lines).toEqual([
+      'length',
+      '31.50\u00a0mm',
+      '±0.30',
+    ]);
     expect(brokenText('', false, 30, 2).lines).toEqual(['']);
   });
   it('ends with an ellipsis where the lines do not hold it', () => {

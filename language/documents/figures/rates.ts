@@ -10,8 +10,7 @@ export function rateText({ procedure, numbers, words }: PrintContext, name: stri
   const texts = byNumber({ numbers }, (number) => {
     const value = specFor(procedure, name, number);
     if (value?.rebuilt == null) return null;
-    const source = value.sourceText === null ? '' : ` (${sourceWords(words, value.sourceText)})`;
-    return `${rateWords(words, value.rebuilt, value.spec.per, value.rateFrom)}${source}`;
+    return rateWords(words, value.rebuilt, value.spec.per, value.rateFrom);
   });
   return texts.length === 0 ? name : texts.map(withNumbers).join('; ');
 }
@@ -26,7 +25,9 @@ export function rateWords(words: Words, rebuilt: Limit, each: Quantity | null, f
   return `${written}, ${facts.rateFrom({ stiffness: quantity(stiffness), guide: quantity(guide), seat: quantity(seat) })}`;
 }
 
-/** `Source: Maker's test sheet`; empty where no source is given. */
-export function sourceWords(words: Words, source: string | null): string {
-  return source === null ? '' : `${words.limits.source}: ${source}`;
+/** Where a spec is from, for each part number of the sheet. */
+export function specSources({ procedure, numbers }: PrintContext, name: string): string[] {
+  return byNumber({ numbers }, (number) => specFor(procedure, name, number)?.sourceText ?? null).map(
+    ({ told }) => told,
+  );
 }

@@ -27,9 +27,8 @@ import {
 import { numbersOf, type PrintContext } from '../print-context.ts';
 import { type ForNumbers, forNumbers } from './by-number.ts';
 
-/** Columns beside each other at arm's length, and rows of them: beyond, the lead is asked. */
-export const columns = 7;
-const mostRows = 5;
+/** Most columns of the table: beyond, the lead is asked. */
+const mostColumns = 35;
 /** Where no limit in service says how low a unit may come in: 15 % under the limit; and 3 % over it. */
 const lowest = new Fraction(85, 100);
 const highest = new Fraction(103, 100);
@@ -223,7 +222,7 @@ function changesOf(width: Fraction, stride: number, most: number): DrawerLayout 
 }
 
 /** More than can be shown, and still looked at: it may be that the next stride leaves readings with no change. */
-const mostRuns = 3 * columns * mostRows;
+const mostRuns = 3 * mostColumns;
 
 /**
  * What the advice says for each reading, readings with the same change together. Single steps of the drawer, or as few at
@@ -257,11 +256,11 @@ function runsFor(
     const runs = runsBetween(adviceOf, first, last);
     if (best !== null && without(runs) > without(best)) break;
     best = runs;
-    if (runs.length <= columns * mostRows) break;
+    if (runs.length <= mostColumns) break;
   }
   const runs = best ?? [];
   const at = runs.findIndex(({ to }) => to >= middle);
-  const most = columns * mostRows;
+  const most = mostColumns;
   // Most units come in under the limit.
   const start = Math.max(0, Math.min(runs.length - most, at - Math.floor((most * 3) / 4)));
   return runs.slice(start, start + most);

@@ -11,7 +11,8 @@ export function renderStyle(sheet: Pick<Sheet, 'paper' | 'pageWords'>, fonts: re
     )
     .join('\n');
   return `${faces}
-@page{size:${sheet.paper === 'a4' ? 'A4' : 'letter'};margin:10mm 10mm 14mm 14mm;@bottom-right{content:${cssText(sheet.pageWords.page)} " " counter(page) " " ${cssText(sheet.pageWords.of)} " " counter(pages);font:bold 10pt sans-serif}}
+@page{size:${sheet.paper === 'a4' ? 'A4' : 'letter'};margin:8mm 10mm 12mm 14mm;@bottom-right{content:${cssText(sheet.pageWords.page)} " " counter(page) " " ${cssText(sheet.pageWords.of)} " " counter(pages);font:bold 10pt sans-serif}}
+:root{--print:${sheet.paper === 'a4' ? '9.75pt' : '9.25pt'}}
 ${rules}`;
 }
 
@@ -23,116 +24,211 @@ function cssText(text: string): string {
 const rules = `
 *{box-sizing:border-box}
 html{background:#fff;color:#000;color-scheme:light}
-body{margin:0 auto;max-width:200mm;padding:0 4mm;background:#fff;color:#000;font:11pt/1.22 "Atkinson Hyperlegible Next",sans-serif;overflow-wrap:anywhere}
-@media print{body{max-width:none;padding:0}}
-p,h2,h3,dl,dd,ul,caption{margin:0;padding:0}
+body{margin:0 auto;max-width:200mm;padding:0 4mm;background:#fff;color:#000;font:10.5pt/1.22 "Atkinson Hyperlegible Next",sans-serif;overflow-wrap:break-word}
+p,h2,h3,dl,dd,ul,ol,caption{margin:0;padding:0}
+ol{list-style:none}
 table{border-collapse:collapse}
+a{color:inherit;text-decoration:none}
 .pages{width:100%;table-layout:fixed}
+.certificate{font-size:11pt}
 .pages>*>tr>td{padding:0 1pt 0 0}
-header{display:flex;gap:4mm;border-bottom:1pt solid;padding-bottom:1.5mm;margin-bottom:3mm}
-header .what{flex:1}
-header .title{display:flex;align-items:baseline;gap:3mm;font-size:14pt;flex-wrap:wrap}
-header .kind{font-size:10pt;letter-spacing:.06em}
-header .alarm{align-self:center;border:2.5pt solid;padding:1mm 2mm;font-size:13pt}
-header dl{display:flex;flex-wrap:wrap;gap:.6mm 4mm;font-size:9.5pt;margin-top:1.5mm}
+.pages+.pages,.pages+.watermark+.pages{break-before:page}
+header{display:flex;gap:4mm;border-bottom:1pt solid;padding-bottom:1mm;margin-bottom:2mm}
+header .what{flex:1;min-width:0}
+header .title{display:flex;align-items:baseline;gap:3mm;font-size:13pt;flex-wrap:wrap}
+header .kind{font-size:10pt}
+header .alarm{align-self:center;border:2pt solid;padding:1mm 2mm;font-size:12pt}
+header dl{display:flex;flex-wrap:wrap;gap:.6mm 4mm;font-size:9.5pt}
 header dl div{display:flex;gap:1.5mm}
 header dt{flex:none}
 header dd{font-weight:bold}
 header dd.fill{width:34mm;border-bottom:.5pt solid}
-header svg{display:block;width:17mm;height:17mm}
-header dl div,.for div{break-inside:avoid}
-.for{display:grid;grid-template-columns:1fr 1fr;column-gap:8mm;font-size:10.5pt;margin:2mm 0 4mm}
-.for div{display:grid;grid-template-columns:30mm 1fr;gap:2mm;border-bottom:.5pt solid;padding:1mm 0;align-items:baseline}
+.qr svg{display:block;width:19mm;height:19mm}
+.front{display:flex;gap:4mm;margin:1.5mm 0 2mm}
+.for{flex:1;display:grid;grid-template-columns:1fr 1fr;column-gap:4mm;font-size:10pt}
+.for div{display:grid;grid-template-columns:24mm 1fr;gap:1.5mm;border-bottom:.5pt solid;padding:.6mm 0;align-items:baseline;break-inside:avoid}
+.for dt{font-size:9pt}
 .for dd{font-weight:bold}
-.for dd.fill{min-height:8mm}
-.route h2,.drawing h2{font-size:13pt;margin-top:5mm}
-.route ol,.way{overflow-x:clip}
-.route ol{list-style:none;margin:2mm 0 0;padding:0;display:flex;flex-wrap:wrap;gap:2mm 6mm}
-.route li{position:relative;border:1pt solid;padding:1.2mm 2mm;font-size:10pt;break-inside:avoid}
-.route li>*{display:block}
-.route li>*+*{margin-top:.6mm}
-.route li:not(:last-child)::after{content:"";position:absolute;left:100%;top:50%;width:6mm;border-top:1pt solid}
-.route li b{font-size:11pt}
-.route a,.fail a,.for a{color:inherit;text-decoration:none}
-.route .number{font-weight:bold;margin-right:.3em}
-.picture{max-width:100%;margin:2mm 0}
+.for dd.fill{min-height:5.5mm}
+h2{font-size:12.5pt;break-after:avoid;line-height:1.2}
+h2.section{font-size:16pt;margin-top:6mm}
+main>p{margin:1.5mm 0}
+.drawing h2{margin-top:3mm}
+.picture{max-width:100%;margin:1mm 0;break-inside:avoid}
 .picture svg{display:block;width:100%;height:auto}
-.pictures{display:flex;flex-wrap:wrap;gap:3mm}
-.pages+.pages,.pages+.watermark+.pages{break-before:page}
-.own-page{break-before:page}
-.way{display:flex;flex-wrap:wrap;gap:1.5mm 5mm;align-items:stretch;margin-top:1.2mm}
-.way .verdict{align-self:center;min-width:14mm}
-.stop{position:relative;border:.8pt solid;padding:1mm 1.6mm;font-size:10pt;max-width:112mm;display:grid;gap:1mm;align-content:space-between}
-.stop:not(:last-child)::after{content:"";position:absolute;left:100%;top:50%;width:5mm;border-top:1pt solid}
-.stop.end{border-width:1.8pt}
-.stop a{font-weight:bold}
-.tries{display:flex;align-items:center;gap:1.2mm}
-.try{display:inline-block;border:1pt solid;width:14.6mm;height:8.6mm}
-.try.wide{width:24mm}
-footer{font-size:9pt;padding-top:3mm}
-.aid{border:1.5pt solid;padding:1.5mm 2mm;margin-bottom:1.5mm;font-weight:bold;font-size:10pt}
-.said{white-space:nowrap}
-.watermark{position:fixed;inset:0;display:flex;align-items:center;justify-content:center;font-size:150pt;font-weight:bold;color:#dedede;transform:rotate(-50deg);z-index:-1;pointer-events:none}
-@media print{html,body{background:none}}
-main>p{margin:2mm 0}
-h2,h3{break-after:avoid;line-height:1.2}
-h2.section{font-size:19pt;margin-top:9mm}
-.listing{width:100%;margin-top:5mm;font-size:10pt;table-layout:fixed}
-.listing caption{text-align:left;font-size:13pt;font-weight:bold;padding-bottom:1.5mm;break-after:avoid}
-.listing th{text-align:left;font-weight:normal;font-size:9pt;border-top:1pt solid;border-bottom:.5pt solid;padding:.8mm 1.5mm}
-.listing td{border-bottom:.5pt solid;padding:.8mm 1.5mm}
-.listing td.fill{border:.5pt solid;height:8.5mm}
+.beside{display:flex;gap:6mm;flex-wrap:wrap;align-items:flex-start}
+.beside .listing{flex:1;min-width:70mm}
+.listing{width:100%;margin-top:2.5mm;font-size:9.5pt;table-layout:fixed}
+.listing caption{text-align:left;font-size:12.5pt;font-weight:bold;padding-bottom:.8mm;break-after:avoid}
+.listing th{text-align:left;font-weight:normal;font-size:9pt;border-top:1pt solid;border-bottom:.5pt solid;padding:.5mm 1.2mm}
+.listing td{border-bottom:.5pt solid;padding:.5mm 1.2mm}
+.listing td.fill{border:.5pt solid;padding:0}
+.listing .box{height:6.4mm}
 tr{break-inside:avoid}
-.place{border-top:2.5pt solid;margin-top:8mm;padding:2mm 0 2mm;break-inside:avoid;break-after:avoid}
-.place h2,.place h3{font-size:17pt}
-.place .number{margin-right:.5em}
-.facts{list-style:none;display:flex;flex-wrap:wrap;gap:.6mm 4mm;font-size:10pt;margin-top:1.4mm}
-.place .facts{font-size:10.5pt}
-.caution{display:grid;grid-template-columns:minmax(23mm,max-content) 1fr;gap:2mm;padding:1.2mm 2mm;margin:1.2mm 0;font-size:10pt;break-inside:avoid;break-after:avoid;border:.5pt solid}
-.caution b{font-size:12pt}
-.caution.danger{border-width:2.5pt}
-.caution.warning{border-width:1.5pt}
-.caution.caution{border-width:.8pt}
-.caution.danger.caution{border-width:2.5pt}
-.caution.warning.caution{border-width:1.5pt}
-.caution.notice.caution{border-width:.5pt}
-.caution.short.caution{display:block;border:0;padding:0;margin:0 0 1mm}
-.caution.short b{font-size:10pt;margin-right:.4em}
-.step{break-inside:avoid;border-bottom:.5pt solid;padding:2mm 0 2mm 2.5mm}
-.step.gate{border-top:2pt solid;border-bottom:2pt solid;border-left:4pt solid;padding:2.4mm 0 2.4mm 2.5mm}
-.step .row{display:flex}
-.step .number{flex:none;min-width:13mm;padding-right:2mm;font-size:12pt;font-weight:bold;line-height:1.2}
-.step .words{flex:1;min-width:0}
-.only{border:1pt solid;padding:.4mm 1.5mm;margin-right:1mm;font-size:10.5pt}
-.limits{display:flex;gap:6mm}
-.limits>div{flex:1;min-width:0}
-.limits .kind{font-size:10pt;margin-top:1mm}
-.limit{display:flex;flex-wrap:wrap;align-items:baseline;gap:2.5mm;margin-top:1mm}
-.limit .label{font-size:10.5pt}
-.limit .value{font-size:15pt;line-height:1.2}
-.limit .value.sentence{font-size:12pt}
-.limit .also{font-size:10pt}
-.limit .source{margin-left:auto;font-size:8.5pt;text-align:right}
-.lookup{margin-top:1.5mm}
-.lookup caption{text-align:left;font-size:10pt}
-.lookup th{font-weight:normal;font-size:10pt;text-align:left}
-.lookup th,.lookup td{border:.5pt solid;padding:.8mm 1.6mm;text-align:center}
-.lookup td{font-size:12pt}
-.boxes{margin:1.6mm 0;break-inside:avoid;table-layout:fixed;width:auto}
-.boxes th{font-weight:normal;font-size:10pt;text-align:left;padding:0 1mm 0 0;width:40mm}
-.boxes thead th{text-align:center;font-weight:bold;width:23mm}
-.boxes thead th.name{text-align:left;width:40mm}
-.boxes small{font-weight:normal;font-size:8.5pt}
-.boxes td{border:1pt solid;height:9mm;width:23mm}
-.boxes td.none{border:0;height:auto}
-.boxes.full{width:100%}
-.boxes.full td,.boxes.full thead th{width:auto}
-.boxes.full th.name{width:32mm}
-.close{break-inside:auto;padding-left:2.5mm;break-before:avoid}
-.close h3{font-size:12pt;margin-top:3.5mm}
-.lines{display:flex;gap:6mm;padding-left:13mm;margin-top:3mm}
-.lines p{flex:1;display:flex;align-items:flex-end;gap:2mm;font-size:10pt}
-.lines .line{flex:1;height:9mm;border-bottom:1pt solid}
-.fail,.note{padding-left:13mm;margin-top:1.6mm;font-size:10.5pt;break-inside:avoid}
-.note{font-size:10pt}
+.box{display:block;width:100%;height:8mm;border:0;margin:0;padding:0 .5mm;background:none;font:inherit;text-align:center;border-radius:0}
+.box:focus{outline:2pt solid;outline-offset:-1pt}
+.known{font-weight:normal}
+.safety .bar{display:flex;gap:4mm;align-items:center;flex-wrap:wrap}
+.safety h2{font-size:14pt}
+.safety .read{margin-left:auto;display:flex;align-items:center;gap:2mm;font-size:9pt}
+.safety .read .box{width:26mm;border:1pt solid}
+.aid{border:2pt solid;padding:1.5mm 2mm;margin:1.2mm 0;font-weight:bold;font-size:12pt}
+.aid.small{font-size:10.5pt;border-width:1pt;padding:.8mm 2mm}
+.said{white-space:nowrap}
+.safety dl div{display:grid;grid-template-columns:23mm 1fr;gap:1.5mm;border-bottom:.5pt solid;border-left:.5pt solid;padding:.6mm 1.2mm;break-inside:avoid;align-items:center}
+.safety dl div:first-child{border-top:.5pt solid}
+.safety .danger{border-left-width:3pt!important}
+.safety .warning{border-left-width:1.8pt!important}
+.safety .caution{border-left-width:1pt!important}
+.safety dt{font-weight:bold}
+.at{font-size:9.5pt;margin-left:.6em}
+.place{border-top:2pt solid;margin-top:2.6mm;padding-top:1mm}
+.place>summary{break-after:avoid;list-style:none;display:flex;flex-wrap:wrap;gap:0 4mm;align-items:baseline;cursor:pointer}
+.place>summary::-webkit-details-marker{display:none}
+.place h2{font-size:13.5pt}
+.place h2 .number,.repair .number{margin-right:.3em}
+.facts{list-style:none;display:flex;flex-wrap:wrap;gap:0 3mm}
+p.danger{border:3pt solid;padding:1mm 2mm;margin:1mm 0}
+.warnings{margin:.8mm 0;break-after:avoid}
+.warnings span{margin-right:.8em}
+.say{margin:.8mm 0}
+.place>.say{break-after:avoid}
+.units{display:flex;justify-content:flex-end;font-size:9pt;break-after:avoid}
+.units span{width:var(--box);text-align:center}
+.units .odd,th.odd{background:#000;color:#fff;print-color-adjust:exact;-webkit-print-color-adjust:exact}
+.units,.rows{--box:calc(min(30mm,84mm/var(--units)))}
+.step{display:grid;grid-template-columns:13mm minmax(0,1fr) auto;border-bottom:.5pt solid;padding:.8mm 0;break-inside:avoid;column-gap:0}
+.step.gate{border-bottom-width:1pt}
+.step>.number{font-weight:bold}
+.step.gate>.number{justify-self:start;align-self:start;background:#000;color:#fff;padding:0 .9mm;print-color-adjust:exact;-webkit-print-color-adjust:exact}
+.step>.words{grid-column:2/4}
+.step.boxed>.words{grid-column:2}
+.step>.rows{grid-column:3;margin-left:2mm}
+.step>.rows.under{grid-column:1/4;justify-self:end;--box:calc(150mm/var(--units));margin-top:1mm}
+.step>.limits,.step>.lookups,.step>.set,.step>.sign{grid-column:2/4}
+.step.logged>.words{display:grid;grid-template-columns:minmax(0,1fr) 42mm;column-gap:3mm}
+.step.logged>.words>*{grid-column:1}
+.step.logged>.words>.fail{grid-column:2;grid-row:1/span 4}
+.step:has(.own) .own{margin-bottom:.6mm}
+.fact{margin-left:.6em}
+.only{background:#000;color:#fff;padding:0 1mm;print-color-adjust:exact;-webkit-print-color-adjust:exact}
+.alert{font-weight:bold}
+.ref{font-size:9pt}
+.limit{display:inline-block;margin-left:.5em}
+.value{font-size:15pt;line-height:1}
+.value.sentence{font-size:12pt}
+.also{font-size:9.5pt}
+.limits p{margin-top:.6mm}
+.fail p{margin-top:.6mm}
+.fail a,.repair a{font-weight:bold;text-decoration:none}
+.row{display:flex;align-items:center;justify-content:flex-end;gap:1.6mm}
+.row .label{width:22mm;text-align:right;font-size:9.5pt}
+.cells{display:grid;grid-template-columns:repeat(var(--units),var(--box));width:calc(var(--units)*var(--box))}
+.cell{border:.9pt solid;margin:0 -.9pt -.9pt 0;min-height:8.4mm;display:flex;align-items:center;justify-content:center}
+.close{display:flex;justify-content:flex-end;break-inside:avoid;margin:.6mm 0}
+.set{justify-self:end;margin-top:1mm}
+.set th{font-weight:normal;font-size:9.5pt;padding-right:1.6mm;text-align:right}
+.set thead th{font-weight:bold;font-size:9pt;text-align:center}
+.set td{width:17mm}
+.set tbody td{border:.9pt solid}
+.sign .fields{display:flex;margin-top:1mm}
+.sign label{border:1pt solid;margin-left:-1pt;padding:.6mm 1mm;font-size:9pt}
+.sign .box{height:11mm}
+.lookups{display:flex;flex-wrap:wrap;gap:1mm 4mm;margin:1mm 0}
+.lookup{width:min-content}
+.lookup caption{text-align:left;font-size:9.5pt}
+.lookup td,.lookup th{white-space:nowrap}
+.lookup th{font-weight:normal;font-size:9pt;text-align:left}
+.lookup th,.lookup td{border:.5pt solid;padding:.4mm .5mm;text-align:center;font-size:9pt}
+.lookup td b{font-size:10.5pt}
+.repairs{border-top:2pt solid;margin-top:2.4mm;padding-top:1mm}
+.repair{margin-right:3mm}
+.repair h2{display:inline;font-size:11.5pt}
+.columns{display:flex;font-size:9.5pt;margin-top:1mm}
+.columns>div{border:.5pt solid;margin-left:-.5pt;padding:.6mm 1.4mm;min-width:0}
+.columns li{margin-top:.8mm}
+.log h2{display:inline;font-size:13pt}
+.log h2+p{display:inline;font-size:9.5pt;margin-left:3mm}
+.log table{width:100%;table-layout:fixed;margin-top:1mm}
+.log th{border:.7pt solid;font-size:9pt;font-weight:normal;padding:.3mm;line-height:1.1}
+.log td{border:.7pt solid;text-align:center;font-size:10pt;padding:0;height:8.4mm}
+.log tbody{border-top:1.6pt solid;break-inside:avoid}
+.log tbody th{border-width:0 .7pt}
+.log .place{display:block;font-size:16pt;border:0;margin:0;padding:0}
+.log tbody th>*{display:block}
+footer{font-size:9pt;padding-top:2mm}
+.watermark{position:fixed;inset:0;display:flex;align-items:center;justify-content:center;font-size:150pt;font-weight:bold;color:#dedede;transform:rotate(-50deg);z-index:-1;pointer-events:none}
+@media print{
+html,body{background:none}
+body{max-width:none;padding:0}
+.pages:not(.certificate){font-size:var(--print);line-height:1.12}
+main .units{display:none}
+thead .units{height:3.6mm}
+main>p{margin:.6mm 0}
+.front{margin:.8mm 0 1mm}
+.for div{padding:.3mm 0}
+.step{padding:.45mm 0}
+.place{margin-top:1.8mm;padding-top:.7mm}
+.aid.small{font-size:10pt;padding:.4mm 2mm;margin:.6mm 0}
+.listing{margin-top:1.4mm}
+.listing td,.listing th{padding:.2mm 1.2mm}
+.listing .box{height:5.6mm}
+.cell{min-height:8.1mm}
+.row .label{font-size:9pt}
+.columns{font-size:9pt;line-height:1.08}
+.columns li{margin-top:.5mm}
+p.danger{padding:.5mm 2mm;margin:.5mm 0}
+.lookup th,.lookup td{padding:.2mm .45mm}
+.lookups{line-height:1.05}
+.lookups{margin:.4mm 0;gap:.6mm 4mm}
+.log td{height:7.9mm}
+.warnings,.say{margin:.3mm 0}
+footer{padding-top:1mm}
+.what{display:flex;gap:4mm;align-items:baseline}
+.pages:not(.certificate) header{margin-bottom:1mm}
+.new-page{break-before:page}
+.new-page.left{break-before:left}
+details::details-content{content-visibility:visible;block-size:auto}
+.box{border-color:#000}
+}
+@media screen{
+thead .units{display:none}
+.place{padding-bottom:2mm}
+.place>summary::before{content:"▾";align-self:center}
+.place:not([open])>summary::before{content:"▸"}
+.new-page{height:6mm}
+}
+@media screen and (max-width:180mm){
+.step,.step.logged>.words{display:block}
+.step>.number{display:inline-block;margin-right:2mm}
+.step>.words{display:inline}
+.step>.words>p:first-child{display:inline}
+.step>.rows,.step>.rows.under{margin:1mm 0 0;--box:14mm}
+.units{display:none}
+.row{display:block;margin-top:1mm}
+.row .label{width:auto;text-align:left}
+.cells{grid-template-columns:repeat(auto-fill,minmax(12.5mm,1fr));gap:1mm;width:auto}
+.cell{margin:0;min-height:11mm;flex-direction:column}
+.cell[data-unit]::before{content:attr(data-unit);font-size:9pt;line-height:1}
+.columns,.for,.safety dl div{display:block}
+.columns>div{margin:0 0 -.5pt}
+.for div{grid-template-columns:28mm 1fr}
+.beside .listing{min-width:100%}
+.lookups{display:block;overflow-x:auto}
+.sign .fields{display:block}
+.sign label{display:block;margin:-1pt 0 0}
+.log,.listing{overflow-wrap:normal}
+.log{overflow-x:auto}
+.log table{width:max-content;min-width:100%;table-layout:auto}
+.log td .box{min-width:13mm}
+.listing,.listing tbody,.listing tr,.listing td{display:block}
+.listing caption{display:block}
+.listing thead,.listing colgroup{display:none}
+.drawing{overflow-x:auto}
+.picture{width:170mm!important;max-width:none}
+.listing tr{border-bottom:1pt solid;padding:1mm 0}
+.listing td{border:0;padding:.3mm 0}
+.listing td[data-head]:not([data-head=""])::before{content:attr(data-head) ": ";font-size:9pt}
+.listing td.fill{border:.5pt solid}
+}
 `;

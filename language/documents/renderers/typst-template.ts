@@ -1,33 +1,27 @@
 /**
- * The page in Typst. It sets what `sheets` holds, one after the other, and adds no word of its own. Sizes: step text 11 pt, values 15 pt
- * bold, boxes 9 mm high; lines no finer than 0.5 pt, so that they live through a bad copy.
+ * The page in Typst. It sets what `sheets` holds, one after the other, and adds no word of its own. Sizes: steps and warnings
+ * 10.5 pt, limits 15 pt bold, nothing under 9 pt; boxes 8.4 mm high; lines no finer than 0.5 pt, so that they live through a bad copy.
  */
 export const template = `
 #let fonts = ("Atkinson Hyperlegible Next", "DejaVu Sans")
 #let black = luma(0)
 #let hair = 0.5pt + black
 #let rule = 1pt + black
-#let heavy = 2.5pt + black
+#let heavy = 2pt + black
+// Steps and warnings: smaller only where that saves a page.
+#let step-size = 10.5pt
+#let least-size = 9.25pt
+#let small = 9pt
 
 #set document(title: title, date: none)
-#set text(font: fonts, fallback: false, size: 11pt, lang: sheets.first().language, hyphenate: false, fill: black)
-#set par(leading: 0.5em, spacing: 0.6em, justify: false)
+#set text(font: fonts, fallback: false, size: step-size, lang: sheets.first().language, hyphenate: false, fill: black)
+#set par(leading: 0.48em, spacing: 0.55em, justify: false)
 // A place to break in a very long word. As a letter of its own it would join the letter before it, which is then not
 // counted where lines are broken, and could not be found by a reader program's search.
 #show "\\u{200b}": it => h(0pt) + it
-#show heading: set text(size: 13pt, weight: "bold")
+#show heading: set text(size: 12.5pt, weight: "bold")
 #show heading: set block(above: 0pt, below: 0pt)
-
-#let fact(f, size: 10pt) = if f.label == "" or f.text == "" {
-  text(size: size, weight: "bold", f.label + f.text)
-} else {
-  text(size: size)[#f.label #text(weight: "bold", f.text)]
-}
-
-#let note(f) = text(size: 10pt)[#strong(f.label) #f.text]
-
-// Facts side by side, a bullet of space between; a fact is not broken where it fits on a line.
-#let facts(list, size: 10pt) = par(leading: 0.55em, list.map(f => fact(f, size: size)).join([#h(1.1em, weak: true)#sym.zws]))
+#set enum(indent: 0pt, body-indent: 0pt, spacing: 0pt, number-align: start + top)
 
 // Words in a column: a long one goes on a line of its own, and is broken anywhere only where it is wider than that.
 // Others stay as they are, so that a search finds them; capitals and digits are wide.
@@ -35,342 +29,537 @@ export const template = `
 
 #let spans(list) = list.map(s => if s.at("strong", default: false) { strong(s.text) } else { s.text }).join()
 
+// Letters of the sources: small, and never at the head of a line.
+#let refs(x) = { let of = x.at("sources", default: ()); if of.len() > 0 [#sym.wj#text(size: small, of.map(l => "[" + l + "]").join())] }
+
+#let fact(f) = {
+  if f.label == "" or f.text == "" { strong(f.label + f.text) } else [#f.label #strong(f.text)]
+  refs(f)
+}
+
+// Facts side by side, a bullet of space between; a fact is not broken where it fits on a line.
+#let facts(list) = list.map(fact).join([#h(0.9em, weak: true)#sym.zws])
+
+#let triangle(name) = if name != "" { text(weight: "bold", size: 1.05em, "⚠") + sym.space.nobreak }
+
+// A reader program says the name of a box only if there is something in it: a picture of nothing.
+#let nothing = bytes("<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 1 1'/>")
+#let blank(name, width: 100%, height) = box(width: width, height: height, image(nothing, format: "svg", alt: name, width: 1mm, height: 1mm))
+
 // ---- head and foot of each page --------------------------------------------------------------------------
 
-#let qr(sheet) = image(bytes(sheet.code), format: "svg", width: 17mm, alt: sheet.header.qr.alt)
+#let qr(sheet, size) = image(bytes(sheet.code), format: "svg", width: size, alt: sheet.header.qr.alt)
 
 // A line to write on is as long as a name; all else takes the room that it needs, and is broken only where it fills a line.
 #let head-fact(f) = box({
   set text(size: 9.5pt)
-  f.label
-  h(1.5mm)
+  if f.label != "" { f.label; h(1.5mm) }
   if f.text == "" { box(width: 34mm, height: 8.5pt, stroke: (bottom: hair)) } else { strong(f.text) }
 })
 
-// Room for the page's number, and the code beside it.
-#let number-width = 34mm
+#let number-width = 30mm
 #let code-width = 17mm
 
-// The same on each page of a sheet: it is laid out once, since nothing in it depends on its place.
-#let page-head(sheet) = grid(
-  columns: (1fr, auto, number-width, code-width), column-gutter: 4mm, align: (left + horizon, right + horizon, right, right + horizon),
-  {
-    par(leading: 0.5em)[#text(size: 10pt, sheet.header.subtitle, tracking: 0.06em)#h(3mm)#text(size: 14pt, weight: "bold", sheet.header.title)]
-    v(1.8mm, weak: true)
-    par(leading: 0.55em, sheet.header.facts.map(head-fact).join([#h(4mm, weak: true)#sym.zws]))
-  },
-  if sheet.header.alarm != none { box(stroke: heavy, inset: (x: 2mm, y: 1.4mm), text(size: 12pt, weight: "bold", sheet.header.alarm)) },
-  [],
-  qr(sheet),
-)
+#let alarm(sheet) = if sheet.header.alarm != none { box(stroke: heavy, inset: (x: 2mm, y: 1mm), text(size: 12pt, weight: "bold", sheet.header.alarm)) }
+
+// A certificate is known by its head; the pages of a sheet say so in a line.
+#let page-head(sheet) = if sheet.form == "certificate" {
+  grid(
+    columns: (1fr, auto, number-width, code-width), column-gutter: 4mm, align: (left + horizon, right + horizon, right, right + horizon),
+    {
+      par(leading: 0.5em)[#text(size: 10pt, sheet.header.subtitle, tracking: 0.06em)#h(3mm)#text(size: 14pt, weight: "bold", sheet.header.title)]
+      v(1.8mm, weak: true)
+      par(leading: 0.55em, sheet.header.facts.map(head-fact).join([#h(4mm, weak: true)#sym.zws]))
+    },
+    alarm(sheet),
+    [],
+    qr(sheet, code-width),
+  )
+} else {
+  grid(
+    columns: (1fr, auto, number-width), column-gutter: 3mm, align: (left + bottom, right + horizon, right),
+    par(leading: 0.45em)[#text(size: 13pt, weight: "bold", sheet.header.title)#h(3mm)#text(size: 9.5pt, sheet.header.subtitle)#h(3mm)#sheet.header.facts.map(head-fact).join([#h(3mm, weak: true)#sym.zws])],
+    alarm(sheet),
+    [],
+  )
+}
 
 // Which page of its sheet this is, and of how many: put over the room for it in the head.
 #let page-number(sheet) = text(size: 10.5pt, weight: "bold", context [#sheet.pageWords.page #counter(page).display() #sheet.pageWords.of #counter(page).at(query(sheet.end).first().location()).first()])
 
 // Words in quotes are to be said: they are not broken, at a hyphen least of all.
-#let said-whole(words) = { show regex("[\\"„«][^\\"“»]{1,60}[\\"“»]"): it => box(it); words }
+#let said-whole(words) = { show regex("[\\"„«“][^\\"“»”]{1,60}[\\"“»”]"): it => box(it); words }
 
+// What can hurt most is repeated at the foot of each page where it can happen: it is said in its place besides.
 #let page-foot(sheet) = context {
   let here-page = here().page()
-  let pressed = query(<pressure>).any(m => m.location().page() == here-page)
-  set text(size: 9pt)
-  if sheet.firstAid != none and pressed {
-    block(width: 100%, stroke: 1.5pt + black, inset: (x: 2mm, y: 1.5mm), below: 1.5mm, text(weight: "bold", size: 10pt, said-whole(sheet.firstAid)))
+  set text(size: small)
+  if sheet.pressed != none and query(<pressure>).any(m => m.location().page() == here-page) {
+    let p = sheet.pressed
+    block(width: 100%, stroke: 1.5pt + black, inset: (x: 2mm, y: 1.2mm), below: 1.2mm, text(weight: "bold", [⚠ #p.alert.label #p.alert.text #said-whole(p.firstAid)]))
   }
   sheet.foot
 }
 
-// ---- cautions --------------------------------------------------------------------------------------------
-
-#let word-strokes = (DANGER: 2.5pt + black, WARNING: 1.5pt + black, CAUTION: 0.8pt + black, NOTICE: 0.5pt + black)
-
-#let signal(label) = text(weight: "bold", size: 12pt, label)
-
-// The words are in a column as wide as the widest of the sheet: not all languages have short ones.
-#let signal-width(blocks) = {
-  let labels = blocks.map(b => if b.kind == "caution" { (b.label,) } else if b.kind == "step" { b.cautions.map(c => c.label) } else { () }).flatten().dedup()
-  calc.max(23mm, ..labels.map(l => measure(signal(l)).width))
-}
-
-#let caution(c, width) = if c.short {
-  block(width: 100%, above: 0mm, below: 0mm, sticky: true, breakable: false)[#if c.pressure [#metadata(c.label)<pressure>]#text(weight: "bold", size: 10pt, c.label)#h(0.6em)#text(size: 10pt, c.text)]
-} else {
-  block(width: 100%, above: 1.4mm, below: 1.4mm, sticky: true, breakable: c.text.len() > 1500, stroke: word-strokes.at(c.word), inset: (x: 2mm, y: 1.5mm),
-    grid(columns: (width, 1fr), column-gutter: 2mm, signal(c.label), text(size: 10pt)[#if c.pressure [#metadata(c.label)<pressure>]#c.text]))
-}
-
 // ---- boxes -----------------------------------------------------------------------------------------------
 
-#let box-height = 9mm
-// Labels fill lines of some twenty letters: of more than a few dozen lines no page is sure to hold all rows.
-#let letters(g) = g.rows.map(r => r.label.len() + r.unit.len()).sum(default: 0)
-#let boxes(g) = {
-  let n = g.across
-  let empty = n - g.columns.len()
-  block(width: 100%, above: 1.6mm, below: 1.6mm, breakable: g.rows.len() > 15 or letters(g) > 600, {
-    table(
-      columns: (if n > 8 { 32mm } else { 40mm },) + (if n > 6 { (1fr,) * n } else { (23mm,) * n }),
-      stroke: none,
-      inset: (x, y) => (left: if x == 0 { 0mm } else { 1mm }, right: 1mm, y: 0.8mm),
-      align: (x, y) => if x == 0 { left + horizon } else { center + horizon },
-      table.header(
-        table.cell(text(size: 10pt, weight: "bold", g.title)),
-        ..g.columns.map(c => [
-          #text(size: 10pt, weight: "bold", c.place)
-          #if c.detail != "" [ #h(0.3em)#text(size: 8.5pt, fitted(c.detail, most: 5)) ]
-        ]),
-        ..([],) * empty,
-      ),
-      // A row stays whole unless its label alone fills a page: a box in two halves is none to write in.
-      ..g.rows.map(r => (
-        table.cell(breakable: r.label.len() > 800, text(size: 10pt)[#fitted(r.label)#if r.unit != "" [, #strong(r.unit)]]),
-        ..g.columns.map(c => table.cell(stroke: 1pt + black, box(height: box-height - 1.6mm, width: 100%))),
-        ..([],) * empty,
-      )).flatten(),
-    )
-  })
+#let box-height = 8.4mm
+#let label-width = 22mm
+#let number-col = 13mm
+
+// A box to write in says its name to those who cannot see it; one that is filled says what is in it.
+#let cell(value, name) = if value == "" { blank(name, box-height - 1mm) } else { box(height: box-height - 1mm, align(center + horizon, text(size: 10pt, fitted(value, most: 6)))) }
+
+// As wide as a figure needs to be written; of many units all that the page has.
+#let box-width(n, width) = if n <= 1 { 30mm } else if n == 2 { 24mm } else if n == 3 { 20mm } else if n == 4 { 17mm } else if n <= 6 { 14mm } else if n <= 8 { 11mm } else { calc.min(14mm, (width - number-col - label-width) / calc.min(n, 12)) }
+// Of more units than this the boxes are under the step, and of more than twelve on several lines.
+#let beside = 8
+#let line-of = 12
+
+#let row-label(r) = text(size: 9.5pt)[#fitted(r.label)#if r.unit != "" [, #strong(fitted(r.unit))]]
+
+// Rows of boxes, each with its label at the left; with heads where the page has none for them.
+#let box-rows(rows, columns, w, heads: false) = grid(
+  columns: (label-width,) + (w,) * calc.max(..rows.map(r => r.boxes.len())),
+  inset: (x, y) => if x == 0 { (right: 1.6mm, y: 0.4mm) } else if heads and y == 0 { (x: 0.4mm, top: 0.4mm, bottom: 1mm) } else { 0.4mm },
+  align: (x, y) => if x == 0 { right + horizon } else { center + horizon },
+  ..if heads { (grid.header(repeat: false, [], ..columns.map(c => text(size: small)[#strong(c.place) #fitted(c.detail, most: 5)])),) } else { () },
+  ..rows.map(r => (
+    row-label(r),
+    ..r.boxes.enumerate().map(((at, v)) => grid.cell(stroke: 0.9pt + black, cell(v, r.name + ", " + columns.at(at, default: (place: "")).place))),
+    ..([],) * (calc.max(..rows.map(r => r.boxes.len())) - r.boxes.len()),
+  )).flatten(),
+)
+
+// Units on as many lines as it takes, evenly.
+#let unit-rows(sheet, rows) = {
+  let n = sheet.columns.len()
+  let w = box-width(n, sheet.area.width)
+  // What is for the set is under what is for each unit.
+  let of-units = rows.filter(r => r.boxes.len() == n)
+  let of-set = rows.filter(r => r.boxes.len() != n)
+  if n <= line-of {
+    if of-units.len() > 0 [#metadata(none)<boxes>#box-rows(of-units, sheet.columns, w)]
+  } else {
+    let each = calc.ceil(n / calc.ceil(n / line-of))
+    for from in range(0, n, step: each) {
+      let to = calc.min(n, from + each)
+      if of-units.len() > 0 { block(above: 0.6mm, below: 0.6mm, breakable: of-units.len() > 12, box-rows(of-units.map(r => (..r, boxes: r.boxes.slice(from, to))), sheet.columns.slice(from, to), w, heads: true)) }
+    }
+  }
+  if of-set.len() > 0 { box-rows(of-set, (), w) }
+}
+
+#let rows-width(sheet) = label-width + box-width(sheet.columns.len(), sheet.area.width) * calc.max(1, sheet.columns.len())
+
+// Over the boxes, once a page: the units.
+#let unit-heads(sheet) = {
+  let n = sheet.columns.len()
+  if n == 0 or n > line-of { [] } else {
+    let w = box-width(n, sheet.area.width)
+    align(right, grid(columns: (w,) * n, align: center + bottom,
+      ..sheet.columns.map(c => {
+        let said = text(size: small)[#strong(c.place)#if c.detail != "" [ #fitted(c.detail, most: 5)]]
+        if c.odd { box(fill: black, inset: (x: 0.8mm, y: 0.5mm), outset: (y: 0.3mm), text(fill: white, weight: "bold", said)) } else { said }
+      })))
+  }
 }
 
 // ---- tables ----------------------------------------------------------------------------------------------
 
-#let cell-text(c) = if c.text == "" { if c.at("fill", default: false) { box(height: 5.5mm) } } else if c.at("strong", default: false) { strong(fitted(c.text)) } else { fitted(c.text) }
+#let cell-text(c, name) = if c.text == "" { if c.at("fill", default: false) { blank(name, 1.5em) } } else if c.at("strong", default: false) { strong(fitted(c.text)) } else { fitted(c.text) }
 
-#let listing(b) = {
-  block(above: 5mm, below: 1.5mm, sticky: true, heading(level: 1, b.title))
-  set text(size: 10pt)
-  table(
+// A page that holds nothing else has room between the lines.
+#let listing(b, roomy: false) = {
+  block(above: if roomy { 5mm } else { 0.7em }, below: if roomy { 1.5mm } else { 1.3mm }, sticky: true, heading(level: 1, b.title))
+  context { set text(size: calc.max(small, 0.905 * text.size)); table(
     columns: b.columns.map(c => c.share * 1fr),
     stroke: (x, y) => (top: if y == 0 { rule } else { hair }, bottom: hair),
-    inset: (x: 1.5mm, y: 1.4mm),
+    inset: (x: 1.4mm, top: if roomy { 1.4mm } else { 0.2em }, bottom: if roomy { 1.4mm } else { 0.3em }),
     align: left + horizon,
-    table.header(..b.columns.map(c => text(size: 9pt, c.head))),
-    ..b.rows.flatten().map(c => if c.at("fill", default: false) { table.cell(stroke: (left: hair, right: hair, top: hair, bottom: hair), cell-text(c)) } else { table.cell(cell-text(c)) }),
-  )
+    table.header(..b.columns.map(c => text(size: small, c.head))),
+    ..b.rows.map(r => r.enumerate().map(((at, c)) => {
+      let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text)
+      if c.at("fill", default: false) { table.cell(stroke: hair, said) } else { table.cell(breakable: c.text.len() > 1500, said) }
+    })).flatten(),
+  ) }
 }
 
 // ---- at the beginning --------------------------------------------------------------------------------------
 
-// For what, for whom, by whom: two columns, ruled, with room to write where nothing is said.
-#let facts-block(b) = {
+// For what, for whom, by whom, and the code: two columns, ruled, with room to write where nothing is said.
+#let facts-block(b, sheet) = {
   let entry(f) = (
-    text(size: 10pt, f.label),
-    if f.text == "" { box(height: 6.5mm) } else {
-      let said = text(size: 11pt, weight: "bold", f.text)
+    text(size: small, f.label),
+    if f.text == "" { box(height: 5.5mm) } else {
+      let said = text(size: 10pt, weight: "bold", f.text)
       if f.at("href", default: none) == none { said } else { link(f.href, said) }
     },
   )
   let cells = b.facts.map(entry)
   if calc.odd(cells.len()) { cells.push(([], [])) }
   // No table: it has no heads that a reader program could say.
-  block(above: 2mm, below: 4mm, grid(
-    columns: (auto, 1fr, auto, 1fr),
-    stroke: (x, y) => (bottom: hair),
-    inset: (x, y) => (left: if x == 2 { 6mm } else { 0mm }, right: 3mm, y: 1.4mm),
-    align: left + horizon,
-    ..cells.flatten(),
+  block(above: 1.5mm, below: 2mm, grid(columns: (1fr, 20mm), column-gutter: 4mm,
+    grid(
+      columns: (auto, 1fr, auto, 1fr),
+      stroke: (x, y) => (bottom: hair),
+      inset: (x, y) => (left: if x == 2 { 4mm } else { 0mm }, right: 2mm, top: 0.7mm, bottom: 1mm),
+      align: left + horizon,
+      ..cells.flatten(),
+    ),
+    qr(sheet, 20mm),
   ))
-}
-
-// One box for each stop, in rows; a line goes from each to the next.
-#let route(b) = {
-  block(above: 5mm, below: 2.4mm, sticky: true, heading(level: 1, b.title))
-  let each = calc.min(4, b.stops.len())
-  let joint(at) = if at + 1 < b.stops.len() and calc.rem(at + 1, each) != 0 { line(length: 100%, stroke: 1.5pt + black) }
-  let cells = ()
-  for (at, s) in b.stops.enumerate() {
-    // A box that went on overleaf would be read across: all stations, then all stages.
-    cells.push(grid.cell(stroke: rule, breakable: s.stages.map(p => p.title.len()).sum(default: 0) > 1500, {
-      if s.station != "" { block(above: 0mm, below: 1.4mm, text(size: 11pt, weight: "bold", s.station)) }
-      stack(spacing: 1.6mm, ..s.stages.map(p => text(size: 10pt)[#strong(p.number)#h(0.5em)#p.title]))
-    }))
-    if calc.rem(at + 1, each) != 0 { cells.push(grid.cell(inset: 0mm, align: horizon, joint(at))) }
-  }
-  grid(
-    columns: range(2 * each - 1).map(at => if calc.odd(at) { 4mm } else { 1fr }),
-    stroke: none, inset: (x: 2mm, y: 1.8mm), row-gutter: 2.5mm, align: left + top,
-    ..cells,
-  )
 }
 
 #let picture(d) = image(bytes(d.svg), format: "svg", width: d.width * 1mm, alt: d.alt)
 
 #let drawing(b) = {
-  if b.title != "" { block(above: 5mm, below: 2mm, sticky: true, heading(level: 1, b.title)) }
-  block(breakable: false, picture(b))
+  if b.title != "" { block(above: 3mm, below: 1.5mm, sticky: true, heading(level: 1, b.title)) }
+  block(breakable: false, above: 1mm, below: 1mm, picture(b))
 }
+
+// ---- what can hurt -----------------------------------------------------------------------------------------
+
+#let word-strokes = (DANGER: 3pt + black, WARNING: 1.8pt + black, CAUTION: 1pt + black, NOTICE: 0.5pt + black)
+
+#let first-aid(words) = block(width: 100%, stroke: heavy, inset: (x: 2.2mm, y: 1.8mm), above: 1.4mm, below: 1.4mm, text(size: 12pt, weight: "bold", said-whole(words)))
+
+#let safety(b) = {
+  block(above: 0mm, below: 1.5mm, sticky: true, grid(columns: (1fr, auto, 26mm), align: (left + horizon, right + horizon, left), column-gutter: 2mm,
+    [#box(heading(level: 1, text(size: 14pt, b.title)))#h(4mm)⚠ #b.lead],
+    text(size: small, b.read),
+    if b.read != "" { box(stroke: rule, blank(b.read, width: 26mm, box-height)) },
+  ))
+  if b.firstAid != none { first-aid(b.firstAid) }
+  if b.rows.len() > 0 {
+    block(above: 1.4mm, below: 1.8mm, sticky: true, b.precedence)
+    grid(
+      columns: (auto, 1fr), stroke: (x, y) => (top: hair, bottom: hair), inset: (x: 1.2mm, top: 0.2em, bottom: 0.3em), align: left + horizon,
+      ..b.rows.map(r => (
+        grid.cell(stroke: (left: word-strokes.at(r.word), top: hair, bottom: hair), breakable: r.text.len() > 1500, strong(r.label)),
+        grid.cell(breakable: r.text.len() > 1500)[#r.text#h(1em, weak: true)#sym.zws#text(size: 9.5pt)[#b.where #strong(r.steps)]],
+      )).flatten(),
+    )
+  }
+  for f in b.rules { block(above: 1mm, below: 0.6mm, [#strong(f.label + ":") #f.text]) }
+}
+
+// The lines of a stage: what its steps call for, a triangle before each.
+#let warnings(list) = if list.len() > 0 { par(list.map(w => [⚠~#if w.label != "" [#strong(w.label) ]#w.text]).join([#h(0.8em, weak: true)#sym.zws])) }
+
+#let pressed(on, what) = if on [#metadata(what)<pressure>]
 
 // ---- where a unit goes that fails ----------------------------------------------------------------------------
 
-// The number comes before its box: inside it would be taken for what was written.
-#let try-box(name, width: 14mm) = stack(dir: ltr, spacing: 1mm, ..if name == "" { () } else { (box(height: 8mm, align(horizon, text(size: 10pt, name))),) }, box(width: width, height: 8mm, stroke: rule))
-
-// Room for the numbers of the units that may come there, and no more than a line of the page has.
-#let try-width(units, boxes) = calc.max(14mm, calc.min(if units > 3 { 24mm } else { 14mm + (units - 1) * 5mm }, 108mm / boxes))
-
-// A long title is broken, so that two boxes find room on a line; the row of tries is not.
-#let stop-box(s, stroke) = context {
-  let head = text(size: 10pt, s.head)
-  // Words that are long are over the boxes.
-  let over = s.tries.clusters().len() > 14
-  let row = stack(dir: ltr, spacing: 2mm, ..if s.tries != "" and not over { (box(height: 8mm, align(horizon, text(size: 10pt, s.tries))),) } else { () }, ..s.boxes.map(name => try-box(name, width: s.wide)))
-  let width = calc.max(calc.min(measure(head).width, 66mm), measure(row).width)
-  box(stroke: stroke, inset: (x: 1.6mm, y: 1.2mm), width: width + 3.2mm, {
-    set par(leading: 0.45em)
-    block(above: 0mm, below: 1.2mm, head)
-    if over { block(above: 0mm, below: 1.2mm, text(size: 10pt, s.tries)) }
-    row
-  })
-}
-
-// Boxes joined by a line, on as many lines as they take: what is followed with a finger.
-#let fail-path(p, prefix) = {
-  block(above: 2mm, below: 1.4mm, sticky: true, text(size: 10.5pt, weight: "bold", p.lead))
-  for w in p.ways {
-    let stops = w.stops.map(s => stop-box((wide: try-width(p.units, s.boxes.len()), head: [#if s.target == "" { strong(s.number) } else { link(label(prefix + s.target), strong(s.number)) }#h(0.5em)#s.title], tries: s.tries, boxes: s.boxes), rule))
-    let end = if w.end == "" { none } else { stop-box((wide: try-width(p.units, 1), head: strong(w.end), tries: "", boxes: ("",)), 2pt + black) }
-    let joint = box(height: 8mm, align(horizon, line(length: 4mm, stroke: 1.5pt + black)))
-    // The line that leads on stays with the box that it leads to.
-    let flow = { set par(leading: 1.5mm); stops.map(s => box[#s]).join(joint) + if end != none { if stops.len() > 0 { sym.zws } + box(if stops.len() > 0 { joint } + end) } }
-    block(above: 1.4mm, below: 1mm, if w.verdict == "" { flow } else {
-      grid(columns: (auto, 1fr), column-gutter: 2.5mm, align: (left + horizon, left), text(size: 10.5pt, weight: "bold", w.verdict), flow)
-    })
-  }
-  if p.stop != "" { block(above: 1.4mm, below: 0.8mm, text(size: 10.5pt, weight: "bold", p.stop)) }
-}
+#let arrow = [ →~]
 
 // ---- steps -----------------------------------------------------------------------------------------------
 
-#let limit-line(l, alone) = {
-  let value = {
-    if l.label != "" { text(size: 10.5pt, l.label); h(2.5mm) }
-    // A figure is printed large; a sentence no larger than it takes to read it at arm's length.
-    text(size: if l.value.clusters().len() > 36 { 12pt } else { 15pt }, weight: "bold", l.value)
-    if l.also != "" { h(2.5mm); text(size: 10pt, l.also) }
-  }
-  // Beside a long line there is no room for it.
-  if alone and (l.label + l.value + l.also).clusters().len() < 90 {
-    grid(columns: (auto, 1fr), column-gutter: 4mm, align: (left + bottom, right + bottom), value, text(size: 8.5pt, l.source))
-  } else {
-    value
-    if l.source != "" { block(above: 1.2mm, below: 0mm, text(size: 8.5pt, l.source)) }
-  }
+#let limit-line(l) = {
+  if l.label != "" { text(size: 10pt, l.label); h(2mm) }
+  // A figure is printed large; a sentence no larger than it takes to read it at arm's length.
+  text(size: if l.value.clusters().len() > 36 { 12pt } else { 15pt }, weight: "bold", l.value)
+  refs(l)
+  if l.also != "" { h(2mm); text(size: 9.5pt, l.also) }
 }
 
-// Side by side where a reading is judged by more than one kind of limit.
+// By kind, where a reading is judged by more than one: a line for each, the part numbers behind each other.
 #let limits(lines) = {
-  let columns = ()
-  for l in lines { if l.head != "" or columns.len() == 0 { columns.push((l,)) } else { columns.last().push(l) } }
-  let alone = columns.len() == 1
-  let column(of) = {
-    if of.first().head != "" { block(above: 0mm, below: 1.6mm, text(size: 10pt, of.first().head)) }
-    stack(spacing: 1.8mm, ..of.map(l => limit-line(l, alone)))
+  let kinds = ()
+  for l in lines { if l.head != "" or kinds.len() == 0 { kinds.push((l,)) } else { kinds.last().push(l) } }
+  let figures(of) = of.map(l => box(limit-line(l))).join([#h(5mm, weak: true)#sym.zws])
+  if kinds.len() == 1 { par[#kinds.first().first().head #figures(kinds.first())] } else {
+    stack(spacing: 1.2mm, ..kinds.map(of => par(leading: 0.4em, hanging-indent: 5mm)[#of.first().head#h(3mm)#figures(of)]))
   }
-  grid(columns: (1fr,) * columns.len(), column-gutter: 5mm, ..columns.map(column))
 }
 
-#let lookup(l) = {
-  if l.title != "" { block(above: 2.8mm, below: 1.2mm, text(size: 10pt, l.title)) }
+// A row of figures under a row of figures; short ones beside each other.
+#let lookup(l) = box(baseline: 0mm, {
+  if l.title != "" { block(above: 0mm, below: 0.7mm, text(size: 9.5pt, l.title)) }
   table(
-    columns: (auto,) + (auto,) * l.pairs.len(),
-    stroke: hair, inset: (x: 1.6mm, y: 1.2mm), align: center + horizon,
-    table.header(text(size: 10pt, l.from), ..l.pairs.map(p => text(size: 12pt, p.from))),
-    text(size: 10pt, l.to), ..l.pairs.map(p => text(size: 12pt, weight: "bold", p.to)),
+    columns: l.pairs.len() + if l.from == "" { 0 } else { 1 },
+    stroke: hair, inset: (x: 0.45mm, top: 0.5mm, bottom: 0.8mm), align: center + horizon,
+    table.header(..if l.from == "" { () } else { (text(size: small, l.from),) }, ..l.pairs.map(p => text(size: small, p.from))),
+    ..if l.to == "" { () } else { (text(size: small, l.to),) }, ..l.pairs.map(p => text(size: 10.5pt, weight: "bold", p.to)),
+  )
+})
+#let lookups(list) = if list.len() > 0 { block(above: 1.2mm, below: 0.8mm, par(leading: 1mm, spacing: 1mm, list.map(lookup).join([#h(4mm, weak: true)#sym.zws]))) }
+
+#let caution-line(c) = block(width: 100%, above: 0mm, below: 1mm, strong[⚠~#c.label: #c.text])
+
+#let note(f) = if f.label == "" { f.text } else [#strong(f.label + ":") #f.text]
+
+// The words of a step, as one paragraph: what is done, with what, and what to know.
+#let words-of(s) = {
+  s.cautions.map(caution-line).join()
+  let inline = if s.limits.all(l => l.head == "") { s.limits.map(l => box(limit-line(l))) } else { () }
+  let said = (triangle(s.alert), if s.only != none { box(fill: black, inset: (x: 1mm, y: 0mm), outset: (y: 0.9mm), text(fill: white, weight: "bold", s.only)); h(1.5mm) }, spans(s.sentence)).join()
+  let more = (inline + s.facts.map(fact) + s.notes.map(note)).join([#h(0.9em, weak: true)#sym.zws])
+  par[#said#if more != none [#h(0.9em, weak: true)#sym.zws#more]]
+}
+
+#let stop-words(s, prefix, inner) = {
+  let name = strong(s.number)
+  if s.target == "" or s.steps.len() > 0 { name } else { link(label(prefix + s.target), name) }
+  if s.title != "" [~#s.title]
+  if s.steps.len() == 1 [~#inner(s.steps.first())]
+  [, #s.tries]
+  if s.back != "" [, #s.back]
+  if s.steps.len() > 1 { s.steps.map(one => [; #strong(one.number)~#inner(one)]).join() }
+}
+
+#let inline-step(s) = {
+  if s.cautions.len() > 0 { strong(s.cautions.map(c => [⚠~#c.label: #c.text ]).join()) }
+  triangle(s.alert)
+  if s.only != none [#strong(s.only) ]
+  let end = spans(s.sentence)
+  end
+  for l in s.limits [ #if l.head != "" [#l.head ]#limit-line(l)]
+  for f in s.facts + s.notes [ #fact(f)]
+}
+
+#let fail-path(p, prefix) = {
+  for w in p.ways {
+    block(above: 1mm, below: 0mm, {
+      text(size: 1.05em, strong(w.mark))
+      if w.when != "" [ #w.when]
+      for s in w.stops [ →~#stop-words(s, prefix, inline-step)]
+      if w.end != "" [ →~#strong(w.end)]
+    })
+    // Heads of repairs that are here: the number leads to it.
+    for s in w.stops { if s.steps.len() > 0 { place(hide[#metadata(s.number)#label(prefix + s.target)]) } }
+  }
+  if p.stop != "" { block(above: 1mm, below: 0mm, strong(p.stop)) }
+}
+
+#let sign-boxes(s) = {
+  if s.statement != "" { block(above: 1.4mm, below: 1.4mm, s.statement) }
+  table(
+    columns: s.boxes.map(b => b.share * 1fr), stroke: rule, inset: 1mm, align: left + top,
+    table.header(..s.boxes.map(b => text(size: small, b.label))),
+    ..s.boxes.map(b => blank(b.label, 12mm)),
   )
 }
 
-#let write-lines(names) = block(above: 3mm, below: 1mm, grid(
-  columns: (1fr,) * names.len(), column-gutter: 6mm,
-  ..names.map(n => grid(columns: (auto, 1fr), column-gutter: 2mm, align: bottom, text(size: 10pt, n), box(width: 100%, height: 9mm, stroke: (bottom: rule)))),
-))
-
-#let step(s, last, breaks) = block(width: 100%, breakable: breaks, sticky: last and not breaks, above: 0mm, below: 0mm,
-  stroke: if s.gate { (top: 2pt + black, bottom: 2pt + black, left: 4pt + black) } else { (bottom: hair) },
-  inset: (left: 2.5mm, right: 0mm, y: if s.gate { 2.4mm } else { 2mm }),
-  {
-    if s.cautions.len() > 0 { stack(spacing: 1.6mm, ..s.cautions.map(c => caution(c, s.signal))); v(1.4mm) }
-    grid(
-      columns: (if s.number.len() > 4 { 17mm } else { 13mm }, 1fr),
-      text(size: 12pt, weight: "bold", s.number),
-      {
-        if s.pressure [#metadata(s.number)<pressure>]
-        if s.only != none { box(stroke: rule, inset: (x: 1.5mm, y: 0.8mm), baseline: 0.8mm, text(weight: "bold", size: 10.5pt, s.only)); h(2mm) }
-        spans(s.sentence)
-        if s.limits.len() > 0 { block(above: 2mm, below: 1.4mm, limits(s.limits)) }
-        s.lookups.map(lookup).join()
-        if s.drawings.len() > 0 { block(above: 2mm, below: 1.4mm, { set par(leading: 2mm); s.drawings.map(d => box(picture(d))).join(h(3mm, weak: true) + sym.zws) }) }
-        if s.facts.len() > 0 { block(above: 1.8mm, below: 1mm, facts(s.facts)) }
-      },
-    )
-    // What is to be known before a figure is written down is over the boxes.
-    if s.notes.len() > 0 { pad(left: 13mm, block(above: 1.8mm, below: 0.8mm, stack(spacing: 1.4mm, ..s.notes.map(note)))) }
-    s.grids.map(boxes).join()
-    if s.lines.len() > 0 { pad(left: 13mm, write-lines(s.lines)) }
-    if s.fail != none { pad(left: 13mm, fail-path(s.fail, s.prefix)) }
-  },
-)
+#let set-width = 15mm
+#let set-boxes(b) = box-rows(b.rows, b.heads.map(h => (place: h, detail: "")), set-width, heads: true)
 
 // About how many letters would fill the room that a step takes, on the high side: measuring each step is slow.
 #let bulk(s) = {
   let written(list, more) = list.map(f => f.text.len() + more).sum(default: 0)
-  written(s.cautions, 200) + written(s.sentence, 0) + written(s.facts, 60) + (if s.fail == none { 0 } else { 500 * s.fail.ways.len() }) + 900 * s.drawings.len() + written(s.notes, 110) + 200 * s.limits.len() + 500 * s.lookups.len() + s.grids.map(g => 300 + 260 * g.rows.len() + 4 * letters(g)).sum(default: 0)
+  let path = if s.fail == none { 0 } else { s.fail.ways.map(w => 200 + w.when.len() + w.stops.map(t => 100 + t.title.len() + t.steps.map(o => written(o.sentence, 0) + written(o.facts, 20) + written(o.notes, 20)).sum(default: 0)).sum(default: 0)).sum(default: 0) }
+  written(s.cautions, 100) + written(s.sentence, 0) + written(s.facts, 30) + path + written(s.notes, 40) + 200 * s.limits.len() + 400 * s.lookups.len() + s.rows.map(r => 200 + r.label.len()).sum(default: 0) * calc.max(1, calc.ceil(sheets.first().columns.len() / line-of))
 }
 
-#let place-head(b) = block(width: 100%, above: 8mm, below: 2mm, sticky: true, breakable: false, stroke: (top: heavy), inset: (top: 2.2mm, bottom: 0.6mm), {
-  [#heading(level: if b.form == "stage" { 1 } else { 2 }, text(size: 17pt)[#b.number #h(0.45em)#b.title])#label(b.prefix + b.id)]
-  v(2mm, weak: true)
-  facts(b.facts, size: 10.5pt)
+#let step-body(s, sheet, breaks) = {
+  let n = sheet.columns.len()
+  let rows = s.rows
+  let close = if s.close == none { () } else { (s.close,) }
+  let boxed = rows.len() + close.len() > 0
+  // What goes on overleaf is set in one column, so that it is read in its order.
+  let side = boxed and n <= beside and not breaks
+  let set-beside = s.set != none and s.set.heads.len() * set-width + label-width <= rows-width(sheet)
+  // Limits of several kinds, and tables, need more room than there is beside the boxes.
+  let wide = s.limits.filter(l => l.head != "").len() > 1
+  let words = {
+    pressed(s.pressure, s.number)
+    words-of(s)
+    if not wide and s.limits.any(l => l.head != "") { block(above: 1.2mm, below: 1.2mm, limits(s.limits)) }
+  }
+  let path = if s.fail != none { fail-path(s.fail, sheet.prefix) }
+  let body = if s.logged and s.fail != none {
+    grid(columns: (1fr, 42mm), column-gutter: 3mm, words, path)
+  } else if side {
+    // A closing row alone is low: it goes beside the last lines of the step.
+    grid(columns: (1fr, rows-width(sheet)), column-gutter: 2mm, align: (left + if rows.len() == 0 { horizon } else { top }, right + top), { words; path }, { unit-rows(sheet, rows + close); if s.set != none and set-beside { v(1.2mm); align(right, set-boxes(s.set)) } })
+  } else {
+    words
+    path
+    if boxed { align(right, block(above: 1.2mm, below: 0mm, unit-rows(sheet, rows + close))) }
+  }
+  let more = {
+    if wide { block(above: 1mm, below: 1.3mm, limits(s.limits)) }
+    lookups(s.lookups)
+    if s.set != none and not (side and set-beside) { align(right, block(above: 1.2mm, below: 0mm, set-boxes(s.set))) }
+    if s.sign != none { sign-boxes(s.sign) }
+  }
+  block(width: 100%, breakable: breaks, above: 0mm, below: 0mm, stroke: (bottom: if s.gate { rule } else { hair }), inset: (top: if boxed { 0.16em } else { 0.24em }, bottom: 0.36em), body + more)
+}
+
+#let step-number(s) = box(width: number-col, inset: (top: 0.24em), {
+  if s.gate { box(fill: black, inset: (x: 0.9mm, y: 0mm), outset: (y: 0.9mm), text(fill: white, weight: "bold", s.number)) } else { strong(s.number) }
 })
 
-#let show-block(b) = if b.kind == "heading" {
-  block(above: 9mm, below: 0mm, sticky: true, heading(level: 1, text(size: 19pt, b.text)))
+// Steps are a list: a reader program says how many there are, and which one it is at.
+#let step-list(list, sheet) = enum(
+  numbering: n => step-number(list.at(n - 1)),
+  ..list.map(s => {
+    // A step stays whole; only one that is longer than a page has to break.
+    let breaks = bulk(s) > 2500 and measure(width: sheet.area.width - number-col, step-body(s, sheet, false)).height > sheet.area.height
+    [#metadata(none)#label(sheet.prefix + s.id)] + step-body(s, sheet, breaks)
+  }),
+)
+
+#let place-head(b, sheet) = block(width: 100%, above: 3mm, below: 0.4mm, sticky: true, breakable: false, stroke: (top: heavy), inset: (top: 1.3mm, bottom: 0.3mm), {
+  set par(leading: 0.44em)
+  pressed(b.pressure, b.number)
+  par[#box[#heading(level: 1, text(size: 13.5pt)[#b.number #h(0.2em)#b.title])#label(sheet.prefix + b.id)]#if b.facts.len() > 0 [#h(4mm, weak: true)#sym.zws#facts(b.facts)]]
+  if b.danger != none { block(width: 100%, stroke: word-strokes.DANGER, inset: (x: 2mm, y: 1.3mm), above: 1.3mm, below: 1mm)[#strong[⚠~#b.danger.label] #b.danger.text] }
+  if b.warnings.len() > 0 { block(above: 1.2mm, below: 0.9mm, warnings(b.warnings)) }
+  for t in b.texts { block(above: 0.9mm, below: 0.9mm, t) }
+})
+
+// ---- repairs ---------------------------------------------------------------------------------------------
+
+#let repairs(b, sheet) = {
+  pressed(b.pressure, b.repairs.first().number)
+  block(width: 100%, above: 2.6mm, below: 1mm, sticky: true, breakable: false, stroke: (top: heavy), inset: (top: 1.3mm), {
+    set par(leading: 0.44em)
+    par(b.repairs.map(r => box[#box[#heading(level: 1, text(size: 11.5pt)[#r.number~#r.title])#label(sheet.prefix + r.id)], #r.tries#if r.back != "" [, #r.back]]).join([#h(3mm, weak: true)#sym.zws]) + if b.back != "" [#h(3mm, weak: true)#sym.zws#strong(b.back)])
+    for r in b.repairs { for t in r.texts { block(above: 1.6mm, below: 0.8mm)[#r.number: #t] } }
+
+    if b.facts.len() > 0 { block(above: 0.8mm, below: 0.8mm, facts(b.facts)) }
+    if b.warnings.len() > 0 { block(above: 0.8mm, below: 0.8mm, warnings(b.warnings)) }
+  })
+  let one(s) = block(above: 0.9mm, below: 0mm, [#strong(s.label)#h(0.5em)#inline-step(s.step)#if s.step.fail != none { fail-path(s.step.fail, sheet.prefix) }])
+  let part(p) = { if p.title != "" { block(above: 1.4mm, below: 0.4mm, sticky: true, strong(p.title)) }; p.steps.map(one).join() }
+  context {
+    set text(size: calc.max(small, 0.9 * text.size))
+    set par(leading: 0.42em)
+    grid(columns: b.columns.map(c => c.share * 1fr), stroke: hair, inset: (x: 1.4mm, top: 0.8mm, bottom: 1.2mm), align: left + top, ..b.columns.map(c => grid.cell(breakable: c.parts.map(p => p.steps.map(s => bulk(s.step)).sum(default: 0)).sum(default: 0) > 2500, c.parts.map(part).join({ v(1mm, weak: true); line(length: 100%, stroke: hair) }))))
+  }
+  lookups(b.lookups)
+  for f in b.advice { block(above: 1mm, below: 0.6mm, note(f)) }
+}
+
+// ---- log -------------------------------------------------------------------------------------------------
+
+#let log(b, sheet) = {
+  pressed(b.pressure, b.title)
+  block(above: 4mm, below: 1.6mm, sticky: true)[#box(heading(level: 1, text(size: 13pt, b.title)))#h(3mm)#text(size: 9.5pt, b.lead)]
+  let units = b.units
+  // Lines as high as a hand likes them, where the page has room.
+  let line = calc.max(7mm, calc.min(9mm, (sheet.area.height - 52mm) / units.map(u => u.lines.len()).sum() - 1mm))
+  table(
+    columns: (if units.first().place == "" { 13mm } else { 22mm }, 1.35fr) + (1fr,) * (b.columns.len() - 1),
+    stroke: (x, y) => 0.7pt + black,
+    inset: (x: 0.5mm, top: 0.4mm, bottom: 0.8mm), align: center + horizon,
+    table.header(
+      text(size: small, b.unit),
+      ..b.columns.map(c => { set text(size: small); set par(leading: 0.35em); if c.step != "" { strong(c.step); linebreak() }; fitted(c.name, most: 9); if c.unit != "" { linebreak(); strong(fitted(c.unit, most: 9)) } }),
+    ),
+    ..units.map(u => (table.hline(stroke: 1.6pt + black), ..u.lines.enumerate().map(((nth, l)) => {
+      let last = nth + 1 == u.lines.len()
+      (
+        table.cell(fill: if u.odd { black } else { none }, stroke: (left: 0.7pt + black, right: 0.7pt + black, top: if nth == 0 { 1.6pt + black } else { none }, bottom: if last { 0.7pt + black } else { none }), {
+          set text(fill: if u.odd { white } else { black })
+          set par(leading: 0.35em)
+          l.head.enumerate().map(((at, t)) => if nth == 0 and at == 0 { text(size: 14pt, weight: "bold", t) } else { text(size: small, weight: if t.contains(":") { "bold" } else { "regular" }, fitted(t, most: 9)) }).join(linebreak())
+        }),
+        ..l.cells.enumerate().map(((at, v)) => {
+          let c = b.columns.at(at)
+          if v == "" { blank((b.unit + " " + u.place, str(nth + 1), c.step, c.name, c.unit).filter(t => t != "").join(", "), line) } else { text(size: if at == 0 { small } else { 10pt }, fitted(v, most: 9)) }
+        }),
+      )
+    }).flatten())).flatten(),
+  )
+  for f in b.advice { block(above: 0.9mm, below: 0mm, note(f)) }
+  for f in b.fails { block(above: 0.9mm, below: 0mm)[#strong(f.label) #f.text] }
+  if b.foot != "" { block(above: 1mm, below: 0mm, text(size: 9.5pt, b.foot)) }
+}
+
+// ---- blocks ----------------------------------------------------------------------------------------------
+
+#let roomy(sheet) = sheet.form == "certificate" or sheet.form == "part"
+
+#let show-block(b, sheet) = if b.kind == "heading" {
+  block(above: 6mm, below: 0mm, sticky: true, heading(level: 1, text(size: 16pt, b.text)))
 } else if b.kind == "text" {
-  block(above: 2mm, below: 2mm, sticky: b.opens, if b.strong { strong(b.text) } else { b.text })
-} else if b.kind == "facts" { facts-block(b) } else if b.kind == "route" { route(b) } else if b.kind == "drawing" { drawing(b) } else if b.kind == "table" {
-  if b.at("ownPage", default: false) { pagebreak(weak: true) }
-  listing(b)
-} else if b.kind == "place" { place-head(b) } else if b.kind == "caution" { caution(b, b.signal) } else if b.kind == "step" {
-  // A step stays whole; only one that is longer than a page has to break.
-  let breaks = bulk(b) > 2500 and measure(width: b.area.width, step(b, false, false)).height > b.area.height
-  step(b, b.last, breaks)
-} else if b.kind == "grid" {
-  if b.title != "" { block(above: 3.5mm, below: 0.5mm, sticky: true, inset: (left: 2.5mm), text(size: 12pt, weight: "bold", b.title)) }
-  b.grids.map(g => pad(left: 2.5mm, boxes(g))).join()
+  let gap = if roomy(sheet) { 2mm } else { 1.2mm }
+  block(above: gap, below: gap, if b.strong { strong(b.text) } else { b.text })
+} else if b.kind == "facts" { facts-block(b, sheet)
+} else if b.kind == "drawing" { drawing(b)
+} else if b.kind == "table" { listing(b, roomy: roomy(sheet))
+} else if b.kind == "tables" { grid(columns: (1fr,) * b.tables.len(), column-gutter: 6mm, ..b.tables.map(listing))
+} else if b.kind == "safety" { safety(b)
+} else if b.kind == "place" { place-head(b, sheet)
+} else if b.kind == "close" { block(above: 0.8mm, below: 0.8mm, breakable: false, width: 100%, align(right, unit-rows(sheet, (b.row,))))
+} else if b.kind == "repairs" { repairs(b, sheet)
+} else if b.kind == "log" { log(b, sheet)
+} else if b.kind == "page" { pagebreak(weak: true, to: if b.side == "left" { "even" } else { none }) }
+
+// Steps that follow each other are one list.
+#let flow(blocks, sheet) = {
+  let run = ()
+  for b in blocks {
+    if b.kind == "step" { run.push(b) } else {
+      if run.len() > 0 { step-list(run, sheet); run = () }
+      show-block(b, sheet)
+    }
+  }
+  if run.len() > 0 { step-list(run, sheet) }
+}
+
+// What is left of a page where a step that stays whole does not go in.
+#let waste = 12mm
+// A part that runs over by a little is set so much smaller that it saves the page, where that is small enough a change.
+#let fitting-size(content, area) = {
+  let height(size) = measure(width: area.width, { set text(size: size); content }).height
+  let usual = height(step-size)
+  if usual <= area.height { return step-size }
+  let fits = calc.floor(usual / (area.height - waste))
+  let room = if fits == 1 { area.height } else { fits * (area.height - waste) }
+  let size = calc.floor(step-size / 1pt * room / usual * 4) / 4 * 1pt
+  // Not all of it becomes smaller.
+  if size < least-size { step-size } else if height(size) <= room { size } else if height(least-size) <= room { least-size } else { step-size }
 }
 
 // ---- page ------------------------------------------------------------------------------------------------
 
-#let margins = (left: 14mm, right: 10mm, bottom: 24mm)
+// Mirrored: the holes of a sheet printed on both sides are beside the inner margin.
+#let margins = (inside: 14mm, outside: 10mm, bottom: 20mm)
 // Headings of the second level where several sheets are one document: each has its own above them.
 #let traveler(sheet, several) = context {
   let page-width = if sheet.paper == "a4" { 210mm } else { 215.9mm }
   let page-height = if sheet.paper == "a4" { 297mm } else { 279.4mm }
-  let head-height = measure(block(width: page-width - margins.left - margins.right, page-head(sheet))).height
+  let width = page-width - margins.inside - margins.outside
+  let head-height = measure(block(width: width, page-head(sheet))).height
+  let over = sheet.columns.len() > 0 and sheet.columns.len() <= line-of
+  let heads-height = if over { measure(block(width: width, unit-heads((..sheet, area: (width: width, height: 0mm))))).height + 1mm } else { 0mm }
+  let above = head-height + heads-height + if roomy(sheet) { 14mm } else { 10.5mm }
+  let area = (width: width, height: page-height - margins.bottom - above)
+  let sheet = (..sheet, area: area)
   set page(
     paper: if sheet.paper == "a4" { "a4" } else { "us-letter" },
-    margin: (..margins, top: head-height + 14mm),
-    header: block(width: 100%, stroke: (bottom: rule), inset: (bottom: 2mm), {
-      page-head(sheet)
-      place(right + horizon, dx: -(code-width + 4mm), page-number(sheet))
-    }),
-    header-ascent: 4mm,
+    margin: (..margins, top: above),
+    header: {
+      block(width: 100%, stroke: (bottom: rule), inset: (bottom: 1.2mm), below: 1mm, {
+        page-head(sheet)
+        place(right + if sheet.form == "certificate" { horizon } else { bottom }, dx: if sheet.form == "certificate" { -(code-width + 4mm) } else { 0mm }, page-number(sheet))
+      })
+      if over { block(width: 100%, height: heads-height, above: 0mm, below: 0mm, context { let page = here().page(); if query(<boxes>).any(m => m.location().page() == page) { unit-heads(sheet) } }) }
+    },
+    header-ascent: if roomy(sheet) { 4mm } else { 1mm },
     footer: page-foot(sheet),
-    footer-descent: 3mm,
+    footer-descent: 2mm,
     background: if sheet.watermark != none { rotate(-50deg, text(size: 150pt, weight: "bold", fill: luma(222), sheet.watermark)) },
   )
   counter(page).update(1)
-  set text(lang: sheet.language)
+  set text(lang: sheet.language, size: if roomy(sheet) { 11pt } else { step-size })
   // Who sees a page reads in its head which sheet it is. A reader program leaves the head out: this heading is for it and for
   // the bookmark. It takes no room, and lies between head and body, so that no words get mixed where text is copied.
-  if several { place(dy: -4mm, heading(level: 1, text(size: 5pt, fill: rgb(0, 0, 0, 0), sheet.title))) }
+  if several { place(dy: -4mm, heading(level: 1, text(size: 9pt, fill: rgb(0, 0, 0, 0), sheet.title))) }
   set heading(offset: if several { 1 } else { 0 })
-  let area = (width: page-width - margins.left - margins.right, height: page-height - margins.bottom - head-height - 14mm)
-  let width = signal-width(sheet.blocks)
-  // The last step of a stage stays with the boxes that close it, and what is said at its beginning with its first step.
-  let opens = false
-  for (at, b) in sheet.blocks.enumerate() {
-    let after = sheet.blocks.at(at + 1, default: none)
-    opens = b.kind == "place" or opens and (b.kind == "text" or b.kind == "caution")
-    show-block((..b, opens: opens, prefix: sheet.prefix, area: area, signal: width, last: after != none and after.kind == "grid"))
+  // What begins on a page of its own, up to the next: one part.
+  let parts = ((),)
+  for b in sheet.blocks { if b.kind == "page" and parts.last().len() > 0 { parts.push((b,)) } else { parts.last().push(b) } }
+  for part in parts {
+    let breaks = part.filter(b => b.kind == "page")
+    let content = flow(part.filter(b => b.kind != "page"), sheet)
+    for b in breaks { show-block(b, sheet) }
+    // A log fills its page by itself.
+    set text(size: if roomy(sheet) { 11pt } else if part.any(b => b.kind == "log") { step-size } else { fitting-size(content, area) })
+    content
   }
   [#metadata(none)#sheet.end]
 }

@@ -92,14 +92,18 @@ describe('limits of a step', () => {
   const at = (made: Procedure, options: Partial<SheetOptions>, step: Step = opening, station = 'tester') =>
     flat(
       limitsAt(buildPrintContext(made, { ...blank, ...options }), step, station).map(
-        ({ head, label, value, source }) => [[head, label].filter((word) => word !== '').join(', '), value, source],
+        ({ head, label, value, sources = [] }) => [
+          [head, label].filter((word) => word !== '').join(', '),
+          value,
+          sources.join('; '),
+        ],
       ),
     );
 
   test('all numbers side by side without a job', () => {
     expect(at(procedure, {})).toEqual([
-      ['A-250', '250 to 258 bar', "Source: Maker's test sheet, page 4"],
-      ['A-220', '220 to 228 bar', "Source: Maker's test sheet, page 4"],
+      ['A-250', '250 to 258 bar', "Maker's test sheet, page 4"],
+      ['A-220', '220 to 228 bar', "Maker's test sheet, page 4"],
     ]);
   });
   test('one number, with no label', () => {
@@ -131,7 +135,7 @@ describe('limits of a step', () => {
     expect(line).toMatchObject({
       value: '60 N·m',
       also: '54 to 66 N·m',
-      source: "Source: Maker's test sheet, page 2; Tolerance ±10 %: Shop standard",
+      sources: ["Maker's test sheet, page 2", 'Tolerance ±10 %: Shop standard'],
     });
   });
   test('a spec that a number does not need says so', () => {
@@ -150,7 +154,7 @@ describe('limits of a step', () => {
         ],
       },
     ];
-    expect(at({ ...procedure, numbers }, {})[1]).toEqual(['A-220', 'not required', 'Source: Maker']);
+    expect(at({ ...procedure, numbers }, {})[1]).toEqual(['A-220', 'not required', 'Maker']);
   });
   test('a spec with no value says so, and invents none', () => {
     const made = {

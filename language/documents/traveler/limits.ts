@@ -2,10 +2,11 @@ import type { Words } from '../../i18n/index.ts';
 import type { Step } from '../../model/procedure.ts';
 import { isAsFound, own, readingOf } from '../../model/steps.ts';
 import { capital, titleOf } from '../../model/titles.ts';
+import { unitOfLimit, window } from '../../quantities/index.ts';
 import { type ForNumbers, forNumbers, whoseWords } from '../figures/by-number.ts';
 import type { HeldFigure, Which } from '../figures/held.ts';
 import type { LimitFigure } from '../figures/limit-figure.ts';
-import { sourceWords } from '../figures/rates.ts';
+import { unitOfScale } from '../figures/scales.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import type { LimitLine } from '../model.ts';
 import { specTitle } from '../names.ts';
@@ -91,7 +92,7 @@ function specLine(
   if (figure !== null && !value.notRequired) return lineOf(words, head, figure, value.sourceText);
   if (which !== 'rebuilt' || (isAsFound(step) && !value.notRequired)) return null;
   const text = value.notRequired ? words.limits.notRequired : words.limits.missing;
-  return { head, label: '', value: text, also: '', source: sourceWords(words, value.sourceText) };
+  return { head, label: '', value: text, also: '', sources: sourcesOf(value.sourceText) };
 }
 
 /** Whether the source written in a step is beside a limit that is written in it too. */
@@ -100,16 +101,30 @@ export function saysSource(step: Step): boolean {
   return own(step, 'limit')?.form === 'limit' || figures.some((one) => one != null);
 }
 
-function lineOf(words: Words, head: string, { value, also, standing }: LimitFigure, source: string | null): LimitLine {
+function lineOf(words: Words, head: string, figure: LimitFigure, source: string | null): LimitLine {
+  const { value, standing } = figure;
+  // In the unit of the tool, its ends say all that the author wrote.
+  const also = isWindow(words, figure) ? '' : figure.also;
   const rule =
     standing === null
-      ? ''
-      : `${words.limits.standing} ${words.limit(standing.limit)}${standing.sourceText === null || standing.sourceText === source ? '' : `: ${standing.sourceText}`}`;
-  return {
-    head,
-    label: '',
-    value,
-    also,
-    source: [sourceWords(words, source), rule].filter((word) => word !== '').join('; '),
-  };
+      ? null
+      : `${words.limits.standing} ${words.limit(standing.limit)}${standing.sourceText === null ? '' : `: ${standing.sourceText}`}`;
+  return { head, label: '', value, also, sources: sourcesOf(source, rule) };
+}
+
+function sourcesOf(...texts: readonly (string | null)[]): string[] {
+  return texts.filter((text) => text !== null);
+}
+
+function isWindow({ number: written }: Words, { limit, whole, value, scale }: LimitFigure): boolean {
+  const own = unitOfLimit(limit);
+  const unit = unitOfScale(scale);
+  const { low, high } = window(whole);
+  return (
+    own !== null &&
+    (unit === null || unit === own) &&
+    low !== null &&
+    high !== null &&
+    [low, high].every(({ number }) => value.includes(written(number)))
+  );
 }

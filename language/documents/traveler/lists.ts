@@ -1,48 +1,131 @@
 import type { Words } from '../../i18n/index.ts';
-import type { Unit } from '../../model/job.ts';
+import type { Result, Unit } from '../../model/job.ts';
 import type { Asset } from '../../model/shop.ts';
 import { namedIn, own } from '../../model/steps.ts';
-import { capital, titleOf } from '../../model/titles.ts';
+import { capital, nameWords, partWords, titleOf } from '../../model/titles.ts';
 import { limitText } from '../../quantities/index.ts';
 import type { RangeLimit } from '../../quantities/types.ts';
 import { assetsAt } from '../figures/scales.ts';
 import type { TableBlock, TextBlock } from '../model.ts';
-import { baseTitle, numberWords } from '../names.ts';
+import { baseTitle, numberWords, stationTitle } from '../names.ts';
 import { allSteps, type PrintContext, setSize, shownSteps, stageSteps } from '../print-context.ts';
 import { accuracyWords, assetWords } from '../tools.ts';
+import type { SheetContext } from './context.ts';
 
-/** The units of the set; on a blank sheet, lines to write them on. */
-export function unitsTable(setting: PrintContext): TableBlock {
-  const { words } = setting;
-  const { place, number, serial, state, note } = words.units;
+/** The units of the set, with what was found on them; on a blank sheet, lines to write them on. */
+export function unitsTable(context: SheetContext): TableBlock {
+  const { words, recorded } = context;
+  const { place, number, serial, found, state, note } = words.units;
   const columns = [
-    { head: place, share: 1.4 },
+    { head: place, share: 1.5 },
     { head: number, share: 3 },
-    { head: serial, share: 3 },
-    { head: state, share: 4 },
-    { head: note, share: 4 },
+    { head: serial, share: 1.7 },
+    { head: found, share: 4.2 },
+    { head: state, share: 2.6 },
+    { head: note, share: 4.2 },
   ];
+  const written = (text: string) => ({ text, fill: text === '' });
   const rows =
-    setting.options.job === null
-      ? setting.columns.map((column) => [
+    context.options.job === null
+      ? context.columns.map((column) => [
           { text: column.place, strong: true },
-          { text: '', fill: true },
-          { text: '', fill: true },
-          { text: '', fill: true },
-          { text: '', fill: true },
+          ...Array.from({ length: 5 }, () => written('')),
         ])
-      : setting.units.map((unit) => [
+      : context.units.map((unit) => [
           { text: unit.place, strong: true },
-          { text: numberWords(setting.procedure, unit.numberText), strong: true },
+          { text: numberWords(context.procedure, unit.numberText), strong: true },
           serialCell(words, unit),
-          {
-            text: unit.onHold ?? '',
-            fill: unit.onHold === null,
-            strong: true,
-          },
-          { text: unit.note ?? '', fill: unit.note === null },
+          written(foundWords(unit)),
+          { ...written(unit.onHold ?? ''), strong: true },
+          written([unit.note, ...recorded.left(unit).map((one) => leftWords(context, one))].filter(Boolean).join('. ')),
         ]);
   return { kind: 'table', title: words.units.title, columns, rows };
+}
+
+/** Remarks of a unit as it came in. */
+function foundWords({ results }: Unit): string {
+  return results
+    .flatMap((result) => ('asFound' in result && result.asFound && result.text !== null ? [result.text] : []))
+    .join('; ');
+}
+
+/** A result that has no box of its own. */
+function leftWords({ procedure, words }: SheetContext, result: Result): string {
+  const name = (of: string) => nameWords(procedure, of);
+  const { certificate, boxes } = words;
+  switch (result.form) {
+    case 'reading':
+      return `${result.asFound ? certificate.results.asFound({ name: name(result.name) }) : name(result.name)} ${words.quantity(result.value)}`;
+    case 'verdict':
+      return `${name(result.name)} ${result.passed ? boxes.passed : boxes.failed}`;
+    case 'shim':
+      return `${(result.fitted ? boxes.in : boxes.out)({ part: name(result.part) })} ${words.quantity(result.size)}`;
+    case 'torque':
+      return `${certificate.results.torque({ part: name(result.part) })} ${words.quantity(result.value)}`;
+    case 'renewed':
+      return words.log.renewed({ part: words.inSentence(partWords(procedure, result.part)) });
+    case 'remark':
+      return result.asFound ? '' : result.text;
+    case 'done':
+      return `${certificate.units.done} ${result.on === null ? result.by : certificate.units.doneOn({ by: result.by, on: result.on })}`;
+  }
+}
+
+/** Where the units go, and what is worn there: a row for each station, its stages in their order. */
+export function routeTable(context: SheetContext): TableBlock | null {
+  const { procedure, words } = context;
+  const rows = new Map<string, { station: string | null; stages: string[] }>();
+  for (const [index, stage] of procedure.stages.entries()) {
+    if (shownSteps(context, stage).length === 0 && stage.steps.length > 0) continue;
+    const key = stage.station ?? '';
+    const row = rows.get(key) ?? { station: stage.station, stages: [] };
+    row.stages.push(`${index + 1} ${capital(titleOf(stage))}`);
+    rows.set(key, row);
+  }
+  if (rows.size === 0) return null;
+  const { title, station, stages, wear } = words.route;
+  const worn = (name: string | null) => procedure.shop.stations.find((one) => one.name === name)?.wear ?? '';
+  return {
+    kind: 'table',
+    title,
+    columns: [
+      { head: station, share: 3 },
+      { head: stages, share: 6 },
+      { head: wear, share: 6 },
+    ],
+    rows: [...rows.values()].map((row) => [
+      { text: row.station === null ? '' : stationTitle(procedure, row.station), strong: true },
+      { text: row.stages.join(', ') },
+      { text: worn(row.station) },
+    ]),
+  };
+}
+
+/** Whose initials are on the sheet: who is known to have worked on it is named. */
+export function peopleTable({ words, units }: SheetContext): TableBlock {
+  const { title, name, initials, signature } = words.people;
+  const names = [
+    ...new Set(
+      units.flatMap(({ results }) => results.flatMap((result) => (result.form === 'done' ? [result.by] : []))),
+    ),
+  ];
+  const rows = Math.max(2, Math.ceil(names.length / 2));
+  const three = (index: number) => [
+    { text: names[index] ?? '', fill: names[index] === undefined },
+    { text: '', fill: true },
+    { text: '', fill: true },
+  ];
+  const heads = [
+    { head: name, share: 3 },
+    { head: initials, share: 1.2 },
+    { head: signature, share: 2.6 },
+  ];
+  return {
+    kind: 'table',
+    title,
+    columns: [...heads, ...heads],
+    rows: Array.from({ length: rows }, (_, row) => [...three(row), ...three(row + rows)]),
+  };
 }
 
 /** A unit without a serial says so: an empty box would be filled with a guess. */
@@ -95,7 +178,7 @@ export function renewTable(setting: PrintContext): TableBlock | null {
 /** Tools by number with range and calibration, then kinds of tool, whose number is written in. */
 export function toolsTable(setting: PrintContext): TableBlock | null {
   const { procedure, words } = setting;
-  const { title, tool, range, accuracy, due, number, kinds } = words.tools;
+  const { title, tool, range, accuracy, due, number, other, kinds } = words.tools;
   const assets = new Set<Asset>();
   const others = new Map<string, { name: string; range: string; calibrated: boolean }>();
   for (const step of allSteps(setting)) {
@@ -131,6 +214,8 @@ export function toolsTable(setting: PrintContext): TableBlock | null {
     }
   }
   if (assets.size + others.size === 0) return null;
+  // Nothing is written on an instruction.
+  const spare = setting.options.form === 'instruction' ? 0 : 1;
   return {
     kind: 'table',
     title,
@@ -140,6 +225,7 @@ export function toolsTable(setting: PrintContext): TableBlock | null {
       { head: accuracy, share: 3 },
       { head: due, share: 2 },
       { head: number, share: 2 },
+      ...Array.from({ length: spare }, () => ({ head: other, share: 2 })),
     ],
     rows: [
       ...[...assets].map((asset) => [
@@ -148,13 +234,15 @@ export function toolsTable(setting: PrintContext): TableBlock | null {
         { text: accuracyWords(words, asset) },
         { text: asset.due ?? '', fill: asset.due === null },
         { text: asset.name, strong: true },
+        ...Array.from({ length: spare }, () => ({ text: '', fill: true })),
       ]),
-      ...[...others.values()].map((other) => [
-        { text: other.name, strong: true },
-        { text: other.range },
+      ...[...others.values()].map((one) => [
+        { text: one.name, strong: true },
+        { text: one.range },
         { text: '' },
-        { text: '', fill: other.calibrated },
-        { text: '', fill: other.calibrated },
+        { text: '', fill: one.calibrated && spare > 0 },
+        { text: '', fill: one.calibrated && spare > 0 },
+        ...Array.from({ length: spare }, () => ({ text: '' })),
       ]),
     ],
   };

@@ -2,23 +2,26 @@ import type { Span } from '../../i18n/index.ts';
 import type { Step, StepObject, StepOf } from '../../model/procedure.ts';
 import { isOfAll, own, readingOf } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
+import { letterAt } from '../letters.ts';
 import { baseTitle, fluidTitle, type ObjectWords, objectWords, specTitle, stationTitle } from '../names.ts';
 import { findPaths } from './paths.ts';
+import { isEach } from './rows.ts';
 import { stockWords } from './stock.ts';
 
 /**
  * A step as one imperative sentence in the author's names. Limits, tools and what is recorded are not in it: they are
  * under it, larger.
+ * @param these a word for its objects where they were just named
  */
-export function buildSentence(told: ObjectWords, step: Step): Span[] {
-  const [first, ...others] = spansOf(told, step);
+export function buildSentence(told: ObjectWords, step: Step, these: string | null = null): Span[] {
+  const [first, ...others] = spansOf(told, step, these);
   if (first === undefined) return [];
   const lead: Span[] = step.lead === null ? [] : [{ text: `${step.lead}. `, strong: true }];
   return [...lead, { ...first, text: capital(first.text) }, ...others];
 }
 
 /** The sentence in runs; the first letter is made large afterwards. */
-function spansOf(told: ObjectWords, step: Step): Span[] {
+function spansOf(told: ObjectWords, step: Step, these: string | null): Span[] {
   const { procedure, words } = told;
   if (step.verb === 'do') return [{ text: step.text ?? '' }];
   const { inSentence, list, piece, limit } = words;
@@ -29,7 +32,11 @@ function spansOf(told: ObjectWords, step: Step): Span[] {
   const count = said == null ? null : limit(said);
   const holder = heldIn(told, step);
   const fitting = step.verb === 'fit';
-  const parts = list(objectWords(told, objectsLeft(told, step), { fitting }));
+  const named = these === null ? objectWords(told, objectsLeft(told, step), { fitting }) : [these];
+  // A box has room for a letter.
+  const parts = list(
+    step.verb === 'check' && isEach(step) ? named.map((name, at) => `(${letterAt(at)}) ${name}`) : named,
+  );
   const others = list(objectWords(told, own(step, 'withObjects') ?? [], { fitting }));
   const none: Span[] = [];
   return words.step(keyOf(step, parts), {

@@ -1,7 +1,8 @@
 import { shimChoices } from '../../analysis/shims.ts';
+import type { Words } from '../../i18n/index.ts';
 import { ceilingText } from '../../i18n/limit-words.ts';
 import type { Choice, Step } from '../../model/procedure.ts';
-import { specFor } from '../../model/spec-for.ts';
+import type { Allow } from '../../model/source.ts';
 import { own } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
 import { limitText } from '../../quantities/index.ts';
@@ -9,33 +10,35 @@ import { buildRecommendations } from '../../recommendations/advised.ts';
 import { spreadWords } from '../../recommendations/sentences.ts';
 import { matchedSets } from '../../recommendations/set-shims.ts';
 import { verbsThat } from '../../syntax/verbs/index.ts';
-import { shimChart } from '../drawing/shim-chart.ts';
-import { byNumber, whoseWords, withNumbers } from '../figures/by-number.ts';
+import { whoseWords, withNumbers } from '../figures/by-number.ts';
 import { holdTables } from '../figures/hold-table.ts';
 import { holdWords } from '../figures/hold-words.ts';
 import { type LimitFigure, lineOf } from '../figures/limit-figure.ts';
 import { holdLookup, inRows, shimLookup } from '../figures/lookups.ts';
-import { rateText } from '../figures/rates.ts';
+import { rateText, specSources } from '../figures/rates.ts';
 import { shimTables } from '../figures/shim-table.ts';
 import { readsGauge, type StepFigures } from '../figures/step-figures.ts';
-import type { CautionBlock, Fact, LimitLine, StepBlock } from '../model.ts';
+import type { Fact, SignBoxes, StepBlock } from '../model.ts';
 import { baseTitle, fluidTitle, specTitle } from '../names.ts';
-import { isShown, type PrintContext } from '../print-context.ts';
+import type { PrintContext } from '../print-context.ts';
 import { conditionsOf, toolWords } from '../tools.ts';
-import { isEach, stepGrids } from './boxes.ts';
-import { fullCaution, ownCaution, shortCaution } from './cautions.ts';
-import { failPath } from './fail-path.ts';
+import type { SheetContext } from './context.ts';
+import { failPath, passingVerdicts } from './fail-path.ts';
 import { isGateStep } from './gates.ts';
 import { gaugeWindows } from './gauge-window.ts';
 import { saysSource, specLines, stepLimits } from './limits.ts';
+import { comparedRow, setBoxes, stepRows } from './rows.ts';
+import { alertName, ownCaution } from './safety.ts';
 import { buildSentence } from './sentences.ts';
 import { passFacts, wrenchSettings } from './wrench-setting.ts';
 
 /** One step with everything around it, in reading order. */
-export function stepBlock(setting: PrintContext, figures: StepFigures, inRepair: boolean): StepBlock {
-  const { words } = setting;
-  const { step, cautions } = figures;
-  const shims = shimTables(setting, step).map((group) => ({ group, table: shimLookup(setting, step, group) }));
+export function stepBlock(context: SheetContext, step: Step): StepBlock {
+  const { words } = context;
+  const figures = context.figures.get(step)!;
+  const { cautions } = figures;
+  const inRepair = context.procedure.repairs.some(({ steps }) => steps.includes(step));
+  const logged = isLogged(context, step);
   return {
     kind: 'step',
     id: stepId(step.number),
@@ -45,31 +48,63 @@ export function stepBlock(setting: PrintContext, figures: StepFigures, inRepair:
     line: { file: step.source.file, line: step.source.range.start.line },
     gate: isGateStep(step),
     pressure: cautions?.pressure ?? false,
-    cautions: cautionBlocks(setting, figures),
-    only:
-      step.only === null
-        ? null
-        : words.only({ numbers: step.only.filter((name) => isShown(setting, { ...step, only: [name] })).join(', ') }),
-    sentence: buildSentence(setting, step),
-    limits: [...stepLimits(setting, figures), ...unitLines(setting, step)],
+    alert: alertName(context, context.called(step)),
+    cautions: step.hazards.map((one) => ownCaution(words, one)),
+    only: step.only === null ? null : onlyWords(context, step.only),
+    sentence: buildSentence(context, step),
+    limits: stepLimits(context, figures),
     lookups: [
-      ...holdLookup(setting, holdTables(setting, step, figures.place)),
-      ...shims.flatMap(({ table }) => inRows(table)),
+      ...holdLookup(context, holdTables(context, step, figures.place)),
+      ...shimTables(context, step).flatMap((group, index) => inRows(shimLookup(context, step, group, index > 0))),
     ],
-    drawings: shims.flatMap(({ group, table }) => shimChart(setting, group, table) ?? []),
-    facts: facts(setting, figures, inRepair),
-    // A repair is done up to so many times: its boxes are in the rows for the tries.
-    grids: inRepair ? [] : stepGrids(setting, figures),
-    lines: linesOf(setting, step),
-    fail: failPath(setting, step),
-    notes: notes(setting, step),
+    facts: facts(context, figures),
+    notes: notes(context, step),
+    // A repair is done up to so many times: what it records is in the log.
+    rows: inRepair || logged ? [] : [...comparedRow(context, figures), ...stepRows(context, figures)],
+    set: setBoxes(context, figures),
+    logged,
+    fail: failPath(context, step, (one) => stepBlock(context, one)),
+    sign: signBoxes(context, step),
+    close: null,
   };
 }
 
-/** Lines to write on: who signs, and what was found on a unit that comes in. */
-function linesOf({ words: { lines } }: PrintContext, { verb }: Step): string[] {
-  if (verb === 'receive') return [lines.found];
-  return verb === 'sign-off' || verb === 'hold-for' ? [lines.name, lines.date] : [];
+/** It is on a line of the log. */
+function isLogged({ arrangement }: SheetContext, step: Step): boolean {
+  const { verb } = step;
+  if (verb === 'check' || verb === 'across') return false;
+  if (verb === 'measure' && step.limit !== null) return false;
+  return arrangement.groups.some(({ stages }) => stages.some(({ steps }) => steps.includes(step)));
+}
+
+/** `Only A-220, unit 5`. */
+function onlyWords({ words, units, options, ...setting }: SheetContext, only: readonly string[]): string {
+  const shown = only.filter((name) => setting.numbers.some((number) => number.name === name));
+  const numbers = shown.join(', ');
+  const places = units.flatMap(({ number, place }) => (number !== null && shown.includes(number) ? [place] : []));
+  if (options.job === null || places.length === 0) return words.only({ numbers });
+  return words.onlyUnits({ numbers, count: places.length, units: words.list(places) });
+}
+
+/** Who signs, and for what; a place for a time of its own, since a sheet comes out the same whenever it is printed. */
+function signBoxes({ words, columns }: SheetContext, { verb }: Step): SignBoxes | null {
+  const { sign } = words;
+  const signed = [
+    { label: sign.name, share: 3 },
+    { label: sign.signature, share: 3 },
+    { label: sign.date, share: 2 },
+  ];
+  if (verb === 'hold-for') return { statement: '', boxes: signed };
+  if (verb !== 'sign-off') return null;
+  const several = columns.length > 1;
+  return {
+    statement: several ? sign.statement : sign.statementOne,
+    boxes: [
+      { label: several ? sign.released : sign.releasedOne, share: 2 },
+      { label: several ? sign.held : sign.heldOne, share: 2 },
+      ...signed,
+    ],
+  };
 }
 
 /** Id of a step's element, the same in the preview and the printed page. */
@@ -77,17 +112,8 @@ function stepId(number: string): string {
   return `step-${number}`;
 }
 
-/** Full texts, the author's own, then short lines. */
-function cautionBlocks({ words }: PrintContext, { step, cautions }: StepFigures): CautionBlock[] {
-  return [
-    ...(cautions?.full ?? []).map((one) => fullCaution(words, one)),
-    ...step.hazards.map((one) => ownCaution(words, one)),
-    ...(cautions?.short ?? []).map((one) => shortCaution(words, one)),
-  ];
-}
-
 /** What the hand needs to know besides the limit: tool, thread, hold, speed, gauge, what to accept. */
-function facts(setting: PrintContext, figures: StepFigures, inRepair: boolean): Fact[] {
+function facts(setting: PrintContext, figures: StepFigures): Fact[] {
   const { words } = setting;
   const { step } = figures;
   const label = words.facts;
@@ -101,13 +127,14 @@ function facts(setting: PrintContext, figures: StepFigures, inRepair: boolean): 
     ...('holder' in step && step.holder !== null && step.verb !== 'clamp'
       ? [{ label: label.held, text: step.holder }]
       : []),
-    ...jointFacts(setting, step),
+    ...jointFacts(setting, figures),
     ...passFacts(setting, figures),
     ...(step.air === null ? [] : [{ label: label.air, text: limitText(step.air, words.wording) }]),
     ...('gauge' in step && step.gauge !== null ? [{ label: label.gauge, text: label[step.gauge] }] : []),
     ...openGauge(setting, figures),
     ...testFacts(setting, figures),
     ...chooseFacts(setting, figures),
+    ...(step.verb === 'set' ? adviceFacts(setting, step) : []),
     ...screwFacts(setting, step),
     ...comparedFacts(setting, step),
     ...matchFacts(setting, step),
@@ -119,12 +146,13 @@ function facts(setting: PrintContext, figures: StepFigures, inRepair: boolean): 
           },
         ]
       : []),
-    ...(step.verb === 'check' && (isEach(step) || inRepair)
-      ? step.verdicts.map(({ verdict, text }) => ({ label: words.boxes.verdicts[verdict], text }))
-      : []),
+    ...passingVerdicts(setting, step).map(({ verdict, text }) => ({
+      label: `${words.boxes.marks[verdict]} ${words.boxes.verdicts[verdict]}`,
+      text,
+    })),
     ...('accept' in step && step.accept !== null ? [{ label: label.accept, text: step.accept }] : []),
     ...('reject' in step && step.reject !== null ? [{ label: label.reject, text: step.reject }] : []),
-    ...(step.sourceText === null || saysSource(step) ? [] : [{ label: words.limits.source, text: step.sourceText }]),
+    ...(step.sourceText === null || saysSource(step) ? [] : [{ label: '', text: '', sources: [step.sourceText] }]),
     ...(step.takes === null ? [] : [{ label: label.takes, text: words.quantity(step.takes) }]),
   ];
 }
@@ -132,8 +160,13 @@ function facts(setting: PrintContext, figures: StepFigures, inRepair: boolean): 
 /** Verbs whose sentence names the fluid. */
 const saysFluid: ReadonlySet<string> = new Set(['wash', 'rinse', 'soak', 'wipe', 'clean-outside', 'oil']);
 
-function jointFacts(setting: PrintContext, step: Step): Fact[] {
+function jointFacts(setting: PrintContext, { step, place }: StepFigures): Fact[] {
   if (!turns.has(step.verb)) return [];
+  // Said where it is run down, in the same breath.
+  const before = place.steps.slice(0, place.steps.indexOf(step));
+  const said = (part: string) =>
+    step.verb !== 'run-down' &&
+    before.some((one) => one.verb === 'run-down' && one.objects.some(({ name }) => name === part));
   const label = setting.words.facts;
   const joints = setting.procedure.family.joints.filter(({ part }) => step.objects.some(({ name }) => name === part));
   const tightens = step.verb === 'run-down' || step.verb === 'torque' || step.verb === 'lock';
@@ -147,6 +180,7 @@ function jointFacts(setting: PrintContext, step: Step): Fact[] {
         label: '',
         text: tightens ? label.leftHandTighten : label.leftHandSlacken,
       });
+    if (said(joint.part)) continue;
     if (joint.thread !== null && tightens)
       add({
         label: label.thread,
@@ -183,8 +217,8 @@ function testFacts(setting: PrintContext, { step, conditions, ceiling }: StepFig
   ];
 }
 
-/** In a job, what to fit in each unit or how far to turn it, by its last reading: as large as a limit. */
-function unitLines(setting: PrintContext, step: Step): LimitLine[] {
+/** In a job, what to fit in each unit or how far to turn it, by its last reading. */
+export function adviceFacts(setting: PrintContext, step: Step): Fact[] {
   const { words } = setting;
   const { job } = setting.options;
   const test = own(step, 'choose')?.test ?? (step.verb === 'set' ? step.reading : null);
@@ -193,15 +227,7 @@ function unitLines(setting: PrintContext, step: Step): LimitLine[] {
   return buildRecommendations(job, words).flatMap(({ unit, test: of, part, reading, sentence }) =>
     sentence === null || of !== test || !parts.includes(part) || !setting.units.includes(unit)
       ? []
-      : [
-          {
-            head: '',
-            label: words.facts.unit({ place: unit.place, reading: words.quantity(reading.value) }),
-            value: sentence,
-            also: '',
-            source: '',
-          },
-        ],
+      : [{ label: words.facts.unit({ place: unit.place, reading: words.quantity(reading.value) }), text: sentence }],
   );
 }
 
@@ -268,7 +294,9 @@ function chooseFacts(setting: PrintContext, figures: StepFigures): Fact[] {
   const most = shimChoices(setting.procedure).find((one) => one.step === step)?.most ?? step.neverAbove;
   return [
     ...(choose === null ? [] : aimFacts(setting, figures, choose)),
-    ...(rate === null ? [] : [{ label: rateTitle(setting, rate), text: rateText(setting, rate) }]),
+    ...(rate === null
+      ? []
+      : [{ label: rateTitle(setting, rate), text: rateText(setting, rate), sources: specSources(setting, rate) }]),
     ...(most === null ? [] : [{ label: words.facts.never, text: words.quantity(most) }]),
   ];
 }
@@ -304,13 +332,10 @@ export function settlingFacts({ words }: PrintContext, settling: StepFigures['se
 
 /** What the aim is and where it is from, as the author says it of its spec. */
 function aimedBy(setting: PrintContext, name: string): Fact[] {
-  const { procedure, words } = setting;
-  const spec = procedure.specs.find((one) => one.name === name);
-  const title = spec === undefined || spec.title === spec.name ? '' : words.inSentence(spec.title);
-  const sources = byNumber(setting, (number) => specFor(procedure, name, number)?.sourceText ?? null);
-  if (sources.length === 0) return title === '' ? [] : [{ label: '', text: capital(title) }];
-  const text = sources.map(withNumbers).join('; ');
-  return [{ label: words.limits.source, text: title === '' ? text : `${text} (${title})` }];
+  const spec = setting.procedure.specs.find((one) => one.name === name);
+  const title = spec === undefined || spec.title === spec.name ? '' : capital(setting.words.inSentence(spec.title));
+  const sources = specSources(setting, name);
+  return title === '' && sources.length === 0 ? [] : [{ label: '', text: title, sources }];
 }
 
 function rateTitle({ procedure, words }: PrintContext, name: string): string {
@@ -321,10 +346,15 @@ function rateTitle({ procedure, words }: PrintContext, name: string): string {
 function notes({ words }: PrintContext, step: Step): Fact[] {
   const label = words.facts;
   return [
-    ...(step.note === null ? [] : [{ label: label.note, text: step.note }]),
+    ...(step.note === null ? [] : [{ label: '', text: step.note }]),
     ...step.allow.map(({ rule, because }) => ({
       label: label.allowed,
       text: `${rule} ${label.because} ${because}`,
     })),
   ];
+}
+
+/** Concessions on a whole stage or repair, at its head. */
+export function allowedHere({ facts: { allowed, because: why } }: Words, allow: readonly Allow[]): string[] {
+  return allow.map(({ rule, because }) => `${allowed}: ${rule} ${why} ${because}`);
 }

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { askedAt, edited } from '../../../tests/holder.ts';
+import { askedAt, edited, procedureText } from '../../../tests/holder.ts';
 import { rules } from '../../diagnostics/index.ts';
+import { documentationOf } from '../documentation.ts';
 import { completionsAt, type Suggestion } from './completions.ts';
 
 const all = { snippets: false, onlyNames: false };
@@ -14,7 +15,7 @@ function offeredAfter(half: string, options = all): Suggestion[] {
 const labels = (half: string, options = all) => offeredAfter(half, options).map(({ label }) => label);
 
 test('names by what is before them, with the words of the author', () => {
-  expect(offeredAfter('remove ').map(({ label, detail }) => [label, detail])).toEqual([
+  expect(offeredAfter('press ').map(({ label, detail }) => [label, detail])).toEqual([
     ['body', 'Holder'],
     ['cap', 'Shipping cap'],
     ['nozzle', 'Nozzle'],
@@ -32,7 +33,13 @@ test('names by what is before them, with the words of the author', () => {
 
 test('verbs where a step begins, with what they do', () => {
   const verb = offeredAfter('').find(({ label }) => label === 'run-down')!;
-  expect(verb).toMatchObject({ kind: 'verb', documentation: expect.stringMatching(/\w/u) });
+  expect(verb).toMatchObject({ kind: 'verb', about: 'run-down' });
+  const { snapshot } = askedAt(procedureText);
+  expect(documentationOf(snapshot, verb)).toBe(
+    '**run-down** PARTS: turns a joint home, hand-tight.\n\n```rebuild\nrun-down nut\n```\n\nGoes on with `held by "…"`, `with TOOL`, `with air`, `with marks aligned`.',
+  );
+  const nut = offeredAfter('press ').find(({ label }) => label === 'nut')!;
+  expect(documentationOf(snapshot, nut)).toContain('part nut "Nozzle nut" on body holds nozzle');
 });
 
 test('every rule behind allow, and a place for the reason', () => {

@@ -1,27 +1,33 @@
 /** Completion: names with their words, verbs where a step begins, words of the language where they fit. */
 import { rules } from '../../diagnostics/index.ts';
 import type { Position } from '../../model/source.ts';
-import { spellingOf, verbs, verbTable } from '../../syntax/verbs/index.ts';
-import { allDeclared, type Declared } from '../declared.ts';
+import { kindOfUnit, type UnitName } from '../../quantities/index.ts';
+import { spellingOf, verbs } from '../../syntax/verbs/index.ts';
+import type { Declared } from '../declared.ts';
 import { offsetAt } from '../offset.ts';
 import type { Snapshot } from '../snapshot.ts';
+import { type StateAt, stateAt } from '../state-at.ts';
+import { fitAt, torqueOf } from './by-state.ts';
+import { unitsAt } from './figures.ts';
 import { type Place, placeAt } from './place.ts';
 import { inScope, scopeAt } from './scope.ts';
 import { snippets } from './snippets.ts';
+import type { Slot, Wanted } from './wanted.ts';
 import { wantedAt } from './wanted-at.ts';
+import { wholeSteps } from './whole-steps.ts';
 
 /** One thing that may be written at a place. */
 export interface Suggestion {
   readonly label: string;
-  readonly kind: 'name' | 'parameter' | 'verb' | 'word' | 'snippet' | 'rule';
+  readonly kind: 'name' | 'parameter' | 'verb' | 'word' | 'snippet' | 'rule' | 'step' | 'unit';
   /** Of a name: what it names, as `DeclaredSymbol.kind` calls it. */
   readonly names?: string;
   /** The author's words for it, or what it is. */
   readonly detail?: string;
   /** What is shown behind the label. */
   readonly description?: string;
-  /** Markdown. */
-  readonly documentation?: string;
+  /** What `documentationOf` describes: a verb, a rule, or the declaration that a name is in. */
+  readonly about?: string;
   /** What is written instead of the label. A snippet is in the syntax of the protocol, with gaps to fill. */
   readonly insert?: { readonly text: string; readonly snippet: boolean };
   /** Suggestions are shown in the order of these. */
@@ -43,51 +49,42 @@ export function completionsAt(
   options: CompletionOptions,
 ): Suggestion[] {
   const text = snapshot.textOf(file) ?? '';
-  return completionsIn(snapshot, text, offsetAt(text, position), options);
+  const place = placeAt(text, offsetAt(text, position));
+  const known = stateAt(snapshot, file, place);
+  return suggestionsAt(snapshot, place, known, options, text);
 }
 
 /** What may be written at an offset of a text, which is seen as one of the workspace's. */
 export function completionsIn(
-  { result, textOf }: Snapshot,
+  snapshot: Snapshot,
   text: string,
   offset: number,
-  { snippets: offersSnippets, onlyNames }: CompletionOptions,
+  options: CompletionOptions,
 ): Suggestion[] {
-  const place = placeAt(text, offset);
+  return suggestionsAt(snapshot, placeAt(text, offset), null, options, text);
+}
+
+/** @param known what is known of the unit there */
+function suggestionsAt(
+  snapshot: Snapshot,
+  place: Place,
+  known: StateAt | null,
+  { snippets: offersSnippets, onlyNames }: CompletionOptions,
+  text: string,
+): Suggestion[] {
   const all = wantedAt(place);
   const wanted = onlyNames ? { ...all, words: [], verbs: false } : all;
-  const suggestions: Suggestion[] = [];
-  if (wanted.names.length > 0) {
-    const declaredNames = allDeclared(result);
-    const scope = scopeAt(place, declaredNames, (declared) => headWords(declared, textOf));
-    const seen = new Set<string>();
-    for (const { symbol } of inScope(declaredNames, scope, wanted.names)) {
-      if (symbol.name === '' || seen.has(symbol.name)) continue;
-      seen.add(symbol.name);
-      const detail = symbol.title === '' ? symbol.kind : symbol.title;
-      suggestions.push({
-        label: symbol.name,
-        kind: 'name',
-        names: symbol.kind,
-        detail,
-        description: detail,
-        // Names before words, and the likeliest kind before the others.
-        order: `1${wanted.names.indexOf(symbol.kind)}${symbol.name}`,
-      });
-    }
-    for (const label of parametersAt(place))
-      suggestions.push({ label, kind: 'parameter', detail: 'parameter', order: `0${label}` });
-  }
+  const suggestions: Suggestion[] = [
+    ...unitSuggestions(snapshot, place, text),
+    ...nameSuggestions(snapshot, place, wanted, known),
+  ];
+  if (wanted.verbs && known !== null)
+    for (const [index, { text: label, why }] of wholeSteps(known).entries())
+      suggestions.push({ label, kind: 'step', detail: why, description: why, order: `1${inOrder(index)}` });
   if (wanted.verbs) {
     for (const verb of verbs) {
       const label = spellingOf(verb);
-      suggestions.push({
-        label,
-        kind: 'verb',
-        detail: 'step',
-        documentation: verbTable[verb].does,
-        order: `2${label}`,
-      });
+      suggestions.push({ label, kind: 'verb', detail: 'step', about: verb, order: `2${label}` });
     }
     for (const label of ['hazard', 'only']) suggestions.push({ label, kind: 'word', order: `3${label}` });
   }
@@ -114,6 +111,7 @@ export function completionsIn(
         label: code,
         kind: 'rule',
         detail: title,
+        about: code,
         insert: offersSnippets
           ? { text: `${code} because "$1"$0`, snippet: true }
           : { text: `${code} because ""`, snippet: false },
@@ -122,6 +120,69 @@ export function completionsIn(
     }
   }
   return suggestions;
+}
+
+/** Sorts as the number does. */
+const inOrder = (index: number) => String(index).padStart(3, '0');
+
+/** Names that fit there: by what is known of the unit, or as they are declared. */
+function nameSuggestions(
+  { result, textOf }: Snapshot,
+  place: Place,
+  wanted: Wanted,
+  known: StateAt | null,
+): Suggestion[] {
+  if (wanted.names.length === 0) return [];
+  const scope = scopeAt(place, result, (declared) => headWords(declared, textOf));
+  const fitOf = wanted.slot === undefined || known === null ? null : fitAt(wanted.slot, known);
+  const seen = new Set<string>();
+  const declared = inScope(result, scope, wanted.names).flatMap((one) => {
+    const { name } = one.symbol;
+    return name === '' || seen.has(name) || !seen.add(name) ? [] : [{ ...one, fit: fitOf?.(name) ?? null }];
+  });
+  const fitting = declared.filter(({ fit }) => fit !== 'left out');
+  const names = (fitting.length > 0 ? fitting : declared).map(({ symbol, within, fit: how }): Suggestion => {
+    const { name, kind, title } = symbol;
+    const fit = how === 'left out' ? null : how;
+    const words = title === '' ? kind : title;
+    const label = known !== null && wanted.slot !== undefined ? labelOf(name, wanted.slot, known) : name;
+    return {
+      label,
+      kind: 'name',
+      names: kind,
+      detail: fit?.note === undefined || fit.note === null ? words : `${words}: ${fit.note}`,
+      description: fit?.note ?? words,
+      about: `${within.kind} ${within.name}`,
+      // Names before words, and the likeliest kind before the others.
+      order: fit === null ? `1${wanted.names.indexOf(kind)}${name}` : `0${inOrder(fit.rank)}${name}`,
+    };
+  });
+  const parameters = parametersAt(place).map(
+    (label): Suggestion => ({ label, kind: 'parameter', detail: 'parameter', order: `0${label}` }),
+  );
+  return [...names, ...parameters];
+}
+
+/** A joint with what it is torqued to. */
+function labelOf(name: string, { verb, clause, named }: Slot, { procedure }: StateAt): string {
+  const spec = verb === 'torque' && clause === 'object' && named.length === 0 ? torqueOf(procedure, name) : null;
+  return spec === null ? name : `${name} to ${spec}`;
+}
+
+/** The kinds of quantity that may follow a figure, each in its units. */
+function unitSuggestions({ result }: Snapshot, place: Place, text: string): Suggestion[] {
+  const name = place.blocks[0]?.head ?? [];
+  const of = name[0] === 'job' ? name[name.indexOf('of') + 1] : name[1];
+  const kindOfSpec = (spec: string) =>
+    result.procedureOf(of ?? '')?.procedure.specs.find((one) => one.name === spec)?.kind ?? null;
+  return unitsAt(place, kindOfSpec, text).map(
+    (label, index): Suggestion => ({
+      label,
+      kind: 'unit',
+      detail: kindOfUnit(label as UnitName),
+      order: `0${inOrder(index)}`,
+    }),
+  );
 }
 
 /** Snippets of steps; the others begin with a word that their block offers. */

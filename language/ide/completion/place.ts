@@ -12,6 +12,8 @@ export interface Place {
   readonly blocks: readonly Block[];
   /** Words and marks of the statement before the word being typed, strings as `"`. */
   readonly before: readonly string[];
+  /** Offset of the first of them, or of what is being typed: where the statement begins. */
+  readonly start: number;
   /** The statement that ends on the line above, where the position begins a line: clauses of its may follow here. */
   readonly above: readonly string[];
   /** What is typed of the word at the position. */
@@ -26,6 +28,8 @@ export interface Block {
   readonly word: string;
   /** All words of its head, strings as `"`. */
   readonly head: readonly string[];
+  /** Offset of its brace. */
+  readonly start: number;
 }
 
 /** A figure with its unit is one word: units are no words of the language. */
@@ -43,6 +47,7 @@ export function placeAt(text: string, offset: number): Place {
   let statement: string[] = [];
   let above: string[] = [];
   let partial = '';
+  let start = offset;
   let quoted = false;
   /** A line end was passed: the next word decides whether the statement goes on. */
   let newLine = false;
@@ -69,11 +74,12 @@ export function placeAt(text: string, offset: number): Place {
       }
     }
     if (!atEnd) above = [];
+    if (statement.length === 0) start = match.index;
     if (word.startsWith('"')) {
       quoted = atEnd && (word.length === 1 || !word.endsWith('"'));
       statement.push('"');
     } else if (word === '{') {
-      blocks.push({ word: statement[0] ?? '', head: statement });
+      blocks.push({ word: statement[0] ?? '', head: statement, start: match.index });
       statement = [];
     } else if (word === '}') {
       blocks.pop();
@@ -89,5 +95,6 @@ export function placeAt(text: string, offset: number): Place {
     above = statement;
     statement = [];
   }
-  return { blocks, before: statement, above: statement.length === 0 ? above : [], partial, quoted };
+  if (statement.length === 0 && partial === '') start = offset;
+  return { blocks, before: statement, start, above: statement.length === 0 ? above : [], partial, quoted };
 }

@@ -1,5 +1,6 @@
 /** Names that can be used at a place: those of the family and the shop that the procedure is for, else all. */
-import type { Declared } from '../declared.ts';
+import type { CheckResult } from '../../db/workspace.ts';
+import { type Declared, declaredWithin } from '../declared.ts';
 import type { Place } from './place.ts';
 
 /** The declarations whose names are meant at a place. */
@@ -10,11 +11,7 @@ export interface Scope {
 }
 
 /** Reads `for FAMILY at SHOP` off the heads around the place; a procedure `like` another takes that one's. */
-export function scopeAt(
-  place: Place,
-  all: readonly Declared[],
-  headOf: (declared: Declared) => readonly string[],
-): Scope {
+export function scopeAt(place: Place, result: CheckResult, headOf: (declared: Declared) => readonly string[]): Scope {
   const [outer] = place.blocks;
   const head = outer?.head ?? place.before;
   const name = head[1] ?? null;
@@ -25,11 +22,11 @@ export function scopeAt(
       return { family: null, shop: name, procedure: null };
     case 'job': {
       const procedure = after(head, 'of');
-      const inherited = procedure === null ? null : procedureScope(procedure, all, headOf, 0);
+      const inherited = procedure === null ? null : procedureScope(procedure, result, headOf, 0);
       return { family: inherited?.family ?? null, shop: after(head, 'at') ?? inherited?.shop ?? null, procedure };
     }
     case 'procedure': {
-      const inherited = name === null ? null : procedureScope(name, all, headOf, 0);
+      const inherited = name === null ? null : procedureScope(name, result, headOf, 0);
       return {
         family: after(head, 'for') ?? inherited?.family ?? null,
         shop: after(head, 'at') ?? inherited?.shop ?? null,
@@ -46,15 +43,15 @@ const longestLike = 8;
 
 function procedureScope(
   name: string,
-  all: readonly Declared[],
+  result: CheckResult,
   headOf: (declared: Declared) => readonly string[],
   depth: number,
 ): Scope | null {
-  const declared = all.find(({ symbol }) => symbol.kind === 'procedure' && symbol.name === name);
-  if (declared === undefined || depth > longestLike) return null;
+  const declared = depth > longestLike ? null : procedureNamed(name, result);
+  if (declared === null) return null;
   const head = headOf(declared);
   const like = after(head, 'like');
-  const inherited = like === null ? null : procedureScope(like, all, headOf, depth + 1);
+  const inherited = like === null ? null : procedureScope(like, result, headOf, depth + 1);
   return {
     family: after(head, 'for') ?? inherited?.family ?? null,
     shop: after(head, 'at') ?? inherited?.shop ?? null,
@@ -68,18 +65,27 @@ function after(head: readonly string[], word: string): string | null {
   return name === undefined || name === '"' ? null : name;
 }
 
-/** Names of some kinds, from the family, shop or procedure of the scope where it is known. */
-export function inScope(all: readonly Declared[], scope: Scope, kinds: readonly string[]): Declared[] {
-  return all.filter(({ symbol, within }) => {
-    if (!kinds.includes(symbol.kind)) return false;
-    const of =
-      within.kind === 'family'
-        ? scope.family
-        : within.kind === 'shop'
-          ? scope.shop
-          : within.kind === 'procedure'
-            ? scope.procedure
-            : null;
-    return symbol === within || of === null || of === within.name;
-  });
+function procedureNamed(name: string, { symbols }: CheckResult): Declared | null {
+  for (const [uri, all] of symbols) {
+    const symbol = all.find((one) => one.kind === 'procedure' && one.name === name);
+    if (symbol !== undefined) return { uri, symbol, within: symbol };
+  }
+  return null;
+}
+
+/** Names of some kinds, from the family, shop or procedure of the scope where it is known. Others are not looked into. */
+export function inScope({ symbols }: CheckResult, scope: Scope, kinds: readonly string[]): Declared[] {
+  const isOutside = ({ kind, name }: Declared['symbol']) => {
+    const of = kind === 'family' || kind === 'shop' || kind === 'procedure' ? scope[kind] : null;
+    return of !== null && of !== name;
+  };
+  return [...symbols].flatMap(([uri, all]) =>
+    all.flatMap((symbol) =>
+      isOutside(symbol)
+        ? kinds.includes(symbol.kind)
+          ? [{ uri, symbol, within: symbol }]
+          : []
+        : declaredWithin(uri, symbol).filter((one) => kinds.includes(one.symbol.kind)),
+    ),
+  );
 }

@@ -5,7 +5,7 @@ import { kindWords, stepWords } from '../../syntax/keywords.ts';
 import { phrasesAfter, spellingOf, type Verb, verbs, verbTable } from '../../syntax/verbs/index.ts';
 import { clauseOf, type Follow, type Phrase, repeats } from '../../syntax/verbs/phrases.ts';
 import type { VerbObject } from '../../syntax/verbs/verb.ts';
-import { names, nothing, type Wanted, words } from './wanted.ts';
+import { names, nothing, type Slot, type Wanted, words } from './wanted.ts';
 
 /** Kinds of declared names that each is a name of, as `DeclaredSymbol.kind` calls them. */
 const kindsOf: Readonly<
@@ -43,6 +43,14 @@ export function inStep(before: readonly string[]): Wanted {
   return new StepReader(before).wanted();
 }
 
+/** The verb of the last step in the words of a statement, and whether it is their last word. Null: there is none. */
+export function verbIn(words: readonly string[]): { readonly verb: Verb; readonly isVerb: boolean } | null {
+  if (words.length === 0) return null;
+  const reader = new StepReader(words);
+  reader.wanted();
+  return reader.last;
+}
+
 /** Ways to say something that begin at a place, as far as the words go. */
 interface Heard<T> {
   /** Said in full, all in as many words. */
@@ -55,6 +63,10 @@ interface Heard<T> {
 class StepReader {
   private readonly tokens: string[];
   private at = 0;
+  /** The verb that was read last, and whether nothing follows it. */
+  last: { readonly verb: Verb; readonly isVerb: boolean } | null = null;
+  /** What the verb acts on, as far as it is read. */
+  private named: string[] = [];
 
   constructor(before: readonly string[]) {
     this.tokens = [...before];
@@ -69,6 +81,8 @@ class StepReader {
       const { full, length, open } = this.heard(spellings);
       if (full.length === 0) return open.length > 0 ? words(...open) : this.call();
       this.at += length;
+      this.last = { verb: full[0]!.verb, isVerb: this.token === undefined };
+      this.named = [];
       const found = this.objects(full[0]!.verb) ?? this.clauses(full[0]!.verb);
       if (found !== null) return found;
     }
@@ -104,12 +118,14 @@ class StepReader {
     const { objects, all } = verbTable[verb];
     const kinds = objects.flatMap((kind) => kindsOf[kind]);
     if (kinds.length === 0) return null;
-    if (this.token === undefined) return { ...names(...kinds), words: all === undefined ? [] : ['all'] };
+    const slot = (): Slot => ({ verb, clause: 'object', named: this.named });
+    if (this.token === undefined) return { ...names(...kinds), words: all === undefined ? [] : ['all'], slot: slot() };
     if (this.token === 'all') {
       this.at++;
       return null;
     }
     for (;;) {
+      this.named.push(this.token!);
       this.name();
       if (this.at > this.tokens.length) return nothing;
       if (this.token === 'located') {
@@ -118,7 +134,7 @@ class StepReader {
       }
       if (this.token !== ',') return null;
       this.at++;
-      if (this.token === undefined) return names(...kinds);
+      if (this.token === undefined) return { ...names(...kinds), slot: slot() };
     }
   }
 
@@ -172,8 +188,10 @@ class StepReader {
           const follow = followed(full);
           // `with air` may be all that is said.
           const further = full.some(({ follows }) => follows === undefined) ? mayBegin().words : [];
+          const named = full.find(({ follows }) => follows !== undefined);
           return {
             ...follow,
+            ...(named === undefined ? {} : { slot: { verb, clause: named.name, named: this.named } }),
             words: [...follow.words, ...heard.open, ...least, ...offered(instead).words, ...further],
           };
         }

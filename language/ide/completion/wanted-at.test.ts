@@ -28,3 +28,14 @@ test('a unit of a job takes results: tests, parts, and the words that say what w
   expect(at('shim ').words).toEqual(expect.arrayContaining(['out', 'in']));
   expect(at('seat-leak ').words).toEqual(expect.arrayContaining(['pass', 'fail']));
 });
+
+test('a part may be drawn as one of the shapes, and go in from below', () => {
+  expect(wordsAt('family f {\n  part spring "Spring" on shim ')).toEqual(
+    expect.arrayContaining(['drawn as', 'from below']),
+  );
+  expect(wordsAt('family f {\n  part spring "Spring" on shim drawn as ')).toEqual(
+    expect.arrayContaining(['spring', 'ball', 'o-ring']),
+  );
+  expect(wordsAt('family f {\n  part spring "Spring" on shim from ')).toEqual(['below']);
+  expect(wantedAt(placeAt('family f {\n  part shim "Shim" chosen from ', 47)).words).toEqual([]);
+});

@@ -1,6 +1,7 @@
 /** What may be written at a place, by the words before it. */
 import { propertyClasses } from '../../engineering/proof-load.ts';
 import { dangers } from '../../model/danger.ts';
+import { drawnAs } from '../../model/drawn-as.ts';
 import { continuing, fluidWords, kindWords, stepBlocks } from '../../syntax/keywords.ts';
 import type { Place } from './place.ts';
 import { addressVerbs, inStep } from './step-place.ts';
@@ -160,7 +161,8 @@ function inFamily(before: readonly string[]): Wanted {
   switch (before[0]) {
     case 'part': {
       if (before.length < 2) return nothing;
-      if (last === 'from') return names('stock');
+      if (last === 'from') return before.at(-2) === 'chosen' ? names('stock') : words('below');
+      if (last === 'as') return words(...drawnAs);
       if (last === 'not') return words(...dangers);
       const relation = before.findLast((word) => ['on', 'in', 'through', 'holds', 'to', 'with'].includes(word));
       if (last === relation || (last === ',' && relation !== undefined)) return names('part');
@@ -182,6 +184,8 @@ function inFamily(before: readonly string[]): Wanted {
         'slides',
         'turns-free',
         'binds over',
+        'drawn as',
+        'from below',
         ...dangerWords,
         'for each cylinder',
       );

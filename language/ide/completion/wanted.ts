@@ -1,4 +1,16 @@
 /** What completion may offer at a place. */
+
+import type { Verb } from '../../syntax/verbs/index.ts';
+import type { PhraseName } from '../../syntax/verbs/phrases.ts';
+
+/** What of a step comes next: what the verb acts on, or what follows the words of a clause. */
+export interface Slot {
+  readonly verb: Verb;
+  readonly clause: PhraseName | 'object';
+  /** What the step names so far. */
+  readonly named: readonly string[];
+}
+
 /** Kinds of declared names, as `DeclaredSymbol.kind` calls them, and words of the language. */
 export interface Wanted {
   /** Names of these kinds, the likeliest first. */
@@ -7,6 +19,8 @@ export interface Wanted {
   /** Steps may begin here. */
   readonly verbs: boolean;
   readonly rules: boolean;
+  /** Of a step, where names come next. */
+  readonly slot?: Slot;
 }
 
 export const nothing: Wanted = { names: [], words: [], verbs: false, rules: false };

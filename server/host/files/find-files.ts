@@ -1,9 +1,9 @@
 import { lstatSync } from 'node:fs';
 import { readdir, readlink, realpath, stat } from 'node:fs/promises';
 import { dirname, join, relative, resolve } from 'node:path';
-import { settingsName } from '../../../language/config/config.ts';
+import { settingsName } from '../../../language/config/settings-name.ts';
 import { whyUnread } from './read-text.ts';
-import { isPassedOver, isRead, leftOutBy, mostFiles, tooManyFiles } from './which-files.ts';
+import { isNamePassedOver, isRead, leftOutBy, mostFiles, tooManyFiles } from './which-files.ts';
 
 /** Something that was found and cannot be read, and what to do about it. */
 export interface Unread {
@@ -92,9 +92,10 @@ export class FileFinder {
       this.#tell(folder.path, `This folder could not be read: ${whyUnread(error)}`);
       return [];
     });
+    const [path, real] = [folderPrefix(folder.path), folderPrefix(folder.real)];
     for (const entry of entries.sort((a, b) => byName(a.name, b.name))) {
-      if (isPassedOver(entry.name)) continue;
-      const place = { path: join(folder.path, entry.name), real: join(folder.real, entry.name) };
+      if (isNamePassedOver(entry.name)) continue;
+      const place = { path: path + entry.name, real: real + entry.name };
       if (entry.isSymbolicLink()) walk.links.push(place.path);
       else this.#take(place, entry, walk);
     }
@@ -141,6 +142,11 @@ export class FileFinder {
   }
 }
 
+/** What `join` puts before a name in a folder, once for thousands of names. */
+function folderPrefix(folder: string): string {
+  return join(folder, 'x').slice(0, -1);
+}
+
 const noFile = 'This is a pipe, a socket or a device, not a file, so it is not read. Move it out of the folder.';
 
 /** By code unit: the same on every machine, whatever its language. */
@@ -160,8 +166,12 @@ export function settingsAt(folder: string): string | null {
   }
 }
 
+/** A path below the current folder that is written as it is shown. */
+const shown = /^(?:[^./\\:][^/\\:]*\/)*[^./\\:][^/\\:]*$/u;
+
 /** A path as it is shown and kept in records: from the current folder, with forward slashes. */
 export function shownPath(path: string): string {
+  if (shown.test(path)) return path;
   const near = relative(process.cwd(), resolve(path));
   return (near.startsWith('..') ? resolve(path) : near).replaceAll('\\', '/');
 }

@@ -1,6 +1,7 @@
 /** Reads a file of the disk. What is not text is reported by the check, the same in the editor and on the command line. */
+import { readFileSync, type Stats, statSync } from 'node:fs';
 import { readFile, stat } from 'node:fs/promises';
-import { settingsName } from '../../../language/config/config.ts';
+import { settingsName } from '../../../language/config/settings-name.ts';
 import type { ReadText } from '../host.ts';
 
 const megabyte = 1024 * 1024;
@@ -12,26 +13,44 @@ const longestSettings = megabyte;
 /** Reads a file as UTF-8, without the byte order mark that some editors put before it. Never throws. */
 export async function readText(path: string): Promise<ReadText> {
   try {
-    const at = await stat(path);
-    const isSettings = path.endsWith(settingsName);
-    if (!at.isFile()) {
-      const what = at.isDirectory() ? 'a folder' : 'a pipe, a socket or a device';
-      return unreadable(`This is ${what}, not a file, so it is not read. Rename it, or take it away.`);
-    }
-    if (at.size > (isSettings ? longestSettings : longestFile)) {
-      const size = `This file has ${Math.round(at.size / megabyte)} MB and was not read.`;
-      return unreadable(
-        isSettings
-          ? `${size} Settings take a few lines: check that this is the right file.`
-          : `${size} Put its declarations into several files.`,
-      );
-    }
-    return { kind: 'text', text: (await readFile(path, 'utf8')).replace(/^\uFEFF/u, '') };
+    return problemOf(path, await stat(path)) ?? textOf(await readFile(path, 'utf8'));
   } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    if (code === 'ENOENT' || code === 'ENOTDIR') return { kind: 'gone' };
-    return unreadable(`This file could not be read: ${whyUnread(error)}`);
+    return whyNot(error);
   }
+}
+
+/** The same in one go: of thousands of small files most of the time would be waiting. */
+export function readTextNow(path: string): ReadText {
+  try {
+    return problemOf(path, statSync(path)) ?? textOf(readFileSync(path, 'utf8'));
+  } catch (error) {
+    return whyNot(error);
+  }
+}
+
+function problemOf(path: string, at: Stats): ReadText | null {
+  const isSettings = path.endsWith(settingsName);
+  if (!at.isFile()) {
+    const what = at.isDirectory() ? 'a folder' : 'a pipe, a socket or a device';
+    return unreadable(`This is ${what}, not a file, so it is not read. Rename it, or take it away.`);
+  }
+  if (at.size <= (isSettings ? longestSettings : longestFile)) return null;
+  const size = `This file has ${Math.round(at.size / megabyte)} MB and was not read.`;
+  return unreadable(
+    isSettings
+      ? `${size} Settings take a few lines: check that this is the right file.`
+      : `${size} Put its declarations into several files.`,
+  );
+}
+
+function textOf(text: string): ReadText {
+  return { kind: 'text', text: text.replace(/^\uFEFF/u, '') };
+}
+
+function whyNot(error: unknown): ReadText {
+  const { code } = error as NodeJS.ErrnoException;
+  if (code === 'ENOENT' || code === 'ENOTDIR') return { kind: 'gone' };
+  return unreadable(`This file could not be read: ${whyUnread(error)}`);
 }
 
 function unreadable(message: string): ReadText {

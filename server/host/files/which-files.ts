@@ -1,19 +1,23 @@
 /** Which files of a workspace are read: the same in the command, in the editor, and wherever the editor runs. */
 import ignore from 'ignore';
-import { settingsName } from '../../../language/config/config.ts';
+import { settingsName } from '../../../language/config/settings-name.ts';
 
 /** Folders that hold no author's text, however many there are. */
 const skipped = new Set(['node_modules', 'out', 'dist']);
 
 /** More files than any shop writes: a workspace at the root of a disk must not take the memory. */
-export const mostFiles = 10_000;
+export const mostFiles = 50_000;
 
 /** The message at the first file beyond them. */
 export const tooManyFiles = `This file and those after it are not read: there are more than ${mostFiles} in this workspace. Open or name a smaller folder.`;
 
 /** A path, from the folder that is walked, that the walk would not reach: a watcher reports changes there all the same. */
 export function isPassedOver(path: string): boolean {
-  return path.split(/[\\/]/u).some((name) => name.startsWith('.') || skipped.has(name));
+  return path.split(/[\\/]/u).some(isNamePassedOver);
+}
+
+export function isNamePassedOver(name: string): boolean {
+  return name.startsWith('.') || skipped.has(name);
 }
 
 /** A file's name says whether it is read: procedures, and the settings of a workspace. */

@@ -1,4 +1,5 @@
 import type { CheckResult } from '../../../language/db/workspace.ts';
+import type { SheetOptions } from '../../../language/documents/print-context.ts';
 import type { Job } from '../../../language/model/job.ts';
 import type { Procedure } from '../../../language/model/procedure.ts';
 import { fileKey, nameDigits } from './file-name.ts';
@@ -12,6 +13,7 @@ type Printed =
  * Names the files of sheets. Two sheets of a workspace never share a file, even where case is not distinguished: names
  * that would be the same get digits of their own. A draft has another name than the released sheet, so that it never takes
  * its place.
+ * `piece`: what of it is printed, where that is not all.
  */
 export function sheetNames({ declared: { jobs, procedures } }: Pick<CheckResult, 'declared'>) {
   const wanted = new Map<string, Set<string>>();
@@ -23,11 +25,29 @@ export function sheetNames({ declared: { jobs, procedures } }: Pick<CheckResult,
     const key = fileKey(plainName(one));
     wanted.set(key, (wanted.get(key) ?? new Set()).add(identityOf(one)));
   }
-  return (one: Printed, draft: boolean): string => {
-    const name = plainName(one);
-    const own = (wanted.get(fileKey(name))?.size ?? 1) > 1 ? `${name}-${nameDigits(identityOf(one))}` : name;
+  return (one: Printed, draft: boolean, piece = ''): string => {
+    const plain = plainName(one);
+    const name = piece === '' ? plain : `${plain}-${piece}`;
+    const identity = piece === '' ? identityOf(one) : `${identityOf(one)} ${piece}`;
+    const others = [...(wanted.get(fileKey(name)) ?? [])].filter((other) => other !== identity);
+    const own = others.length > 0 ? `${name}-${nameDigits(identity)}` : name;
     return draft ? `${own}-draft` : own;
   };
+}
+
+/** What of a sheet is in the file, where it is not the whole card: `record`, `unit-5`, `R3`. */
+export function pieceOf({
+  form,
+  unit,
+  part,
+  station,
+}: Pick<SheetOptions, 'form' | 'unit' | 'part' | 'station'>): string {
+  const words = [
+    part ?? (form === undefined || form === 'card' ? null : form),
+    unit == null ? null : `unit-${unit}`,
+    station ?? null,
+  ];
+  return words.filter((word) => word !== null).join('-');
 }
 
 function plainName(one: Printed): string {

@@ -1,7 +1,6 @@
 import * as z from 'zod';
-import { calculations, usage, workOut } from '../../../language/calculator/work-out.ts';
-import { nearest } from '../../../language/syntax/nearest.ts';
-import { UsageError } from '../../cli/usage-error.ts';
+import { calculations } from '../../../language/calculator/work-out.ts';
+import { calculationAnswer } from '../../cli/work-out.ts';
 import { type AddTool, answered, readOnly, text } from '../tool.ts';
 
 /** The calculations of the bench, with their working. */
@@ -24,18 +23,7 @@ export const addCalculate: AddTool = (server) => {
     ({ calculation: name, figures }) =>
       answered(() => {
         if (name === undefined) return text(calculations.map((one) => `${one.name}: ${one.title}`).join('\n'));
-        const calculation = calculations.find((one) => one.name === name);
-        if (calculation === undefined) {
-          const names = calculations.map((one) => one.name);
-          const near = nearest(name, names);
-          throw new UsageError(
-            `No calculation is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `There are: ${names.join(', ')}.`}`,
-          );
-        }
-        if (figures.length === 0) return text(`${calculation.title}\n${usage(calculation)}`);
-        const made = workOut(calculation, figures);
-        if ('problem' in made) throw new UsageError(made.problem);
-        return text(made.text);
+        return text(calculationAnswer(name, figures, `There are: ${calculations.map((one) => one.name).join(', ')}.`));
       }),
   );
 };

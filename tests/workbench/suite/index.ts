@@ -1,10 +1,12 @@
 /** What the editor tests run: every test of the suite in turn, in one window, and a line with the count at the end. */
 import { writeFileSync } from 'node:fs';
+import { workspace } from 'vscode';
 import { beginTests } from './begin.ts';
 import { diagnosticsTests } from './diagnostics.ts';
 import { languageTests } from './language.ts';
 import { previewTests } from './preview.ts';
 import { printTests } from './print.ts';
+import { taskTests } from './tasks.ts';
 import type { Test } from './test.ts';
 
 /** The longest that one test may take, ms. */
@@ -12,7 +14,15 @@ const timeLimit = 30_000;
 
 /** Called by the extension host; throws when a test failed. */
 export async function run(): Promise<void> {
-  const tests: readonly Test[] = [...beginTests, ...diagnosticsTests, ...languageTests, ...previewTests, ...printTests];
+  const tests: readonly Test[] = [
+    ...beginTests,
+    ...diagnosticsTests,
+    ...languageTests,
+    ...previewTests,
+    ...printTests,
+    // The editor runs no task in a folder that is not trusted.
+    ...(workspace.isTrusted ? taskTests : []),
+  ];
   const wanted = process.env.ONLY;
   let failed = 0;
   let passed = 0;

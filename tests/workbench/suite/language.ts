@@ -71,7 +71,7 @@ export const languageTests: readonly Test[] = [
       const editor = await open('procedure.rebuild');
       const parts = await completeAfter(editor, '    slacken nut\n', '    remove ');
       const nozzle = parts.find((item) => label(item) === 'nozzle');
-      assert.equal(nozzle?.detail, 'Nozzle');
+      assert.equal(nozzle?.detail, 'Nozzle: under nut', 'what is in its way is said');
       assert.ok(labels(parts).includes('cap'), 'a part called by a verb');
       assert.ok(!labels(parts).includes('torque'), 'no verb among the parts');
       assert.ok(labels(await completeAfter(editor, '    slacken nut\n', '    torque nut to ')).includes('nut-fit'));

@@ -31,7 +31,7 @@ export const jointHoldsNothing: Rule = {
 };
 
 function hasWork(joint: Joint, family: Family): boolean {
-  const relations = new Relations(family);
+  const relations = Relations.of(family);
   const part = relations.part(joint.part);
   return (
     joint.handTightIsFinal ||

@@ -1,4 +1,3 @@
-import { allSteps } from '../../../analysis/locations.ts';
 import { lower } from '../../../analysis/prose.ts';
 import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
@@ -9,23 +8,22 @@ export const locatedWithoutFeature: Rule = {
   severity: 'warning',
   since: '0.2.0',
   title: 'A part is fitted “located”, but nothing says what locates it.',
-  procedure(procedure, report) {
-    for (const step of allSteps(procedure)) {
-      for (const object of namedIn(step)) {
-        const part = procedure.family.parts.find((other) => other.name === object.name);
-        if (part === undefined || object.located !== '') continue;
-        report({
-          at: step,
-          source: object.source,
-          // One fact is missing, however many steps need it.
-          rootCause: `no-feature:${part.base}`,
-          allow: part.allow,
-          related: [{ message: `${part.base} is declared here.`, source: part.source }],
-          message: `The ${lower(part.title)} has to be located, but nothing says by what.`,
-          why: 'the bench hand does not know what to look for, and a step that forgets to locate it goes unnoticed.',
-          help: 'Write “located by "…"” in the family, or here.',
-        });
-      }
+  eachStep(step, setting, report) {
+    for (const object of namedIn(step)) {
+      if (object.located !== '') continue;
+      const part = setting.family.parts.find((other) => other.name === object.name);
+      if (part === undefined) continue;
+      report({
+        at: step,
+        source: object.source,
+        // One fact is missing, however many steps need it.
+        rootCause: `no-feature:${part.base}`,
+        allow: part.allow,
+        related: [{ message: `${part.base} is declared here.`, source: part.source }],
+        message: `The ${lower(part.title)} has to be located, but nothing says by what.`,
+        why: 'the bench hand does not know what to look for, and a step that forgets to locate it goes unnoticed.',
+        help: 'Write “located by "…"” in the family, or here.',
+      });
     }
   },
 };

@@ -1,4 +1,3 @@
-import { allSteps } from '../../../analysis/locations.ts';
 import { lower } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -8,25 +7,23 @@ export const locksNothing: Rule = {
   severity: 'warning',
   since: '0.2.0',
   title: 'A part that locks no adjuster is locked.',
-  procedure(procedure, report) {
-    const { parts, adjusters } = procedure.family;
-    for (const step of allSteps(procedure)) {
-      if (step.verb !== 'lock') continue;
-      for (const object of step.objects) {
-        const part = parts.find((other) => other.name === object.name);
-        if (part === undefined) continue;
-        if (adjusters.some((adjuster) => adjuster.part === part.name || adjuster.lockedBy === part.name)) continue;
-        report({
-          at: step,
-          source: object.source,
-          rootCause: `locks-nothing:${part.base}`,
-          allow: part.allow,
-          related: [{ message: `${part.base} is declared here.`, source: part.source }],
-          message: `The ${lower(part.title)} is locked here, but it locks no adjuster of the family.`,
-          why: 'a setting that is left unlocked would go unnoticed.',
-          help: `Write “locked by ${part.base}” at the adjuster; for a joint that locks nothing, write “torque”.`,
-        });
-      }
+  eachStep(step, setting, report) {
+    const { parts, adjusters } = setting.family;
+    if (step.verb !== 'lock') return;
+    for (const object of step.objects) {
+      const part = parts.find((other) => other.name === object.name);
+      if (part === undefined) continue;
+      if (adjusters.some((adjuster) => adjuster.part === part.name || adjuster.lockedBy === part.name)) continue;
+      report({
+        at: step,
+        source: object.source,
+        rootCause: `locks-nothing:${part.base}`,
+        allow: part.allow,
+        related: [{ message: `${part.base} is declared here.`, source: part.source }],
+        message: `The ${lower(part.title)} is locked here, but it locks no adjuster of the family.`,
+        why: 'a setting that is left unlocked would go unnoticed.',
+        help: `Write “locked by ${part.base}” at the adjuster; for a joint that locks nothing, write “torque”.`,
+      });
     }
   },
 };

@@ -1,4 +1,3 @@
-import { allSteps } from '../../../analysis/locations.ts';
 import { listed, lower } from '../../../analysis/prose.ts';
 import { namedIn } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
@@ -9,23 +8,19 @@ export const noMarksToLineUp: Rule = {
   severity: 'warning',
   since: '0.2.0',
   title: 'Marks have to be lined up, but nothing says which.',
-  procedure(procedure, report) {
-    for (const step of allSteps(procedure)) {
-      const parts = namedIn(step).flatMap((object) =>
-        procedure.family.parts.filter((part) => part.name === object.name),
-      );
-      const [first] = parts;
-      if (first === undefined || !step.objects.some((object) => object.marksAligned)) continue;
-      if (step.text !== null || parts.some((part) => part.marks !== null)) continue;
-      report({
-        at: step,
-        rootCause: `no-marks:${first.base}`,
-        allow: parts.flatMap((part) => part.allow),
-        related: [{ message: `${first.base} is declared here.`, source: first.source }],
-        message: `Marks have to be lined up, but the family declares no marks on the ${listed([...new Set(parts.map((part) => lower(part.title)))])}.`,
-        why: 'the bench hand does not know what to line up with what.',
-        help: 'Write “marks "…"” at the part in the family, or describe the marks here in quotes.',
-      });
-    }
+  eachStep(step, setting, report) {
+    if (step.text !== null || !step.objects.some((object) => object.marksAligned)) return;
+    const parts = namedIn(step).flatMap((object) => setting.family.parts.filter((part) => part.name === object.name));
+    const [first] = parts;
+    if (first === undefined || parts.some((part) => part.marks !== null)) return;
+    report({
+      at: step,
+      rootCause: `no-marks:${first.base}`,
+      allow: parts.flatMap((part) => part.allow),
+      related: [{ message: `${first.base} is declared here.`, source: first.source }],
+      message: `Marks have to be lined up, but the family declares no marks on the ${listed([...new Set(parts.map((part) => lower(part.title)))])}.`,
+      why: 'the bench hand does not know what to line up with what.',
+      help: 'Write “marks "…"” at the part in the family, or describe the marks here in quotes.',
+    });
   },
 };

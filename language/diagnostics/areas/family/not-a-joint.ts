@@ -1,4 +1,3 @@
-import { allSteps } from '../../../analysis/locations.ts';
 import { lower } from '../../../analysis/prose.ts';
 import type { Verb } from '../../../model/verbs.ts';
 import type { Rule } from '../../rule.ts';
@@ -16,28 +15,26 @@ export const notAJoint: Rule = {
   severity: 'warning',
   since: '0.2.0',
   title: 'A part is slackened, run down or torqued, but the family declares no joint for it.',
-  procedure(procedure, report) {
-    const { parts, joints, adjusters } = procedure.family;
-    for (const step of allSteps(procedure)) {
-      const done = words[step.verb];
-      if (done === undefined) continue;
-      for (const object of step.objects) {
-        const part = parts.find((other) => other.name === object.name);
-        if (part === undefined || joints.some((joint) => joint.part === part.name)) continue;
-        if (adjusters.some((adjuster) => adjuster.part === part.name)) continue;
-        // A lock that locks nothing is reported by its own rule.
-        if (step.verb === 'lock' && !adjusters.some((adjuster) => adjuster.lockedBy === part.name)) continue;
-        report({
-          at: step,
-          source: object.source,
-          rootCause: `not-a-joint:${part.base}`,
-          allow: part.allow,
-          related: [{ message: `${part.base} is declared here.`, source: part.source }],
-          message: `The ${lower(part.title)} is ${done} here, but the family declares no joint for it.`,
-          why: 'leaving it loose, or taking it off tight, would go unnoticed.',
-          help: `In the family, write “joint ${part.base} to” and the part that it is screwed to.`,
-        });
-      }
+  eachStep(step, setting, report) {
+    const { parts, joints, adjusters } = setting.family;
+    const done = words[step.verb];
+    if (done === undefined) return;
+    for (const object of step.objects) {
+      const part = parts.find((other) => other.name === object.name);
+      if (part === undefined || joints.some((joint) => joint.part === part.name)) continue;
+      if (adjusters.some((adjuster) => adjuster.part === part.name)) continue;
+      // A lock that locks nothing is reported by its own rule.
+      if (step.verb === 'lock' && !adjusters.some((adjuster) => adjuster.lockedBy === part.name)) continue;
+      report({
+        at: step,
+        source: object.source,
+        rootCause: `not-a-joint:${part.base}`,
+        allow: part.allow,
+        related: [{ message: `${part.base} is declared here.`, source: part.source }],
+        message: `The ${lower(part.title)} is ${done} here, but the family declares no joint for it.`,
+        why: 'leaving it loose, or taking it off tight, would go unnoticed.',
+        help: `In the family, write “joint ${part.base} to” and the part that it is screwed to.`,
+      });
     }
   },
 };

@@ -17,7 +17,7 @@ export const partUnused: Rule = {
   title: 'A procedure takes the whole unit apart, but no step names one of its parts.',
   procedure(procedure, report) {
     const { family } = procedure;
-    const relations = new Relations(family);
+    const relations = Relations.of(family);
     const bases = (verbs: readonly string[] | null) =>
       new Set(
         allSteps(procedure)

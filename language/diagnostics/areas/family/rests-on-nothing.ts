@@ -28,7 +28,7 @@ export const restsOnNothing: Rule = {
 
 /** The part that carries the most others; if two carry the same number, the one declared first. */
 export function carrierOf(family: Family): Part | null {
-  const relations = new Relations(family);
+  const relations = Relations.of(family);
   const standing = (name: string, seen: Set<string>): Set<string> => {
     for (const other of relations.onIt(name)) if (!seen.has(other.name)) standing(other.name, seen.add(other.name));
     return seen;

@@ -13,7 +13,7 @@ export const springHeldByNothing: Rule = {
   since: '0.2.0',
   title: 'A spring presses on something from above, and nothing holds its other end.',
   family(family, report) {
-    const relations = new Relations(family);
+    const relations = Relations.of(family);
     for (const part of family.parts) {
       if (part.bearsOn.length === 0 || !standsInBody(part)) continue;
       const [, ...above] = stackOn(part);

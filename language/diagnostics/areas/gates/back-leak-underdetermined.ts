@@ -3,7 +3,7 @@ import { capital, either, listed } from '../../../analysis/prose.ts';
 import { stageSteps } from '../../../analysis/stages.ts';
 import type { Procedure, StepOf } from '../../../model/procedure.ts';
 import { amount, kindOfLimit, window } from '../../../quantities/index.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** The time that a pressure takes to fall past a lapped pair depends on more than the pair. */
 export const backLeakUnderdetermined: Rule = {
@@ -21,8 +21,9 @@ export const backLeakUnderdetermined: Rule = {
     // Where the family lists a seat test, gate-missing and gate-out-of-order report it.
     const listedSeat = procedure.family.provenBy.some((proof) => isSeatTest(proof.name));
     return {
-      step({ step, before, path }) {
-        if (step.verb !== 'test' || !timesALeak(step)) return;
+      looksAround: true,
+      step: on(['test'], ({ step, before, path }) => {
+        if (!timesALeak(step)) return;
         const name = step.gate.test;
         const unsaid = unsaidBy(procedure, step);
         // A family that is proven by this test and by no seat test has none: the pressure fall tests its seat.
@@ -43,7 +44,7 @@ export const backLeakUnderdetermined: Rule = {
                 help: `Write “with "calibration fluid at 20 to 25 °C", "upright, tip down"”, or what the maker says.${seat ? '' : ` ${seatHelp}`}`,
               }),
         });
-      },
+      }),
     };
   },
 };

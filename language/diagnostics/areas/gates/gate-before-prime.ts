@@ -1,11 +1,13 @@
 import { isHydraulic, isPneumatic } from '../../../analysis/hydraulic.ts';
 import { flag } from '../../../analysis/locations.ts';
 import { readingOf } from '../../../model/steps.ts';
+import { blank } from '../../edits.ts';
 import { rootCauseKey, rootCauses } from '../../root-cause.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** A pressure test on a unit that is not primed. A reading as found is taken in the state in which the unit came. */
-export const gateBeforePrime: Rule = {
+export const gateBeforePrime: Rule<StepFix> = {
   code: 'gate-before-prime',
   severity: 'error',
   since: '0.1.0',
@@ -13,12 +15,12 @@ export const gateBeforePrime: Rule = {
   flow: ({ graph, layout }, report) => {
     const causeOf = rootCauses('prime');
     return {
-      step({ step, before, path }) {
-        if (step.verb !== 'test' && step.verb !== 'set' && step.verb !== 'read') return;
+      looksAround: true,
+      step: on(['test', 'set', 'read'], ({ step, before, path }) => {
         if (!isHydraulic(step, graph.procedure) || isPneumatic(step)) return;
         if (step.verb === 'read' && step.asFound) return;
         if (!before.may(layout.unit.primed, flag.no)) return;
-        const since = before.provenance[layout.unit.primed]!;
+        const since = before.since(layout.unit.primed);
         report({
           at: step,
           path,
@@ -27,8 +29,10 @@ export const gateBeforePrime: Rule = {
           message: `The unit is not primed when ${readingOf(step)} is ${{ set: 'set', read: 'read', test: 'tested' }[step.verb]}.`,
           why: 'air in it makes the reading soft and the spray ragged.',
           help: 'Write “prime 6 strokes with gauge shut” before this step.',
+          data: path.repair === null ? missingBefore(step, `prime ${blank} strokes with gauge shut`) : undefined,
         });
-      },
+      }),
     };
   },
+  fix: fixStep,
 };

@@ -12,9 +12,14 @@ export const gateMissing: Rule = {
   title: 'A test that proves the family is missing from the procedure.',
   flow({ graph }, report) {
     const { procedure, numbers } = graph;
-    const mine = procedure.stages
+    /** The tests, checks and measurements for these part numbers. */
+    const proving = procedure.stages
       .flatMap((stage) => stage.steps)
-      .filter((step) => step.only === null || numbers === null || step.only.some((number) => numbers.includes(number)));
+      .filter(
+        ({ verb, only }) =>
+          ['test', 'across', 'check', 'measure'].includes(verb) &&
+          (only === null || numbers === null || only.some((number) => numbers.includes(number))),
+      );
     const tell = (
       name: string,
       found: boolean,
@@ -33,9 +38,10 @@ export const gateMissing: Rule = {
       });
     };
     return {
+      looksAround: true,
       end() {
         for (const proof of procedure.family.provenBy) {
-          const found = mine.some(
+          const found = proving.some(
             (step) =>
               isTestOf(step, proof.name) ||
               ((step.verb === 'check' || step.verb === 'measure') &&
@@ -46,7 +52,7 @@ export const gateMissing: Rule = {
         for (const proof of procedure.family.provenAcrossSet) {
           tell(
             proof.name,
-            mine.some((step) => step.verb === 'across' && step.gate.test === proof.name),
+            proving.some((step) => step.verb === 'across' && step.gate.test === proof.name),
             ' across the set',
             `across the set ${proof.name} spread at most …`,
             proof.source,

@@ -16,10 +16,10 @@ export const gateOutOfOrder: Rule = {
       return rank < 0 ? [] : [{ step, rank, name: step.gate.test }];
     });
     const inOrder = new Set(longestInOrder(tests.map(({ rank }) => rank)));
-    const strays = tests.filter(
-      ({ rank, name }, index) => !inOrder.has(rank) && tests.findIndex((other) => other.name === name) === index,
-    );
+    const firstOf = new Map([...tests.entries()].reverse().map(([index, { name }]) => [name, index]));
+    const strays = tests.filter(({ rank, name }, index) => !inOrder.has(rank) && firstOf.get(name) === index);
     return {
+      looksAround: true,
       end() {
         for (const { step, rank, name } of strays) {
           const place = tests.findIndex((other) => other.step === step);
@@ -46,16 +46,23 @@ export const gateOutOfOrder: Rule = {
   },
 };
 
-/** The longest increasing subsequence of a list of ranks. */
+/** The longest increasing subsequence of a list of ranks; of several the one whose end is first, and so on back. */
 function longestInOrder(ranks: readonly number[]): readonly number[] {
-  const best: (readonly number[])[] = [];
-  for (const [index, rank] of ranks.entries()) {
-    const before = best.slice(0, index).filter((sequence) => sequence.at(-1)! < rank);
-    best.push([...longest(before), rank]);
+  /** By the rank that a sequence ends with, the longest of those, the first if there are several. */
+  const ends = new Map<number, { readonly length: number; readonly at: number; readonly before: readonly number[] }>();
+  const longestBelow = (rank: number) =>
+    [...ends]
+      .filter(([end]) => end < rank)
+      .reduce<{ length: number; at: number; sequence: readonly number[] }>(
+        (most, [end, { length, at, before }]) =>
+          length > most.length || (length === most.length && at < most.at)
+            ? { length, at, sequence: [...before, end] }
+            : most,
+        { length: 0, at: -1, sequence: [] },
+      );
+  for (const [at, rank] of ranks.entries()) {
+    const { length, sequence } = longestBelow(rank);
+    if (length + 1 > (ends.get(rank)?.length ?? 0)) ends.set(rank, { length: length + 1, at, before: sequence });
   }
-  return longest(best);
-}
-
-function longest(sequences: readonly (readonly number[])[]): readonly number[] {
-  return sequences.reduce((most, sequence) => (sequence.length > most.length ? sequence : most), []);
+  return longestBelow(Number.POSITIVE_INFINITY).sequence;
 }

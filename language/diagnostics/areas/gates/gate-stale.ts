@@ -10,12 +10,13 @@ export const gateStale: Rule = {
   since: '0.1.0',
   title: 'The unit is changed after a test, and the test is not run again.',
   flow: ({ graph, layout }, report) => ({
+    looksAround: true,
     end({ state, path, last, block }) {
       const bySlip = new Map<number, GateStep[]>();
       for (const { step } of graph.gates) {
         const cell = layout.gates.get(step.gate.id)!;
         if (!state.may(cell, gate.stale)) continue;
-        const since = state.provenance[cell]!;
+        const since = state.since(cell);
         const tests = bySlip.get(since) ?? [];
         if (!tests.some(({ gate }) => gate.id === step.gate.id)) bySlip.set(since, [...tests, step]);
       }

@@ -2,7 +2,7 @@ import type { StepOf } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import { kindOfLimit } from '../../../quantities/index.ts';
 import { behind } from '../../edits.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** The lever is worked fast while an undamped gauge is open. */
 export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
@@ -15,8 +15,8 @@ export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
       .filter(({ kind, at, damped, digital }) => kind === 'gauge' && at !== null && !damped && !digital)
       .reduce((all, { at }) => all | layout.stationBit(at), 0);
     return {
-      step({ step, before, path }) {
-        if ((step.verb !== 'prime' && step.verb !== 'test') || !pulses(step) || step.gauge === 'shut') return;
+      step: on(['prime', 'test'], ({ step, before, path }) => {
+        if (!pulses(step) || step.gauge === 'shut') return;
         if (!before.may(layout.unit.station, delicate)) return;
         report({
           at: step,
@@ -27,7 +27,7 @@ export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
           data:
             step.verb === 'prime' && step.gauge === null && step.call === null ? { source: step.source } : undefined,
         });
-      },
+      }),
     };
   },
   fix({ source }) {

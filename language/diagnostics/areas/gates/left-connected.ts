@@ -1,14 +1,15 @@
 import type { PathContext } from '../../../analysis/flow-analysis.ts';
-import { place, port } from '../../../analysis/locations.ts';
+import { flag, place, port } from '../../../analysis/locations.ts';
 import { listed, stationWords } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingAfter, type StepFix } from '../../step-fixes.ts';
 
 /** The tester's line is still on when the unit leaves the station, is capped or opened, or is done. */
-export const leftConnected: Rule = {
+export const leftConnected: Rule<StepFix> = {
   code: 'left-connected',
   severity: 'error',
   since: '0.1.0',
@@ -24,11 +25,12 @@ export const leftConnected: Rule = {
       path: PathContext,
       names: readonly string[],
       when: string,
+      isDone = false,
     ) => {
       const on = names.filter((name) => state.may(layout.ports.get(name)!, port.connected));
       const [first] = on;
       if (first === undefined) return;
-      const since = state.provenance[layout.ports.get(first)!]!;
+      const since = state.since(layout.ports.get(first)!);
       const slip = `${path.id}:${first}:${since}`;
       if (told.has(slip)) return;
       told.add(slip);
@@ -40,11 +42,16 @@ export const leftConnected: Rule = {
         message: `The tester line is still connected to ${listed(on)} when ${when}.`,
         why: 'it is pulled or bent with the unit, and its fitting leaks at the next test.',
         help: `Relieve the pressure, then write “disconnect ${on.join(', ')}” before this.`,
+        data:
+          isDone && 'verb' in at && state.must(layout.unit.pressure, flag.no)
+            ? missingAfter(at, `disconnect ${on.join(', ')}`)
+            : undefined,
       });
     };
     const all = procedure.family.ports.map(({ name }) => name);
     return {
-      step({ step, before, path }) {
+      looksAround: true,
+      step: on(['cap', 'remove', 'discard', 'renew'], ({ step, before, path }) => {
         if (step.verb === 'cap')
           tell(
             step,
@@ -53,7 +60,7 @@ export const leftConnected: Rule = {
             step.objects.map(({ name }) => name),
             'it is capped',
           );
-        const opens = ['remove', 'discard', 'renew'].includes(step.verb);
+        const opens = step.verb !== 'cap';
         const loaded =
           opens &&
           step.objects.some(
@@ -62,13 +69,14 @@ export const leftConnected: Rule = {
               before.may(before.part(name).place, place.in),
           );
         if (loaded) tell(step, before, path, all, 'the unit is opened');
-      },
+      }),
       leave({ last, block, state, path }) {
-        tell(last ?? block.source, state, path, all, `the unit leaves ${stationWords(procedure, block.station)}`);
+        tell(last ?? block.source, state, path, all, `the unit leaves ${stationWords(procedure, block.station)}`, true);
       },
       end({ state, path, last, block }) {
         tell(last ?? block.source, state, path, all, 'the procedure ends');
       },
     };
   },
+  fix: fixStep,
 };

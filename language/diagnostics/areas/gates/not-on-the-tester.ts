@@ -1,7 +1,7 @@
 import { isHydraulic } from '../../../analysis/hydraulic.ts';
 import { port } from '../../../analysis/locations.ts';
 import { rootCauseKey, rootCauses } from '../../root-cause.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Pressure is read, held or set while the unit is not connected, or at a station without pressure. */
 export const notOnTheTester: Rule = {
@@ -18,7 +18,8 @@ export const notOnTheTester: Rule = {
     const atPressure = stations.reduce((all, bit) => all | bit, 0);
     const causeOf = rootCauses('connected');
     return {
-      step({ step, before, path }) {
+      looksAround: true,
+      step: on(['prime', 'test', 'read', 'set'], ({ step, before, path }) => {
         if (!isHydraulic(step, procedure)) return;
         const what =
           step.verb === 'prime' ? 'primed' : step.verb === 'read' ? 'read' : step.verb === 'set' ? 'set' : 'tested';
@@ -26,8 +27,8 @@ export const notOnTheTester: Rule = {
           report({
             at: step,
             path,
-            since: before.provenance[layout.unit.station],
-            rootCause: `tester:${before.provenance[layout.unit.station]}`,
+            since: before.since(layout.unit.station),
+            rootCause: `tester:${before.since(layout.unit.station)}`,
             message: `The unit is not at a station with pressure when it is ${what}.`,
             why: 'there is nothing there to bring it up to pressure.',
             help: 'Move the step to a stage at the tester, or write pressure at that station in the shop.',
@@ -36,7 +37,7 @@ export const notOnTheTester: Rule = {
         }
         const ports = procedure.family.ports;
         if (ports.length === 0 || ports.some((one) => before.must(layout.ports.get(one.name)!, port.connected))) return;
-        const since = Math.max(...ports.map((one) => before.provenance[layout.ports.get(one.name)!]!));
+        const since = Math.max(...ports.map((one) => before.since(layout.ports.get(one.name)!)));
         report({
           at: step,
           path,
@@ -46,7 +47,7 @@ export const notOnTheTester: Rule = {
           why: 'there is no pressure in it.',
           help: 'Write “connect” and the port before this step.',
         });
-      },
+      }),
     };
   },
 };

@@ -3,7 +3,7 @@ import { place } from '../../../analysis/locations.ts';
 import { either } from '../../../analysis/prose.ts';
 import { stageSteps } from '../../../analysis/stages.ts';
 import { isGate } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Torn down with no reading as found, where the tester that proves the unit could have taken one. */
 export const openedBeforeTested: Rule = {
@@ -19,13 +19,14 @@ export const openedBeforeTested: Rule = {
     );
     let done = readable.length === 0;
     return {
-      step({ step, before, path }) {
+      looksAround: true,
+      step: on(['read', 'test', 'set', 'slacken', 'remove', 'discard'], ({ step, before, path }) => {
         if (done || path.repair !== null) return;
         if ((step.verb === 'read' && step.asFound) || (isGate(step) && isHydraulic(step, procedure))) {
           done = true;
           return;
         }
-        if (!['slacken', 'remove', 'discard'].includes(step.verb)) return;
+        if (step.verb !== 'slacken' && step.verb !== 'remove' && step.verb !== 'discard') return;
         const opened = step.objects.find(
           ({ name }) =>
             before.may(before.part(name).place, place.in) &&
@@ -40,7 +41,7 @@ export const openedBeforeTested: Rule = {
           why: 'afterwards nobody can say what was wrong with it, or how far its spring had settled.',
           help: `Write “read ${readable[0]} as found” at the tester before this${readable.length > 1 ? `, or ${either(readable.slice(1))}` : ''}.`,
         });
-      },
+      }),
     };
   },
 };

@@ -9,7 +9,7 @@ import type { Source } from '../../../model/source.ts';
 import type { Verb } from '../../../model/verbs.ts';
 import { verbsThat } from '../../../syntax/verbs/index.ts';
 import { stepBefore } from '../../edits.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 const opening: readonly Verb[] = verbsThat('opens');
 const tightening: readonly Verb[] = verbsThat('tightens');
@@ -33,14 +33,14 @@ export const openedUnderPressure: Rule<{ source: Source }> = {
     /** Tightening relieves nothing: what follows in the same block is the same forgotten relieve. */
     const told = new Set<string>();
     const isNew = (state: AbstractState, path: number, block: string) => {
-      const slip = `${path}:${state.provenance[layout.unit.pressure]}:${block}`;
+      const slip = `${path}:${state.since(layout.unit.pressure)}:${block}`;
       if (told.has(slip)) return false;
       told.add(slip);
       return true;
     };
     const left = ({ last, block, state, path }: Departure, said: Statement) => {
       if (!state.may(layout.unit.pressure, flag.yes) || !isNew(state, path.id, block.name)) return;
-      const since = state.provenance[layout.unit.pressure];
+      const since = state.since(layout.unit.pressure);
       report({
         at: last ?? block.source,
         path,
@@ -50,7 +50,8 @@ export const openedUnderPressure: Rule<{ source: Source }> = {
       });
     };
     return {
-      step({ step, block, before, path }) {
+      looksAround: true,
+      step: on([...opening, ...tightening, 'disconnect'], ({ step, block, before, path }) => {
         if (step.verb !== 'disconnect' && !worksOn(step, before)) return;
         if (!before.may(layout.unit.pressure, flag.yes) || !isNew(before, path.id, block.name)) return;
         const names = step.objects.map(({ name }) => name);
@@ -60,14 +61,14 @@ export const openedUnderPressure: Rule<{ source: Source }> = {
         report({
           at: step,
           path,
-          since: before.provenance[layout.unit.pressure],
+          since: before.since(layout.unit.pressure),
           rootCause: `pressure:${writtenAt(step)}`,
           message: `The unit may still be under pressure when ${tightened ?? 'this is opened'}.`,
           why: `fluid at test pressure goes through skin${tightened === null ? '' : ', and a joint that is turned under pressure can let go'}.`,
           help: 'Write “relieve” before this step, and check that the gauge reads zero.',
           data: step.call === null ? { source: step.source } : undefined,
         });
-      },
+      }),
       leave(leaving) {
         const words = stationWords(procedure, leaving.block.station);
         left(leaving, {

@@ -1,6 +1,7 @@
 import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import { namedIn } from '../../../model/steps.ts';
+import type { Verb } from '../../../model/verbs.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A part that the family says is always checked comes off, and no step looks at it or measures it. */
@@ -11,18 +12,21 @@ export const partNotChecked: Rule = {
   title: 'A part that the family says is always checked comes off, and no step checks it.',
   flow({ graph, relations }, report) {
     const { procedure, numbers } = graph;
-    const mine = procedure.stages
-      .flatMap((stage) => stage.steps)
-      .filter((step) => step.only === null || numbers === null || step.only.some((number) => numbers.includes(number)));
-    const named = (verbs: readonly string[], part: string) =>
-      mine.some(
-        (step) => verbs.includes(step.verb) && namedIn(step).some(({ kind, name }) => kind === 'part' && name === part),
-      );
+    /** What is done to each part of these part numbers. */
+    const done = new Map<string, Set<Verb>>();
+    if (procedure.family.alwaysChecked.length > 0)
+      for (const step of procedure.stages.flatMap((stage) => stage.steps)) {
+        if (step.only !== null && numbers !== null && !step.only.some((number) => numbers.includes(number))) continue;
+        for (const { kind, name } of namedIn(step))
+          if (kind === 'part') done.set(name, (done.get(name) ?? new Set()).add(step.verb));
+      }
+    const named = (verbs: readonly Verb[], part: string) => verbs.some((verb) => done.get(part)?.has(verb));
     /** It comes off; or it is the body, and what is in it comes off. */
     const comesApart = (part: string) =>
       named(['remove'], part) ||
       (restsOn(relations.part(part)).length === 0 && relations.onIt(part).some(({ name }) => named(['remove'], name)));
     return {
+      looksAround: true,
       end() {
         // A partial job leaves a part where it is; a new part needs no check.
         const unseen = procedure.family.alwaysChecked.filter(

@@ -5,7 +5,7 @@ import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { isTestOf, testGateId } from '../../../model/steps.ts';
 import { nearest } from '../../../syntax/nearest.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A step uses a reading that no step before it has taken on this build. */
 export const readingNotTakenYet: Rule = {
@@ -30,7 +30,8 @@ export const readingNotTakenYet: Rule = {
     /** On the path of a repair it may be another mistake at the same place. */
     const told = new Set<Step>();
     return {
-      step({ step, before, path, at }) {
+      looksAround: true,
+      step: on(['test', 'choose', 'across'], ({ step, before, path, at }) => {
         const use = useOf(step);
         if (use === null || missing(use.name) || told.has(step)) return;
         const { name, what } = use;
@@ -58,7 +59,7 @@ export const readingNotTakenYet: Rule = {
             help: `Read or test ${name} first.`,
           });
         } else if (step.verb !== 'choose' && old(before, name)) {
-          const since = before.provenance[cell]!;
+          const since = before.since(cell);
           told.add(step);
           report({
             at: step,
@@ -70,7 +71,7 @@ export const readingNotTakenYet: Rule = {
             help: `Read or test ${name} again first.`,
           });
         }
-      },
+      }),
     };
   },
 };

@@ -10,6 +10,7 @@ export const repairUnbounded: Rule<FailEntry> = {
   severity: 'error',
   since: '0.1.0',
   title: 'A repair may be tried any number of times.',
+  ofAbsence: true,
   procedure(procedure, report) {
     for (const repair of procedure.repairs) {
       if (repair.tries !== null || repair.steps.some((step) => step.verb === 'set')) continue;

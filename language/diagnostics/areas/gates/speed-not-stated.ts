@@ -1,8 +1,10 @@
 import type { StepOf } from '../../../model/procedure.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** Chatter is judged, and nothing says how fast the lever is worked. */
-export const speedNotStated: Rule = {
+export const speedNotStated: Rule<StepFix> = {
   code: 'speed-not-stated',
   severity: 'error',
   since: '0.2.0',
@@ -17,10 +19,12 @@ export const speedNotStated: Rule = {
           message: `Test ${step.gate.test} does not say how fast to work the lever.`,
           why: 'a good needle is silent at one speed and chatters at another, so each person would judge differently.',
           help: 'Write “at 20..60 strokes/min”, or the speed that the maker gives.',
+          data: missingClause(step, `at ${blank} strokes/min`),
         });
       }
     }
   },
+  fix: fixStep,
 };
 
 function judgesChatter({ gate, test, limit, accept }: StepOf<'test'>): boolean {

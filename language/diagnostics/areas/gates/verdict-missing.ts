@@ -1,8 +1,10 @@
 import { failEntries } from '../../../model/steps.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A check that sorts parts says when to lap or reject one, and not when it is good; or the other way around. */
-export const verdictMissing: Rule = {
+export const verdictMissing: Rule<StepFix> = {
   code: 'verdict-missing',
   severity: 'warning',
   since: '0.2.0',
@@ -26,14 +28,17 @@ export const verdictMissing: Rule = {
                 message: 'This check says what is good, but not what is scrap.',
                 why: 'two people sort the same face two ways.',
                 help: 'Write “reject if "…"”, or “on fail” and what to do.',
+                data: missingClause(step, `reject if ${blank}`),
               }
             : {
                 message: 'This check says what to lap and what is scrap, but not what is good as it is.',
                 why: 'faces that need no lapping get lapped.',
                 help: 'Write “reuse if "…"”.',
+                data: missingClause(step, `reuse if ${blank}`),
               }),
         });
       }
     }
   },
+  fix: fixStep,
 };

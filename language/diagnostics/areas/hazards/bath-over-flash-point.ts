@@ -1,4 +1,3 @@
-import { allSteps } from '../../../analysis/locations.ts';
 import { compare, formatLimit, formatQuantity, kindOfLimit, window } from '../../../quantities/index.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -10,33 +9,30 @@ export const bathOverFlashPoint: Rule = {
   references: ['29 CFR 1910.106(a)(19)(iii)'],
   unsafe: true,
   title: 'A bath is as hot as the flash point of its fluid.',
-  procedure(procedure, report) {
-    for (const step of allSteps(procedure)) {
-      if (step.verb !== 'wash' && step.verb !== 'soak') continue;
-      const { bath } = step;
-      const fluid = procedure.shop.fluids.find(({ name }) => name === step.fluid);
-      if (bath === null || fluid === undefined || fluid.flammable === null || kindOfLimit(bath) !== 'temperature')
-        continue;
-      const { flammable } = fluid;
-      const { low, high, nominal } = window(bath);
-      const ends = [high, nominal, low].filter((end) => end !== null);
-      const over = ends.find((end) => compare(end, flammable) !== -1);
-      if (over === undefined && (high ?? nominal) !== null) continue;
-      const warmer =
-        'within 30 °F (16.7 °C) of its flash point a liquid is handled as a more flammable one (29 CFR 1910.106(a)(19))';
-      report({
-        at: step,
-        rootCause: `flash-point:${step.verb}:${fluid.name}:${formatLimit(bath)}`,
-        message:
-          over === undefined
-            ? `This bath is ${formatLimit(bath)}, with no upper limit, and the flash point of ${fluid.name} is ${formatQuantity(flammable)}.`
-            : `This bath is at ${formatQuantity(over)}, and the flash point of ${fluid.name} is ${formatQuantity(flammable)}.`,
-        why: 'from its flash point up it gives off vapor that a spark lights, and the whole tank can burn.',
-        help:
-          over === undefined
-            ? `Write the highest temperature that the bath may reach, well below that: ${warmer}.`
-            : `Keep the bath well below that: ${warmer}. Or use a fluid with a higher flash point.`,
-      });
-    }
+  eachStep(step, setting, report) {
+    if (step.verb !== 'wash' && step.verb !== 'soak') return;
+    const { bath } = step;
+    const fluid = setting.shop.fluids.find(({ name }) => name === step.fluid);
+    if (bath === null || fluid === undefined || fluid.flammable === null || kindOfLimit(bath) !== 'temperature') return;
+    const { flammable } = fluid;
+    const { low, high, nominal } = window(bath);
+    const ends = [high, nominal, low].filter((end) => end !== null);
+    const over = ends.find((end) => compare(end, flammable) !== -1);
+    if (over === undefined && (high ?? nominal) !== null) return;
+    const warmer =
+      'within 30 °F (16.7 °C) of its flash point a liquid is handled as a more flammable one (29 CFR 1910.106(a)(19))';
+    report({
+      at: step,
+      rootCause: `flash-point:${step.verb}:${fluid.name}:${formatLimit(bath)}`,
+      message:
+        over === undefined
+          ? `This bath is ${formatLimit(bath)}, with no upper limit, and the flash point of ${fluid.name} is ${formatQuantity(flammable)}.`
+          : `This bath is at ${formatQuantity(over)}, and the flash point of ${fluid.name} is ${formatQuantity(flammable)}.`,
+      why: 'from its flash point up it gives off vapor that a spark lights, and the whole tank can burn.',
+      help:
+        over === undefined
+          ? `Write the highest temperature that the bath may reach, well below that: ${warmer}.`
+          : `Keep the bath well below that: ${warmer}. Or use a fluid with a higher flash point.`,
+    });
   },
 };

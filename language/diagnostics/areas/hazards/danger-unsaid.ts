@@ -27,13 +27,10 @@ export const dangerUnsaid: Rule = {
           allow: part.allow,
         });
   },
-  procedure(procedure, report) {
-    for (const place of [...procedure.stages, ...procedure.repairs]) {
-      const station = procedure.shop.stations.find(({ name }) => name === place.station);
-      for (const step of place.steps)
-        for (const { danger, word } of unsaid(ownWords(step), [step.dangers, station?.dangers ?? []]))
-          report({ at: step, rootCause: causeOf(danger, step), ...statementOf(danger, word) });
-    }
+  eachStep(step, { shop, station: here }, report) {
+    const station = shop.stations.find(({ name }) => name === here);
+    for (const { danger, word } of unsaid(ownWords(step), [step.dangers, station?.dangers ?? []]))
+      report({ at: step, rootCause: causeOf(danger, step), ...statementOf(danger, word) });
   },
 };
 

@@ -1,3 +1,4 @@
+import { allSteps } from '../../../analysis/locations.ts';
 import type { Hazard } from '../../../model/procedure.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -9,8 +10,7 @@ export const signalWordTooWeak: Rule = {
   references: ['ANSI Z535.4'],
   title: 'A hazard that can hurt somebody is marked NOTICE.',
   procedure(procedure, report) {
-    const steps = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
-    const hazards: readonly Hazard[] = [...procedure.hazards, ...steps.flatMap((step) => step.hazards)];
+    const hazards: readonly Hazard[] = [...procedure.hazards, ...allSteps(procedure).flatMap((step) => step.hazards)];
     for (const { word, text, source } of hazards) {
       if (word !== 'NOTICE' || !speaksOfInjury(text)) continue;
       report({

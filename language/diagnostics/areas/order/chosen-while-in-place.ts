@@ -3,7 +3,7 @@ import { joint } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step, StepObject } from '../../../model/procedure.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A part is chosen, measured or lapped, or its holes are cleaned, while it is in place and a joint is closed over it. */
 export const chosenWhileInPlace: Rule = {
@@ -31,14 +31,13 @@ export const chosenWhileInPlace: Rule = {
       return closedOver(object.name, state);
     };
     return {
-      step({ step, block, before, path }) {
-        if (!['choose', 'measure', 'lap', 'clean-holes'].includes(step.verb)) return;
+      step: on(['choose', 'measure', 'lap', 'clean-holes'], ({ step, block, before, path }) => {
         // Written in the list of a check: the check itself is reported as impossible there.
         if ('inline' in block && block.inline) return;
         for (const object of step.objects) {
           const over = overIt(step, object, before);
           if (over === undefined) continue;
-          const since = before.provenance[layout.joints.get(over.part)!]!;
+          const since = before.since(layout.joints.get(over.part)!);
           report({
             at: step,
             source: object.source,
@@ -50,7 +49,7 @@ export const chosenWhileInPlace: Rule = {
             help: `Slacken and remove ${over.part}, and whatever is in between, before this step.`,
           });
         }
-      },
+      }),
     };
   },
 };

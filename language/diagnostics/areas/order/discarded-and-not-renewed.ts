@@ -5,7 +5,7 @@ import type { AbstractState } from '../../../analysis/state.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Part } from '../../../model/family.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A part that is not in the kit was discarded, and the unit is built up over its place, or leaves, without a new one. */
 export const discardedAndNotRenewed: Rule = {
@@ -20,7 +20,7 @@ export const discardedAndNotRenewed: Rule = {
     const isLost = (part: Part, state: AbstractState) =>
       !part.renewed && !part.suppliedLoose && mine(part.name) && state.may(state.part(part.name).place, place.gone);
     const of = (parts: readonly Part[], state: AbstractState) => {
-      const since = state.provenance[state.part(parts[0]!.name).place]!;
+      const since = state.since(state.part(parts[0]!.name).place);
       const words = partsWords(
         procedure,
         parts.map((part) => part.name),
@@ -39,8 +39,8 @@ export const discardedAndNotRenewed: Rule = {
       };
     };
     return {
-      step({ step, before, path }) {
-        const closes = ['run-down', 'torque', 'lock'].includes(step.verb);
+      step: on(['fit', 'run-down', 'torque', 'lock'], ({ step, before, path }) => {
+        const closes = step.verb !== 'fit';
         if (!closes && !closesUp(step)) return;
         const together = namedIn(step).map((object) => object.name);
         for (const object of namedIn(step)) {
@@ -63,7 +63,7 @@ export const discardedAndNotRenewed: Rule = {
             ...said(`when the ${partsWords(procedure, [object.name])} goes over ${lost.length > 1 ? 'them' : 'it'}`),
           });
         }
-      },
+      }),
       end({ state, path, last, block }) {
         for (const part of procedure.family.parts) {
           if (!isLost(part, state)) continue;

@@ -3,7 +3,7 @@ import { place } from '../../../analysis/locations.ts';
 import { faceWords, partWords } from '../../../analysis/prose.ts';
 import type { Source } from '../../../model/source.ts';
 import { stepBefore } from '../../edits.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A face is guarded with a part that is still in its own place in the unit. */
 export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
@@ -12,8 +12,7 @@ export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
   since: '0.2.0',
   title: 'A face is guarded with a part that is still in its own place.',
   flow: ({ graph, relations }, report) => ({
-    step({ step, before, path }) {
-      if (step.verb !== 'guard') return;
+    step: on(['guard'], ({ step, before, path }) => {
       const { procedure } = graph;
       for (const object of step.withObjects) {
         const cell = before.part(object.name).place;
@@ -23,7 +22,7 @@ export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
           at: step,
           source: object.source,
           path,
-          since: before.provenance[cell],
+          since: before.since(cell),
           rootCause: inPlaceCause(relations, before, object.name),
           message: `The ${partWords(procedure, object.name)} is still in its own place when it has to guard ${step.objects[0] === undefined ? 'a face' : faceWords(procedure, step.objects[0].name)}.`,
           why: 'it cannot be in two places, and the face is not bare yet.',
@@ -31,7 +30,7 @@ export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
           data: step.call === null ? { remove: `remove ${base}`, source: step.source } : undefined,
         });
       }
-    },
+    }),
   }),
   fix({ remove, source }) {
     return { title: 'Take it off first', safe: false, edits: [stepBefore(source, remove)] };

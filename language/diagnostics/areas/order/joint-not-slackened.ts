@@ -2,7 +2,7 @@ import { joint, place } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import type { Source } from '../../../model/source.ts';
 import { stepBefore } from '../../edits.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** The part of a tight joint is taken off without slackening it. A guard is only run down, and not slackened. */
 export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
@@ -11,8 +11,7 @@ export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
   since: '0.1.0',
   title: 'The part of a tight joint is taken off before the joint is slackened.',
   flow: ({ graph, layout, relations }, report) => ({
-    step({ step, before, path }) {
-      if (step.verb !== 'remove' && step.verb !== 'discard') return;
+    step: on(['remove', 'discard'], ({ step, before, path }) => {
       for (const object of step.objects) {
         const cell = layout.joints.get(object.name);
         if (
@@ -28,15 +27,15 @@ export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
           at: step,
           source: object.source,
           path,
-          since: before.provenance[cell],
-          rootCause: `tight:${object.name}:${before.provenance[cell]}`,
+          since: before.since(cell),
+          rootCause: `tight:${object.name}:${before.since(cell)}`,
           message: `The ${partWords(graph.procedure, object.name)} is still tight when it is taken off.`,
           why: 'breaking a joint loose takes its own step, with the unit held and the tool for it named.',
           help: `Write “slacken ${object.name}” first, while the unit is held.`,
           data: step.call === null ? { part: object.name, source: step.source } : undefined,
         });
       }
-    },
+    }),
   }),
   fix({ part, source }) {
     return { title: `Slacken ${part} first`, safe: true, edits: [stepBefore(source, `slacken ${part}`)] };

@@ -3,7 +3,7 @@ import { joint } from '../../../analysis/locations.ts';
 import { isLock, isOpenLock, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { isGate } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A joint is slackened, and neither taken off nor torqued again when the unit is read under pressure or leaves. */
 export const jointSlackenedThenLeft: Rule = {
@@ -16,7 +16,7 @@ export const jointSlackenedThenLeft: Rule = {
     const { graph, relations } = flow;
     const words = (part: string) => partWords(graph.procedure, part);
     return {
-      step({ step, before, path }) {
+      step: on(['test', 'read', 'set'], ({ step, before, path }) => {
         if (!readsUnderPressure(step, flow)) return;
         for (const { joint: one, since, cause } of loosened(flow, before, joint.slack)) {
           if (isLock(flow, one.part)) continue;
@@ -32,7 +32,7 @@ export const jointSlackenedThenLeft: Rule = {
             help: `Torque ${one.part} before this step, or delete the step that slackens it.`,
           });
         }
-      },
+      }),
       end({ state, path, last, block }) {
         for (const { joint: one, since, cause } of loosened(flow, state, joint.slack)) {
           if (isOpenLock(flow, state, one.part)) continue;

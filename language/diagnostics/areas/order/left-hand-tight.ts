@@ -1,7 +1,7 @@
 import { provesThrough } from '../../../analysis/effects.ts';
 import { isLock, isOpenLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A joint that a gate proves through, or that ships, is run down but not torqued. */
 export const leftHandTight: Rule = {
@@ -14,8 +14,8 @@ export const leftHandTight: Rule = {
     const { graph, relations } = flow;
     const words = (part: string) => partWords(graph.procedure, part);
     return {
-      step({ step, before, path }) {
-        if (step.verb !== 'test' || !readsUnderPressure(step, flow)) return;
+      step: on(['test'], ({ step, before, path }) => {
+        if (!readsUnderPressure(step, flow)) return;
         for (const { joint, since, cause } of loosened(flow, before, loose)) {
           if (joint.handTightIsFinal || isLock(flow, joint.part)) continue;
           if (!relations.loaded(joint.part) || !provesThrough(step.gate, joint.part)) continue;
@@ -29,7 +29,7 @@ export const leftHandTight: Rule = {
             help: 'Torque it before this test.',
           });
         }
-      },
+      }),
       end({ state, path, last, block }) {
         for (const { joint, since, cause } of loosened(flow, state, loose)) {
           if (joint.handTightIsFinal || isOpenLock(flow, state, joint.part)) continue;

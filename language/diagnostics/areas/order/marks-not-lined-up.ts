@@ -13,6 +13,7 @@ export const marksNotLinedUp: Rule<{ source: Source }> = {
   since: '0.2.0',
   title: 'A part with marks is fitted without lining them up.',
   procedure(procedure, report) {
+    if (procedure.family.parts.every(({ marks }) => marks === null)) return;
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       const named = (verb: Verb) =>
         block.steps.filter((step) => step.verb === verb).flatMap((step) => step.objects.map((object) => object.name));

@@ -14,7 +14,7 @@ export const needleNotLoaded: Rule = {
   since: '0.2.0',
   title: 'A stack on a chosen shim presses on nothing: what its spring loads is not declared.',
   family(family, report) {
-    const relations = new Relations(family);
+    const relations = Relations.of(family);
     for (const shim of family.parts) {
       if (shim.chosenFrom === null) continue;
       const stack = stackOn(shim, relations);

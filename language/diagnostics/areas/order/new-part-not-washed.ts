@@ -4,7 +4,7 @@ import { restsOn } from '../../../analysis/relations.ts';
 import type { Source } from '../../../model/source.ts';
 import { closesUp, namedIn, own } from '../../../model/steps.ts';
 import { stepBefore } from '../../edits.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A new part is fitted straight from its bag or the drawer, in preservative. */
 export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
@@ -13,7 +13,7 @@ export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
   since: '0.2.0',
   title: 'A new part is fitted with its preservative still on it.',
   flow: ({ graph, relations }, report) => ({
-    step({ step, before, path }) {
+    step: on(['fit', 'run-down'], ({ step, before, path }) => {
       if (!closesUp(step)) return;
       const { procedure } = graph;
       /** New parts by the step that made them new: one cause, one finding. */
@@ -27,7 +27,7 @@ export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
           if (!before.may(cells.dirt, dirt.preserved) || before.may(cells.dirt, unclean)) continue;
           if (own(step, 'readyToFit') === true || relations.part(name).readyToFit) continue;
           if (before.must(cells.place, place.gone) && relations.part(name).renewed) continue;
-          const since = before.provenance[cells.dirt]!;
+          const since = before.since(cells.dirt);
           const known = bySince.get(since);
           if (known === undefined) bySince.set(since, { names: [name], source: object.source });
           else if (!known.names.includes(name)) known.names.push(name);
@@ -51,7 +51,7 @@ export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
               : undefined,
         });
       }
-    },
+    }),
   }),
   fix({ rinse, source }) {
     return { title: 'Rinse it first', safe: false, edits: [stepBefore(source, rinse)] };

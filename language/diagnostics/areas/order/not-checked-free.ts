@@ -28,14 +28,15 @@ export const notCheckedFree: Rule = {
         : `Write “proves through ${joint}” in the check at ${check.number}, so that the unit goes back to it, or check the part here.`;
     };
     return {
+      looksAround: true,
       end({ state, path, last, block }) {
         for (const [name, cell] of layout.moved) {
           if (!mine(name) || !state.may(cell, flag.no) || !state.mayBeIn(name)) continue;
           const over = [name, ...relations.closedBy(name).map((joint) => joint.part)];
           // Parts that a partial job does not touch move as they did when the unit came in.
           const since = Math.max(
-            state.provenance[state.part(name).place]!,
-            ...over.flatMap((joint) => layout.joints.get(joint) ?? []).map((joint) => state.provenance[joint]!),
+            state.since(state.part(name).place),
+            ...over.flatMap((joint) => layout.joints.get(joint) ?? []).map((joint) => state.since(joint)),
           );
           if (since < 0) continue;
           const shut = graph.nodes[since];

@@ -3,7 +3,7 @@ import { partsWords } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { StepObject } from '../../../model/procedure.ts';
 import { namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A part that is always renewed, or that was discarded, goes back in. */
 export const oldPartRefitted: Rule = {
@@ -20,10 +20,9 @@ export const oldPartRefitted: Rule = {
         : before.may(cells.place, place.gone);
     };
     return {
-      step({ step, before, path }) {
-        if (step.verb !== 'fit' && step.verb !== 'run-down') return;
+      step: on(['fit', 'run-down'], ({ step, before, path }) => {
         const old = namedIn(step).filter((object) => isOld(object, before));
-        const sinceOf = ({ name }: StepObject) => before.provenance[before.part(name).place]!;
+        const sinceOf = ({ name }: StepObject) => before.since(before.part(name).place);
         /** Parts that came off at one step are one mistake. */
         const told = new Set<string>();
         for (const object of old) {
@@ -56,7 +55,7 @@ export const oldPartRefitted: Rule = {
                 }),
           });
         }
-      },
+      }),
     };
   },
 };

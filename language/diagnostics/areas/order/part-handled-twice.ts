@@ -3,7 +3,7 @@ import { joint, place } from '../../../analysis/locations.ts';
 import { bareFaces } from '../../../analysis/openings.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Taken off while it is off, fitted while it is in place, or run down while it is torqued. */
 export const partHandledTwice: Rule = {
@@ -12,9 +12,8 @@ export const partHandledTwice: Rule = {
   since: '0.1.0',
   title: 'A part is taken off or fitted a second time with nothing in between.',
   flow: (flow, report) => ({
-    step({ step, before, path, at }) {
+    step: on(['slacken', 'remove', 'discard', 'fit', 'run-down'], ({ step, before, path, at }) => {
       const { graph, layout, relations } = flow;
-      if (!['slacken', 'remove', 'discard', 'fit', 'run-down'].includes(step.verb)) return;
       const off = step.verb === 'remove' || step.verb === 'discard';
       const objects = namedIn(step);
       const twice = objects.filter((object) => {
@@ -35,8 +34,9 @@ export const partHandledTwice: Rule = {
       });
       const [first] = twice;
       if (first === undefined) return;
-      const since =
-        before.provenance[step.verb === 'run-down' ? layout.joints.get(first.name)! : before.part(first.name).place];
+      const since = before.since(
+        step.verb === 'run-down' ? layout.joints.get(first.name)! : before.part(first.name).place,
+      );
       const already =
         step.verb === 'run-down' ? 'tight or run down' : off || step.verb === 'slacken' ? 'off' : 'in place';
       report({
@@ -63,6 +63,6 @@ export const partHandledTwice: Rule = {
       function carrierGoes(name: string): boolean {
         return step.objects.some((other) => other.name !== name && relations.part(name).in.includes(other.name));
       }
-    },
+    }),
   }),
 };

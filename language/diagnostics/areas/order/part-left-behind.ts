@@ -2,7 +2,7 @@ import { place } from '../../../analysis/locations.ts';
 import { partsWords, stationWords } from '../../../analysis/prose.ts';
 import type { StepObject } from '../../../model/procedure.ts';
 import { namedIn, own } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /**
  * A part was sent or kept somewhere, no step names it there or brings it back, and it is fitted at another station. A
@@ -23,8 +23,8 @@ export const partLeftBehind: Rule = {
       return point.step.verb === 'send' || procedure.stages.some((stage) => stage.station === station);
     };
     return {
-      step({ step, before, path }) {
-        if (step.verb !== 'fit' && step.verb !== 'run-down') return;
+      looksAround: true,
+      step: on(['fit', 'run-down'], ({ step, before, path }) => {
         const [here] = layout.wordsOf(layout.unit.station, before.get(layout.unit.station) & ~1);
         if (here === undefined) return;
         /** Parts that are elsewhere, by the step that put them there: one cause, one finding. */
@@ -32,7 +32,7 @@ export const partLeftBehind: Rule = {
         for (const object of namedIn(step)) {
           const cells = before.part(object.name);
           const [there] = layout.wordsOf(cells.where, before.get(cells.where) & ~(layout.stationBit(here) | 1));
-          const since = before.provenance[cells.where]!;
+          const since = before.since(cells.where);
           if (there === undefined || !before.may(cells.place, place.off | place.sub) || !wasLeft(since)) continue;
           const known = bySince.get(since);
           if (known === undefined) bySince.set(since, { objects: [object], there });
@@ -53,7 +53,7 @@ export const partLeftBehind: Rule = {
             help: `Write “send ${bases} to ${here}” after the work on ${them} is done.`,
           });
         }
-      },
+      }),
     };
   },
 };

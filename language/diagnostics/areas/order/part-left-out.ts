@@ -2,7 +2,7 @@ import { variantParts } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
 import type { Part } from '../../../model/family.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Missing at the end, or when a joint that closes over it is run down. */
 export const partLeftOut: Rule = {
@@ -17,8 +17,7 @@ export const partLeftOut: Rule = {
     const mine = variantParts(flow);
     const out = place.off | place.gone | place.sub | place.guard;
     return {
-      step({ step, before, path }) {
-        if (step.verb !== 'run-down') return;
+      step: on(['run-down'], ({ step, before, path }) => {
         for (const object of step.objects) {
           const missing = [...relations.closure(object.name)].filter(
             (part) => mine(part) && before.may(before.part(part).place, out) && !relations.part(part).suppliedLoose,
@@ -28,19 +27,19 @@ export const partLeftOut: Rule = {
             at: step,
             source: object.source,
             path,
-            rootCause: `missing:${missing[0]}:${before.provenance[before.part(missing[0]!).place]}`,
-            since: before.provenance[before.part(missing[0]!).place],
+            rootCause: `missing:${missing[0]}:${before.since(before.part(missing[0]!).place)}`,
+            since: before.since(before.part(missing[0]!).place),
             message: `The ${partsWords(procedure, missing)} ${missing.length > 1 ? 'are' : 'is'} not in place when the ${partWords(procedure, object.name)} closes over ${missing.length > 1 ? 'them' : 'it'}.`,
             why: `the unit would be built without ${missing.length > 1 ? 'them' : 'it'}.`,
             help: `Fit ${missing.length > 1 ? 'them' : 'it'} before this step.`,
           });
         }
-      },
+      }),
       end({ state, path, last, block }) {
         const missing = procedure.family.parts.filter(
           (part) => !part.suppliedLoose && mine(part.name) && state.may(state.part(part.name).place, out | place.trial),
         );
-        const since = (part: Part) => state.provenance[state.part(part.name).place]!;
+        const since = (part: Part) => state.since(state.part(part.name).place);
         // Parts that came off at one step and are in the same state are one mistake.
         for (const [, parts] of groupBy(missing, (part) => `${since(part)} ${standsAs(part)}`)) {
           const [first] = parts as [Part, ...Part[]];

@@ -1,9 +1,9 @@
 import { inPlaceCause } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
+import { blockersOf } from '../../../analysis/order.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
-import { restsOn } from '../../../analysis/relations.ts';
 import { namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Taken off while something that lies on it or holds it is in place. A list in one step comes apart in any order. */
 export const partStillHeld: Rule = {
@@ -12,27 +12,12 @@ export const partStillHeld: Rule = {
   since: '0.1.0',
   title: 'A part is taken off while another still lies on it or holds it.',
   flow: ({ graph, relations }, report) => ({
-    step({ step, before, path }) {
-      if (!['remove', 'discard', 'renew'].includes(step.verb)) return;
+    step: on(['remove', 'discard', 'renew'], ({ step, before, path }) => {
       const together = namedIn(step).flatMap(({ kind, name }) => (kind === 'part' ? name : []));
       for (const object of step.objects) {
         const name = object.name;
         if (!before.may(before.part(name).place, place.in | place.trial)) continue;
-        const inside = relations.inside(name).map((part) => part.name);
-        const closing = relations.closedBy(name).map((joint) => joint.part);
-        // What its stack presses on lies over it, as a nozzle with its needle over the spring in the bore.
-        const over = [...relations.bornBy(name)].filter((loaded) =>
-          [loaded, ...restsOn(relations.part(loaded))].every(
-            (part) => before.mayBeIn(part) && !together.includes(part),
-          ),
-        );
-        const blockers = [
-          ...new Set(
-            [...relations.holders(name), ...relations.onIt(name)].map((part) => part.name).concat(closing, over),
-          ),
-        ]
-          .filter((other) => other !== name && !together.includes(other) && !inside.includes(other))
-          .filter((other) => before.mayBeIn(other));
+        const blockers = blockersOf(relations, before, name, together);
         if (blockers.length === 0) continue;
         const { procedure } = graph;
         report({
@@ -40,12 +25,12 @@ export const partStillHeld: Rule = {
           source: object.source,
           path,
           rootCause: inPlaceCause(relations, before, blockers[0]!),
-          since: before.provenance[before.part(blockers[0]!).place],
+          since: before.since(before.part(blockers[0]!).place),
           message: `The ${partWords(procedure, name)} cannot come off yet.`,
           why: `the ${partsWords(procedure, blockers)} ${blockers.length > 1 ? 'are' : 'is'} still in place over it.`,
           help: `Take ${blockers.length > 1 ? 'those' : 'that'} off first, or in the same step.`,
         });
       }
-    },
+    }),
   }),
 };

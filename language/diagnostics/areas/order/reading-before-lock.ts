@@ -2,7 +2,7 @@ import { provesThrough } from '../../../analysis/effects.ts';
 import { adjuster as setting } from '../../../analysis/locations.ts';
 import { openLocks } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A test is read while an adjuster is set but its lock is not tight. */
 export const readingBeforeLock: Rule = {
@@ -11,8 +11,7 @@ export const readingBeforeLock: Rule = {
   since: '0.2.0',
   title: 'A test is read while an adjuster is set but not locked.',
   flow: (flow, report) => ({
-    step({ step, before, path }) {
-      if (step.verb !== 'test') return;
+    step: on(['test'], ({ step, before, path }) => {
       const words = (part: string) => partWords(flow.graph.procedure, part);
       for (const { adjuster, lock, since, cause } of openLocks(flow, before, setting.set)) {
         if (!provesThrough(step.gate, adjuster.part)) continue;
@@ -26,6 +25,6 @@ export const readingBeforeLock: Rule = {
           help: `Write “lock ${lock}” before this test.`,
         });
       }
-    },
+    }),
   }),
 };

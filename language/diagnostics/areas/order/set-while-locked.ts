@@ -1,17 +1,17 @@
 import { joint } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** An adjuster is turned while its lock is tight. */
-export const setWhileLocked: Rule = {
+export const setWhileLocked: Rule<StepFix> = {
   code: 'set-while-locked',
   severity: 'error',
   since: '0.2.0',
   title: 'An adjuster is turned while its lock is tight.',
   flow: ({ graph, layout }, report) => ({
-    step({ step, block, before, path }) {
-      if (step.verb !== 'set' && step.verb !== 'back-off') return;
+    step: on(['set', 'back-off'], ({ step, block, before, path }) => {
       // A repair that sends the unit back here in the wrong state is not a mistake of this step.
       if (path.repair !== null && path.repair !== block) return;
       const { procedure } = graph;
@@ -24,13 +24,15 @@ export const setWhileLocked: Rule = {
           at: step,
           source: object.source,
           path,
-          since: before.provenance[cell],
+          since: before.since(cell),
           rootCause: `lock-tight:${lock}:${writtenAt(step)}`,
           message: `The ${partWords(procedure, lock)} is still tight when the ${partWords(procedure, object.name)} is turned.`,
           why: 'it does not turn, or its thread or slot gives way.',
           help: `Write “slacken ${lock}” before this step, with the pressure off.`,
+          data: missingBefore(step, `slacken ${lock}`),
         });
       }
-    },
+    }),
   }),
+  fix: fixStep,
 };

@@ -4,7 +4,7 @@ import { type Relations, restsOn } from '../../../analysis/relations.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Source } from '../../../model/source.ts';
 import { stepBefore } from '../../edits.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /**
  * A joint is slackened or torqued while an adjuster still loads, through its spring, what the joint closes over. An
@@ -24,8 +24,8 @@ export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
     const isSet = (adjuster: string) =>
       allSteps(procedure).some(({ verb, objects }) => verb === 'set' && objects.some(({ name }) => name === adjuster));
     return {
-      step({ step, before, path }) {
-        if (!['slacken', 'torque'].includes(step.verb)) return;
+      looksAround: true,
+      step: on(['slacken', 'torque'], ({ step, before, path }) => {
         for (const object of step.objects) {
           const closure = relations.closure(object.name);
           for (const { adjuster, chain, loads } of springs) {
@@ -34,7 +34,7 @@ export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
             if (pressed.length === 0 || closure.has(adjuster) || chain.has(object.name)) continue;
             if (!before.may(cell, setting.found | setting.set | setting.locked)) continue;
             if (![...chain, object.name].every((part) => before.mayBeIn(part))) continue;
-            const since = before.provenance[cell]!;
+            const since = before.since(cell);
             const load = `${adjuster}:${since}`;
             if (step.verb === 'slacken') told.add(load);
             else if (told.has(load)) continue;
@@ -54,7 +54,7 @@ export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
             });
           }
         }
-      },
+      }),
     };
   },
   fix({ backOff, source }) {

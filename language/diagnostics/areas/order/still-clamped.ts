@@ -2,7 +2,7 @@ import type { Departure } from '../../../analysis/flow-analysis.ts';
 import { flag } from '../../../analysis/locations.ts';
 import { stationWords } from '../../../analysis/prose.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** The unit leaves a station, or is clamped again, or the procedure ends, while it is clamped. */
 export const stillClamped: Rule = {
@@ -12,13 +12,13 @@ export const stillClamped: Rule = {
   title: 'The unit leaves a station, or is clamped again, while it is still clamped.',
   flow: ({ graph, layout }, report) => {
     const left = ({ last, block, state, path }: Departure, said: Statement) => {
-      const since = state.provenance[layout.unit.clamped];
+      const since = state.since(layout.unit.clamped);
       if (!state.may(layout.unit.clamped, flag.yes)) return;
       report({ at: last ?? block.source, path, since, rootCause: `clamped:${since}`, ...said });
     };
     return {
-      step({ step, before, path }) {
-        const since = before.provenance[layout.unit.clamped];
+      step: on(['clamp', 'unclamp'], ({ step, before, path }) => {
+        const since = before.since(layout.unit.clamped);
         if (step.verb === 'clamp' && before.may(layout.unit.clamped, flag.yes)) {
           report({
             at: step,
@@ -41,7 +41,7 @@ export const stillClamped: Rule = {
             help: 'Delete this, or add the missing clamp step before it.',
           });
         }
-      },
+      }),
       leave(leaving) {
         const words = stationWords(graph.procedure, leaving.block.station);
         left(leaving, {

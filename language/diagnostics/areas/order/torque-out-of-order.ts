@@ -1,10 +1,11 @@
 import { variantParts } from '../../../analysis/assembly.ts';
 import { joint, place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** Torqued before it is run down, or with parts inside missing. */
-export const torqueOutOfOrder: Rule = {
+export const torqueOutOfOrder: Rule<StepFix> = {
   code: 'torque-out-of-order',
   severity: 'error',
   since: '0.1.0',
@@ -14,8 +15,7 @@ export const torqueOutOfOrder: Rule = {
     const { procedure } = graph;
     const mine = variantParts(flow);
     return {
-      step({ step, before, path }) {
-        if (step.verb !== 'torque' && step.verb !== 'lock') return;
+      step: on(['torque', 'lock'], ({ step, before, path }) => {
         for (const object of step.objects) {
           const cell = layout.joints.get(object.name);
           const name = partWords(procedure, object.name);
@@ -24,11 +24,12 @@ export const torqueOutOfOrder: Rule = {
               at: step,
               source: object.source,
               path,
-              since: before.provenance[cell],
-              rootCause: `apart:${object.name}:${before.provenance[cell]}`,
+              since: before.since(cell),
+              rootCause: `apart:${object.name}:${before.since(cell)}`,
               message: `The ${name} is torqued before it is run down by hand.`,
               why: 'a crossed thread would go unnoticed.',
               help: 'Run it down first.',
+              data: missingBefore(step, `run-down ${object.name}`),
             });
             continue;
           }
@@ -41,14 +42,15 @@ export const torqueOutOfOrder: Rule = {
             at: step,
             source: object.source,
             path,
-            since: before.provenance[before.part(missing[0]!).place],
-            rootCause: `missing:${missing[0]}:${before.provenance[before.part(missing[0]!).place]}`,
+            since: before.since(before.part(missing[0]!).place),
+            rootCause: `missing:${missing[0]}:${before.since(before.part(missing[0]!).place)}`,
             message: `The ${name} is torqued while the ${partsWords(procedure, missing)} inside ${missing.length > 1 ? 'are' : 'is'} not in place.`,
             why: 'the unit is closed without what belongs inside.',
             help: `Fit ${missing.length > 1 ? 'them' : 'it'} first.`,
           });
         }
-      },
+      }),
     };
   },
+  fix: fixStep,
 };

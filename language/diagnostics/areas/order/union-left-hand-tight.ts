@@ -1,6 +1,6 @@
 import { isLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { listed, partWords } from '../../../analysis/prose.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /**
  * A union or connector, which is a joint whose part carries a port, is only hand-tight when pressure comes on. It may
@@ -13,7 +13,7 @@ export const unionLeftHandTight: Rule = {
   unsafe: true,
   title: 'A union or connector is only hand-tight when pressure comes on.',
   flow: (flow, report) => ({
-    step({ step, before, path }) {
+    step: on(['test', 'read', 'set'], ({ step, before, path }) => {
       if (!readsUnderPressure(step, flow)) return;
       const { graph, relations } = flow;
       for (const { joint, since, cause } of loosened(flow, before, loose)) {
@@ -29,6 +29,6 @@ export const unionLeftHandTight: Rule = {
           help: `Torque ${joint.part} before this step.`,
         });
       }
-    },
+    }),
   }),
 };

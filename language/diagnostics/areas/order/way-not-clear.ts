@@ -3,7 +3,7 @@ import { guard, place } from '../../../analysis/locations.ts';
 import { capital, faceWords, partsWords, partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import { namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Fitted under something that is already on: a closed joint, the part that its stack presses on, a guard. */
 export const wayNotClear: Rule = {
@@ -12,10 +12,9 @@ export const wayNotClear: Rule = {
   since: '0.1.0',
   title: 'A part is fitted where something that is already on is in the way.',
   flow: ({ graph, layout, relations }, report) => ({
-    step({ step, block, before, path }) {
+    step: on(['fit', 'run-down'], ({ step, block, before, path }) => {
       /** A needle in a nozzle that is off blocks nothing: both are in the hand. */
       const isHeldUp = (part: string) => restsOn(relations.part(part)).every((under) => before.mayBeIn(under));
-      if (step.verb !== 'fit' && step.verb !== 'run-down') return;
       if (builtUpsideDown(block, step, relations)) return;
       const { procedure } = graph;
       const objects = namedIn(step);
@@ -29,7 +28,7 @@ export const wayNotClear: Rule = {
           (other) => !together.includes(other) && before.may(before.part(other).place, place.in) && isHeldUp(other),
         );
         if (barring.length > 0) {
-          const since = before.provenance[before.part(barring[0]!).place];
+          const since = before.since(before.part(barring[0]!).place);
           report({
             at: step,
             source: object.source,
@@ -53,7 +52,7 @@ export const wayNotClear: Rule = {
           // A part in its own tray is assembled in the hand.
           if (!before.mayBeIn(relations.face(met).part) || !before.may(layout.faces.get(met)!.guard, guard.on))
             continue;
-          const since = before.provenance[layout.faces.get(met)!.guard];
+          const since = before.since(layout.faces.get(met)!.guard);
           report({
             at: step,
             source: object.source,
@@ -66,6 +65,6 @@ export const wayNotClear: Rule = {
           });
         }
       }
-    },
+    }),
   }),
 };

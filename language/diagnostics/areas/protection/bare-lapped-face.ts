@@ -4,7 +4,7 @@ import { capital, faceWords, partWords, stationWords } from '../../../analysis/p
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A lapped or ground face is bare when the unit leaves a station, waits, is abraded, or the procedure ends. */
 export const bareLappedFace: Rule = {
@@ -32,11 +32,14 @@ export const bareLappedFace: Rule = {
       }
     };
     return {
-      step({ step, before, path }) {
-        if (step.verb === 'wait') tell(step, before, path, 'while the unit waits');
-        if (step.verb === 'buff' || step.verb === 'blast')
-          tell(step, before, path, `while the unit is ${step.verb === 'buff' ? 'buffed' : 'blasted'}`);
-      },
+      step: on(['wait', 'buff', 'blast'], ({ step, before, path }) => {
+        tell(
+          step,
+          before,
+          path,
+          `while the unit ${{ wait: 'waits', buff: 'is buffed', blast: 'is blasted' }[step.verb]}`,
+        );
+      }),
       leave({ last, block, state, path }) {
         tell(last ?? block.source, state, path, `when the unit leaves ${stationWords(procedure, block.station)}`);
       },

@@ -1,6 +1,6 @@
 import { partWords, stationWords } from '../../../analysis/prose.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Parts are fitted or run down for good at a dirty station. Guards and trial fits are temporary. */
 export const builtAtDirtyStation: Rule = {
@@ -11,7 +11,7 @@ export const builtAtDirtyStation: Rule = {
   flow: ({ graph, layout }, report) => {
     const { procedure } = graph;
     return {
-      step({ step, block, before, path }) {
+      step: on(['fit', 'run-down'], ({ step, block, before, path }) => {
         if (!closesUp(step)) return;
         const [station] = layout.wordsOf(layout.unit.station, before.get(layout.unit.station));
         const at = procedure.shop.stations.find((one) => one.name === station);
@@ -27,7 +27,7 @@ export const builtAtDirtyStation: Rule = {
           why: 'the dirt on the bench is built in with it.',
           help: 'Build at a clean station. For a guard write “guard”; for a trial fit add “for trial”.',
         });
-      },
+      }),
     };
   },
 };

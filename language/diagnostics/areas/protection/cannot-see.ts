@@ -1,7 +1,7 @@
 import { inPlaceCause, shutInBy } from '../../../analysis/assembly.ts';
 import { flag, guard, place } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** What a check looks at is covered: by the part it closes against, by its guard, or shut in by a joint. */
 export const cannotSee: Rule = {
@@ -10,9 +10,9 @@ export const cannotSee: Rule = {
   since: '0.2.0',
   title: 'A face or part is checked by eye while it is covered or shut in.',
   flow: (flow, report) => ({
-    step({ step, before, path }) {
+    step: on(['check'], ({ step, before, path }) => {
       // Movement is felt from outside, and a sweat under pressure shows outside.
-      if (step.verb !== 'check' || step.moves !== null || step.all) return;
+      if (step.moves !== null || step.all) return;
       const { layout, relations } = flow;
       const { procedure } = flow.graph;
       if (before.may(layout.unit.pressure, flag.yes)) return;
@@ -40,13 +40,13 @@ export const cannotSee: Rule = {
           return {
             words: `${faceWords(procedure, id)} is under its guard`,
             help: `Write “remove ${face.guardedBy}” before this step`,
-            since: before.provenance[cell],
-            cause: `guard-on:${id}:${before.provenance[cell]}`,
+            since: before.since(cell),
+            cause: `guard-on:${id}:${before.since(cell)}`,
           };
         if (face.meets === null) return null;
         const other = relations.face(face.meets).part;
         if (![face.part, other].every((part) => before.may(before.part(part).place, place.in))) return null;
-        const since = before.provenance[before.part(other).place]!;
+        const since = before.since(before.part(other).place);
         return {
           words: `${faceWords(procedure, id)} is shut by the ${partWords(procedure, other)}`,
           help: `Check it with the ${partWords(procedure, other)} off`,
@@ -59,7 +59,7 @@ export const cannotSee: Rule = {
       function jointOver(part: string) {
         const joint = shutInBy(flow, before, part);
         if (joint === null) return null;
-        const since = before.provenance[before.part(joint).place]!;
+        const since = before.since(before.part(joint).place);
         return {
           words: `the ${partWords(procedure, part)} is shut in under the ${partWords(procedure, joint)}`,
           help: 'Check it before it goes in, or while it is out',
@@ -68,6 +68,6 @@ export const cannotSee: Rule = {
           cause: inPlaceCause(relations, before, joint),
         };
       }
-    },
+    }),
   }),
 };

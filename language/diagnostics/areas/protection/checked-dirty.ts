@@ -2,7 +2,7 @@ import { dirt, place, wet } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { failEntries, own } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A part is judged while it is dirty, or wet with solvent, detergent or water. */
 export const checkedDirty: Rule = {
@@ -14,7 +14,8 @@ export const checkedDirty: Rule = {
     /** Parts already reported: a later path reaches the same step with the same dirt. */
     const told = new Set<string>();
     return {
-      step({ step, before, path }) {
+      looksAround: true,
+      step: on(['check', 'measure'], ({ step, before, path }) => {
         // Whether a part moves is felt, clean or not.
         if (!judges(step) || own(step, 'moves') != null) return;
         const parts = [
@@ -32,7 +33,7 @@ export const checkedDirty: Rule = {
         if (first === undefined || names.every((name) => told.has(name))) return;
         for (const name of names) told.add(name);
         const cells = before.part(first);
-        const since = before.provenance[dirty.length > 0 ? cells.dirt : cells.wet]!;
+        const since = before.since(dirty.length > 0 ? cells.dirt : cells.wet);
         const words = partsWords(graph.procedure, names);
         const [are, them] = names.length > 1 ? ['are', 'them'] : ['is', 'it'];
         report({
@@ -52,7 +53,7 @@ export const checkedDirty: Rule = {
                 help: `Blow ${them} dry first.`,
               }),
         });
-      },
+      }),
     };
   },
 };

@@ -1,10 +1,11 @@
 import { place, port } from '../../../analysis/locations.ts';
 import { listed, partsWords, partWords } from '../../../analysis/prose.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** A cap is still in when the part that covers its port goes on, or a joint is torqued over parts put in for trial. */
-export const countDoesNotClose: Rule = {
+export const countDoesNotClose: Rule<StepFix> = {
   code: 'count-does-not-close',
   severity: 'error',
   since: '0.2.0',
@@ -13,9 +14,10 @@ export const countDoesNotClose: Rule = {
     /** Caps that a wash went over, by port and since when: they are reported there. */
     const washedOver = new Set<string>();
     return {
-      step({ step, before, path }) {
+      looksAround: true,
+      step: on(['wash', 'soak', 'fit', 'run-down', 'torque', 'lock'], ({ step, before, path }) => {
         const { procedure } = graph;
-        const cap = (name: string) => `${name}:${before.provenance[layout.ports.get(name)!]}`;
+        const cap = (name: string) => `${name}:${before.since(layout.ports.get(name)!)}`;
         if (step.verb === 'wash' || step.verb === 'soak')
           for (const one of step.objects.flatMap(({ name }) => relations.ports(name)))
             if (before.may(layout.ports.get(one.name)!, port.capped)) washedOver.add(cap(one.name));
@@ -33,7 +35,7 @@ export const countDoesNotClose: Rule = {
             );
             if (shut.length === 0) continue;
             const names = shut.map((one) => one.name);
-            const since = before.provenance[layout.ports.get(names[0]!)!];
+            const since = before.since(layout.ports.get(names[0]!)!);
             report({
               at: step,
               source: object.source,
@@ -43,6 +45,7 @@ export const countDoesNotClose: Rule = {
               message: `The cap is still in ${names.length > 1 ? 'ports' : 'port'} ${listed(names)} when the ${partWords(procedure, object.name)} goes over ${names.length > 1 ? 'them' : 'it'}.`,
               why: 'it stays in the unit and blocks the passage.',
               help: `Write “uncap ${names.join(', ')}” before this step, and count the caps.`,
+              data: missingBefore(step, `uncap ${names.join(', ')}`),
             });
           }
         }
@@ -53,7 +56,7 @@ export const countDoesNotClose: Rule = {
           );
           const [first] = tried;
           if (first === undefined) continue;
-          const since = before.provenance[before.part(first).place];
+          const since = before.since(before.part(first).place);
           report({
             at: step,
             source: object.source,
@@ -65,7 +68,8 @@ export const countDoesNotClose: Rule = {
             help: `Remove ${tried.length > 1 ? 'them' : 'it'} and fit ${tried.length > 1 ? 'them' : 'it'} for good first.`,
           });
         }
-      },
+      }),
     };
   },
+  fix: fixStep,
 };

@@ -2,7 +2,7 @@ import { stationWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { FluidKind, Shop } from '../../../model/shop.ts';
 import { own } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 const dirtyFluids: readonly FluidKind[] = ['solvent', 'detergent', 'caustic'];
 
@@ -18,7 +18,7 @@ export const dirtyWorkInCleanRoom: Rule = {
   flow: ({ graph }, report) => {
     const { procedure } = graph;
     return {
-      step({ step, block, path }) {
+      step: on(['mark', 'buff', 'blast', 'wash', 'soak'], ({ step, block, path }) => {
         const dirty = dirtyWork(step, procedure.shop);
         if (dirty === null) return;
         // A repair that names no station is done in a cup beside the place where the unit was sent from.
@@ -33,7 +33,7 @@ export const dirtyWorkInCleanRoom: Rule = {
           why: 'chips, grit and drips settle on the parts that are built there.',
           help: 'Do it at another station, before the last wash.',
         });
-      },
+      }),
     };
   },
 };

@@ -1,7 +1,7 @@
 import { shutInBy } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A part is washed where the bath does not reach it: shut in by a joint. */
 export const dunkedPart: Rule = {
@@ -12,18 +12,17 @@ export const dunkedPart: Rule = {
   flow: (flow, report) => {
     const { procedure } = flow.graph;
     return {
-      step({ step, before, path }) {
-        if (step.verb !== 'wash' && step.verb !== 'soak') return;
+      step: on(['wash', 'soak'], ({ step, before, path }) => {
         const isOpen = procedure.family.parts.some((part) => before.may(before.part(part.name).place, place.off));
         const shutIn = step.objects.flatMap((object) => {
           const joint = shutInBy(flow, before, object.name);
           // `all` of an open unit means the parts that are out of it: what nobody has opened stays shut.
-          if (joint === null || (step.all && isOpen && before.provenance[before.part(joint).place] === -1)) return [];
+          if (joint === null || (step.all && isOpen && before.since(before.part(joint).place) === -1)) return [];
           return [{ object, joint }];
         });
         const [first] = shutIn;
         if (first !== undefined) {
-          const since = before.provenance[before.part(first.joint).place];
+          const since = before.since(before.part(first.joint).place);
           report({
             at: step,
             source: first.object.source,
@@ -38,7 +37,7 @@ export const dunkedPart: Rule = {
             help: `Take ${shutIn.length > 1 ? 'them' : 'it'} out first, or clean only the outside.`,
           });
         }
-      },
+      }),
     };
   },
 };

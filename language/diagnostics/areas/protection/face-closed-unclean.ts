@@ -2,7 +2,7 @@ import { place, unclean } from '../../../analysis/locations.ts';
 import { capital, faceWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A lapped face is covered for good while its part is dirty, where the part is neither fitted nor carries what is fitted. */
 export const faceClosedUnclean: Rule = {
@@ -11,7 +11,7 @@ export const faceClosedUnclean: Rule = {
   since: '0.2.0',
   title: 'A lapped face is covered for good while its part is dirty.',
   flow: ({ graph, relations }, report) => ({
-    step({ step, before, path }) {
+    step: on(['fit', 'run-down'], ({ step, before, path }) => {
       if (!closesUp(step)) return;
       const objects = namedIn(step).filter(({ name }) => !before.mustBeIn(name));
       /** What goes in with a part that carries it. */
@@ -32,7 +32,7 @@ export const faceClosedUnclean: Rule = {
           [face.part, other].some((part) => names.includes(part));
         const cells = before.part(face.part);
         if (!closes || !before.may(cells.dirt, unclean)) continue;
-        const since = before.provenance[cells.dirt]!;
+        const since = before.since(cells.dirt);
         report({
           at: step,
           source: (objects.find(({ name }) => name === other || name === face.part) ?? objects[0]!).source,
@@ -44,6 +44,6 @@ export const faceClosedUnclean: Rule = {
           help: `Wash ${relations.part(face.part).base} first.`,
         });
       }
-    },
+    }),
   }),
 };

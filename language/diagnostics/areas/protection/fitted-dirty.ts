@@ -4,7 +4,7 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Fitted dirty, or on a dirty part. */
 export const fittedDirty: Rule = {
@@ -16,7 +16,8 @@ export const fittedDirty: Rule = {
     /** One missing wash shows as different dirt on each path: the first path on which a step is reported wins. */
     const told = new Map<Step, PathContext>();
     return {
-      step({ step, before, path }) {
+      looksAround: true,
+      step: on(['fit', 'run-down'], ({ step, before, path }) => {
         if (!closesUp(step)) return;
         const { procedure } = graph;
         /** Dirty parts by the step that made them dirty: one cause, one finding. */
@@ -31,7 +32,7 @@ export const fittedDirty: Rule = {
             // A new part from the kit comes clean in its bag.
             if (before.must(cells.place, place.gone) && relations.part(name).renewed) continue;
             if (!before.may(cells.dirt, unclean)) continue;
-            const since = before.provenance[cells.dirt]!;
+            const since = before.since(cells.dirt);
             const known = bySince.get(since);
             if (known === undefined) bySince.set(since, { names: [name], at: object, onto: name !== object.name });
             else if (!known.names.includes(name)) known.names.push(name);
@@ -53,7 +54,7 @@ export const fittedDirty: Rule = {
             help: `Wash or rinse ${names.join(', ')} before this step.`,
           });
         }
-      },
+      }),
     };
   },
 };

@@ -3,17 +3,19 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Source } from '../../../model/source.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, onlyTestOil, type StepFix } from '../../step-fixes.ts';
 
 /** Solvent, detergent or water is still on a part, or on the part under it, when it is fitted. */
-export const fittedWet: Rule = {
+export const fittedWet: Rule<StepFix> = {
   code: 'fitted-wet',
   severity: 'error',
   since: '0.1.0',
   title: 'A part is fitted with solvent, detergent or water still on it.',
   flow: ({ graph, relations }, report) => ({
-    step({ step, before, path }) {
+    step: on(['fit', 'run-down'], ({ step, before, path }) => {
       if (!closesUp(step)) return;
+      const oil = onlyTestOil(graph.procedure.shop);
       /** Wet parts by the step that made them wet: one cause, one finding. */
       const bySince = new Map<number, { names: string[]; source: Source; water: boolean }>();
       for (const object of namedIn(step)) {
@@ -22,13 +24,20 @@ export const fittedWet: Rule = {
         for (const name of [object.name, ...onto]) {
           const cells = before.part(name);
           if (before.must(cells.place, place.gone) || !before.may(cells.wet, wet.solvent | wet.water)) continue;
-          const since = before.provenance[cells.wet]!;
+          const since = before.since(cells.wet);
           const known = bySince.get(since);
           if (known === undefined)
             bySince.set(since, { names: [name], source: object.source, water: before.may(cells.wet, wet.water) });
           else if (!known.names.includes(name)) known.names.push(name);
         }
       }
+      // What else the same step left wet is fitted later.
+      const allWet = (since: number) =>
+        graph.procedure.family.parts.flatMap(({ name }) => {
+          const { wet: cell, place: where } = before.part(name);
+          const isWet = before.since(cell) === since && before.may(cell, wet.solvent | wet.water);
+          return isWet && !before.must(where, place.gone) ? [name] : [];
+        });
       for (const [since, { names, source, water }] of bySince) {
         const [are, it] = names.length > 1 ? ['are', 'them'] : ['is', 'it'];
         report({
@@ -40,8 +49,10 @@ export const fittedWet: Rule = {
           message: `The ${partsWords(graph.procedure, names)} ${are} still wet with ${water ? 'water or detergent' : 'solvent'} when ${names.length > 1 ? 'they go' : 'it goes'} together.`,
           why: water ? 'they rust inside.' : 'it strips the oil film inside.',
           help: `Blow ${it} dry or rinse ${it} in test oil first.`,
+          data: oil === null ? undefined : missingBefore(step, `rinse ${allWet(since).join(', ')} in ${oil}`),
         });
       }
-    },
+    }),
   }),
+  fix: fixStep,
 };

@@ -1,6 +1,6 @@
 import { guard } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A part is washed with the guard still on its face: nothing under the guard is washed. */
 export const guardInTheWash: Rule = {
@@ -9,10 +9,11 @@ export const guardInTheWash: Rule = {
   since: '0.2.0',
   title: 'A part is washed while a guard is on its lapped face.',
   flow: ({ graph, layout, relations }, report) => ({
-    step({ step, block, before, path }) {
+    looksAround: true,
+    step: on(['wash', 'soak', 'rinse'], ({ step, block, before, path }) => {
       // The last rinse of all counts as a wash: the dirt that it leaves is built in.
       const rinsesAll = step.verb === 'rinse' && step.all;
-      if (step.verb !== 'wash' && step.verb !== 'soak' && !rinsesAll) return;
+      if (step.verb === 'rinse' && !rinsesAll) return;
       const { procedure } = graph;
       for (const object of step.objects) {
         const face = relations.faces(object.name).find((one) => before.may(layout.faces.get(one.id)!.guard, guard.on));
@@ -21,7 +22,7 @@ export const guardInTheWash: Rule = {
         const again = block.steps.slice(block.steps.indexOf(step) + 1);
         if (again.some((later) => later.verb === step.verb && later.objects.some(({ name }) => name === object.name)))
           continue;
-        const since = before.provenance[layout.faces.get(face.id)!.guard];
+        const since = before.since(layout.faces.get(face.id)!.guard);
         const guardWords = face.guardedBy === null ? 'guard' : partWords(procedure, face.guardedBy);
         report({
           at: step,
@@ -34,6 +35,6 @@ export const guardInTheWash: Rule = {
           help: `Write “remove ${face.guardedBy ?? 'the guard'}” before this step.`,
         });
       }
-    },
+    }),
   }),
 };

@@ -52,7 +52,6 @@ export const protection: readonly AnyRule[] = [
   waterWashedNotOiled,
   guardInTheWash,
   dunkedPart,
-  leftOutOfTheWash,
   passageBlocked,
   countDoesNotClose,
   outsideCleanedWithPortsOpen,
@@ -62,4 +61,5 @@ export const protection: readonly AnyRule[] = [
   nothingDoneHere,
   dirtyWorkInCleanRoom,
   builtAtDirtyStation,
+  leftOutOfTheWash,
 ];

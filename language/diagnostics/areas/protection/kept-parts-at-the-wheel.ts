@@ -1,7 +1,7 @@
 import { place } from '../../../analysis/locations.ts';
 import { looseParts } from '../../../analysis/loose.ts';
 import { partsWords, stationWords } from '../../../analysis/prose.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Small lapped parts are put down at an abrasive station, or go there with the unit. */
 export const keptPartsAtTheWheel: Rule = {
@@ -15,8 +15,7 @@ export const keptPartsAtTheWheel: Rule = {
     const abrasive = (name: string | null) =>
       procedure.shop.stations.some((station) => station.name === name && station.abrasive);
     return {
-      step({ step, block, path }) {
-        if (step.verb !== 'keep' && step.verb !== 'send') return;
+      step: on(['keep', 'send'], ({ step, block, path }) => {
         if (!abrasive(step.station ?? block.station)) return;
         const fine = step.objects.filter((object) => relations.isFine(object.name));
         if (fine.length === 0) return;
@@ -31,7 +30,7 @@ export const keptPartsAtTheWheel: Rule = {
           why: 'grit from an abrasive station scores lapped faces and seizes matched fits.',
           help: `Keep ${fine.length > 1 ? 'them' : 'it'} at another station.`,
         });
-      },
+      }),
       leave({ last, block, to, state, path }) {
         if (!abrasive(to.station)) return;
         const along = procedure.family.parts.filter((part) => {
@@ -46,7 +45,7 @@ export const keptPartsAtTheWheel: Rule = {
         const [first] = along;
         if (first === undefined) return;
         const loose = looseParts(flow, state);
-        const since = state.provenance[state.part(first.name).place];
+        const since = state.since(state.part(first.name).place);
         const all = loose?.parts.includes(first) ? loose.parts : along;
         report({
           at: last ?? block.source,

@@ -1,7 +1,7 @@
 import { guard } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A lapped, ground or matched part in the hand is itself buffed, blasted or rubbed with grit. Lapping does not count. */
 export const lappedFaceAbraded: Rule = {
@@ -10,7 +10,7 @@ export const lappedFaceAbraded: Rule = {
   since: '0.2.0',
   title: 'A lapped, ground or matched part is itself buffed, blasted or rubbed with an abrasive.',
   flow: ({ graph, layout, relations }, report) => ({
-    step({ step, before, path }) {
+    step: on(['buff', 'blast', 'wipe'], ({ step, before, path }) => {
       if (!abrades(step)) return;
       for (const object of step.objects) {
         const name = object.kind === 'face' ? relations.face(object.name).part : object.name;
@@ -29,7 +29,7 @@ export const lappedFaceAbraded: Rule = {
         });
         return;
       }
-    },
+    }),
   }),
 };
 

@@ -1,7 +1,7 @@
 import { age, looked, place } from '../../../analysis/locations.ts';
 import { capital, faceWords, listed } from '../../../analysis/prose.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A lapped face is closed without having been inspected since the unit came in. A new part counts as inspected. */
 export const lappedFaceNotChecked: Rule = {
@@ -10,7 +10,7 @@ export const lappedFaceNotChecked: Rule = {
   since: '0.1.0',
   title: 'A lapped face is closed, and nobody has looked at it since the unit came in.',
   flow: ({ graph, layout, relations }, report) => ({
-    step({ step, before, path }) {
+    step: on(['fit', 'run-down'], ({ step, before, path }) => {
       if (!closesUp(step)) return;
       const objects = namedIn(step);
       const names = objects.map((object) => object.name);
@@ -37,6 +37,6 @@ export const lappedFaceNotChecked: Rule = {
         why: 'a scored or stained face leaks, and is found only on the tester.',
         help: `Write “check ${unseen.map((face) => face.id).join(', ')} "…"” before this step, with what to look for.`,
       });
-    },
+    }),
   }),
 };

@@ -1,17 +1,18 @@
-import { wet } from '../../../analysis/locations.ts';
+import { place, wet } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, onlyTestOil, type StepFix } from '../../step-fixes.ts';
 
 /** A matched pair goes together dry: it must be wet with clean test oil. */
-export const lappedPairFittedDry: Rule = {
+export const lappedPairFittedDry: Rule<StepFix> = {
   code: 'lapped-pair-fitted-dry',
   severity: 'error',
   since: '0.1.0',
   title: 'A lapped pair goes together dry instead of wet with clean test oil.',
   flow: ({ graph, relations }, report) => ({
-    step({ step, before, path }) {
-      if (step.verb !== 'fit') return;
+    step: on(['fit'], ({ step, before, path }) => {
+      const oil = onlyTestOil(graph.procedure.shop);
       const objects = namedIn(step);
       const names = objects.map((object) => object.name);
       for (const object of objects) {
@@ -26,7 +27,7 @@ export const lappedPairFittedDry: Rule = {
             continue;
           const dry = [object.name, other].filter((name) => before.may(before.part(name).wet, wet.dry | wet.bare));
           if (dry.length === 0) continue;
-          const since = before.provenance[before.part(dry[0]!).wet];
+          const since = before.since(before.part(dry[0]!).wet);
           report({
             at: step,
             source: object.source,
@@ -36,9 +37,14 @@ export const lappedPairFittedDry: Rule = {
             message: `The ${partWords(graph.procedure, object.name)} and the ${partWords(graph.procedure, other)} are a lapped pair and go together dry.`,
             why: 'the first stroke can seize them.',
             help: 'Rinse both in clean test oil first.',
+            data:
+              oil === null || [object.name, other].some((name) => before.may(before.part(name).place, place.gone))
+                ? undefined
+                : missingBefore(step, `rinse ${object.name}, ${other} in ${oil}`),
           });
         }
       }
-    },
+    }),
   }),
+  fix: fixStep,
 };

@@ -1,17 +1,18 @@
 import { partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import { isOfAll } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { blank } from '../../edits.ts';
+import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** Lapped parts that are not a pair are put down or soaked together, and nothing says how they are kept apart. */
-export const lappedPartsTogether: Rule = {
+export const lappedPartsTogether: Rule<StepFix> = {
   code: 'lapped-parts-together',
   severity: 'warning',
   since: '0.2.0',
   title: 'Lapped parts are put down or soaked together, and the text does not say how they are kept apart.',
   flow: ({ graph, relations }, report) => ({
-    step({ step, path }) {
-      if (step.verb !== 'keep' && step.verb !== 'send' && step.verb !== 'soak') return;
+    step: on(['keep', 'send', 'soak'], ({ step, path }) => {
       if (step.text !== null || step.note !== null) return;
       const fine = step.objects.filter((object) => relations.isFine(object.name));
       // A matched pair stays together; the danger is the next part knocking against it.
@@ -30,7 +31,9 @@ export const lappedPartsTogether: Rule = {
         )} are lapped or matched and ${step.verb === 'soak' ? 'soak' : 'are put down'} together.`,
         why: 'faces that knock together are scored before anybody fits them.',
         help: 'Write how they are kept apart at the end of the step, such as "Own lidded tray, each in its place".',
+        data: missingClause(step, blank),
       });
-    },
+    }),
   }),
+  fix: fixStep,
 };

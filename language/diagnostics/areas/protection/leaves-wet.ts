@@ -26,7 +26,7 @@ export const leavesWet: Rule = {
       });
       const [first] = wetParts;
       if (first === undefined) return;
-      const since = state.provenance[state.part(first.name).wet];
+      const since = state.since(state.part(first.name).wet);
       const water = wetParts.some((part) => state.may(state.part(part.name).wet, wet.water));
       report({
         at: last ?? block.source,

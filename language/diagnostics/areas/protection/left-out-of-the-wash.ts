@@ -4,7 +4,7 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Stage } from '../../../model/procedure.ts';
 import { isOfAll } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** The first stage that washes names its parts, and forgets some that lie beside them, as dirty as they came. */
 export const leftOutOfTheWash: Rule = {
@@ -30,14 +30,16 @@ export const leftOutOfTheWash: Rule = {
     );
     const mine = variantParts(flow);
     return {
-      after({ step, path }, state) {
+      looksAround: true,
+      step: on(['wash', 'soak'], ({ step, before, path }) => {
         if (step !== last || path.repair !== null) return;
-        const out = (name: string) => state.may(state.part(name).place, place.off | place.sub | place.guard);
+        const out = (name: string) => before.may(before.part(name).place, place.off | place.sub | place.guard);
         const left = procedure.family.parts.filter(({ name, suppliedLoose }) => {
           if (!mine(name) || suppliedLoose || otherwise.has(name)) return false;
+          if (step.objects.some((object) => object.name === name)) return false;
           // The unit's own body stays where it is: it has to be washed once it is open.
           const open = restsOn(relations.part(name)).length === 0 && relations.onIt(name).some((on) => out(on.name));
-          return (out(name) || open) && state.may(state.part(name).dirt, dirt.dirty);
+          return (out(name) || open) && before.may(before.part(name).dirt, dirt.dirty);
         });
         if (left.length === 0) return;
         const names = left.map(({ name }) => name);
@@ -49,7 +51,7 @@ export const leftOutOfTheWash: Rule = {
           why: `${names.length > 1 ? 'they go' : 'it goes'} on dirty among clean parts.`,
           help: `Add ${left.map(({ base }) => base).join(', ')} to it, or write “wash all except” and the parts that must not be washed.`,
         });
-      },
+      }),
     };
   },
 };

@@ -5,7 +5,7 @@ import type { Block, Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import { namedIn, own } from '../../../model/steps.ts';
 import { behind } from '../../edits.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Words that say that a single new part is made to fit. */
 const suited = /chos|select|grade|match|lap|pair|balanc|size|fit/iu;
@@ -34,15 +34,16 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
       return point?.kind === 'step' ? point : null;
     };
     return {
-      step({ step, before, path }) {
-        if (step.verb !== 'fit' || step.forTrial) return;
+      looksAround: true,
+      step: on(['fit'], ({ step, before, path }) => {
+        if (step.forTrial) return;
         for (const { name } of namedIn(step)) {
           for (const other of partnersOf(name)) {
             for (const [fresh, old] of [
               [name, other],
               [other, name],
             ] as const) {
-              const since = before.provenance[before.part(fresh).age]!;
+              const since = before.since(before.part(fresh).age);
               const renewed = stepAt(since);
               if (renewed?.step.verb !== 'renew' || !before.may(before.part(fresh).age, age.new)) continue;
               const cells = before.part(old);
@@ -63,7 +64,7 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
             }
           }
         }
-      },
+      }),
       leave({ state, path }) {
         for (const part of parts) {
           for (const other of part.matchedTo) {
@@ -73,9 +74,9 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
                 state.must(state.part(name).place, place.off | place.sub) && !state.may(state.part(name).where, 1),
             );
             if (!away || (state.get(places[0]!) & state.get(places[1]!)) !== 0) continue;
-            const putDown = places.map((cell) => stepAt(state.provenance[cell]!)?.step ?? null);
+            const putDown = places.map((cell) => stepAt(state.since(cell))?.step ?? null);
             if (putDown.some((step) => step === null || step.text !== null || step.note !== null)) continue;
-            const since = Math.max(...places.map((cell) => state.provenance[cell]!));
+            const since = Math.max(...places.map((cell) => state.since(cell)));
             const [here, there] = putDown.map((step) => stationWords(procedure, own(step!, 'station') ?? null));
             report({
               at: stepAt(since)!.step,

@@ -1,17 +1,18 @@
 import { looseParts } from '../../../analysis/loose.ts';
 import { bareFaces, isDraining, openPorts } from '../../../analysis/openings.ts';
 import { capital, faceWords, listed, partsWords } from '../../../analysis/prose.ts';
-import type { Rule } from '../../rule.ts';
+import { blank } from '../../edits.ts';
+import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** The unit waits for somebody, or is sent out, with ports open, lapped faces bare or parts loose. */
-export const noSafeStop: Rule = {
+export const noSafeStop: Rule<StepFix> = {
   code: 'no-safe-stop',
   severity: 'warning',
   since: '0.2.0',
   title: 'The unit waits for somebody or is sent out with ports open, lapped faces bare or parts loose.',
   flow: (flow, report) => ({
-    step({ step, before, path }) {
-      if (step.verb !== 'hold-for' && step.verb !== 'send-out') return;
+    step: on(['hold-for', 'send-out'], ({ step, before, path }) => {
       const { procedure } = flow.graph;
       const when = step.verb === 'hold-for' ? 'while the unit waits' : 'when the unit is sent out';
       const why = 'nobody knows for how long, or who handles it';
@@ -37,6 +38,7 @@ export const noSafeStop: Rule = {
           message: `${capital(faceWords(procedure, face.id))} is bare ${when}.`,
           why: `${why}.`,
           help: `${face.guardedBy === null ? 'Cover it first' : `Write “guard ${face.id} with ${face.guardedBy}” before this step`}.`,
+          data: face.guardedBy === null ? undefined : missingBefore(step, `guard ${face.id} with ${face.guardedBy}`),
         });
       }
       const loose = looseParts(flow, before);
@@ -50,7 +52,9 @@ export const noSafeStop: Rule = {
         message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}.`,
         why: `${why}.`,
         help: `Write “keep ${[...new Set(loose.parts.map((part) => part.base))].join(', ')}” before this step.`,
+        data: missingBefore(step, `keep ${[...new Set(loose.parts.map((part) => part.base))].join(', ')} ${blank}`),
       });
-    },
+    }),
   }),
+  fix: fixStep,
 };

@@ -1,13 +1,15 @@
-import type { PathContext } from '../../../analysis/flow-analysis.ts';
+import type { FlowAnalysis, PathContext } from '../../../analysis/flow-analysis.ts';
+import { allSteps } from '../../../analysis/locations.ts';
 import { isDraining, openPorts } from '../../../analysis/openings.ts';
 import { listed } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** A port is open at an abrasive step, while the unit waits, or when it leaves the shop. */
-export const openPortInDirt: Rule = {
+export const openPortInDirt: Rule<StepFix> = {
   code: 'open-port-in-dirt',
   severity: 'error',
   since: '0.1.0',
@@ -25,17 +27,30 @@ export const openPortInDirt: Rule = {
         message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}.`,
         why: `grit goes in, and comes out in the ${shipping ? "customer's engine" : 'tester'}.`,
         help: `Write “cap ${names.join(', ')}” before this.`,
+        data:
+          'verb' in at && !shipping && !isCappedLater(flow, at, names)
+            ? missingBefore(at, `cap ${names.join(', ')}`)
+            : undefined,
       });
     };
     return {
-      step({ step, before, path }) {
-        if (step.verb === 'buff' || step.verb === 'blast')
-          tell(step, before, path, `while the unit is ${step.verb === 'buff' ? 'buffed' : 'blasted'}`, false);
-        if (step.verb === 'wait' && !isDraining(flow, before)) tell(step, before, path, 'while the unit waits', false);
-      },
+      step: on(['buff', 'blast', 'wait'], ({ step, before, path }) => {
+        if (step.verb === 'wait' && isDraining(flow, before)) return;
+        const when = { wait: 'waits', buff: 'is buffed', blast: 'is blasted' }[step.verb];
+        tell(step, before, path, `while the unit ${when}`, false);
+      }),
       end({ state, path, last, block }) {
         tell(last ?? block.source, state, path, 'when the unit is shipped', true);
       },
     };
   },
+  fix: fixStep,
 };
+
+/** A later step would cap what is capped already then. */
+function isCappedLater({ graph }: FlowAnalysis, at: Step, names: readonly string[]): boolean {
+  const steps = allSteps(graph.procedure);
+  return steps
+    .slice(steps.indexOf(at))
+    .some(({ verb, objects }) => verb === 'cap' && objects.some(({ name }) => names.includes(name)));
+}

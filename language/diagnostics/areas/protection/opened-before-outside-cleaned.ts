@@ -1,7 +1,7 @@
 import { allSteps, flag, place } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A unit with lapped or matched parts that came in is opened while its outside may still be dirty. */
 export const openedBeforeOutsideCleaned: Rule = {
@@ -21,8 +21,8 @@ export const openedBeforeOutsideCleaned: Rule = {
       return isBody || relations.loaded(name);
     };
     return {
-      step({ step, before, path }) {
-        if (step.verb !== 'slacken' && step.verb !== 'remove' && step.verb !== 'discard') return;
+      looksAround: true,
+      step: on(['slacken', 'remove', 'discard'], ({ step, before, path }) => {
         if (!before.may(layout.unit.outside, flag.no)) return;
         const object = step.objects.find(({ name }) => opens(name) && before.may(before.part(name).place, place.in));
         if (object === undefined) return;
@@ -35,7 +35,7 @@ export const openedBeforeOutsideCleaned: Rule = {
           why: 'the dirt on the thread falls onto the lapped faces.',
           help: 'Cap the ports and write “clean outside” before this step.',
         });
-      },
+      }),
     };
   },
 };

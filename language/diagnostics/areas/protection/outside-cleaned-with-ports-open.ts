@@ -2,7 +2,7 @@ import { openPorts } from '../../../analysis/openings.ts';
 import { listed } from '../../../analysis/prose.ts';
 import type { Source } from '../../../model/source.ts';
 import { stepBefore } from '../../edits.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** The outside is brushed down while a port is open. */
 export const outsideCleanedWithPortsOpen: Rule<{ names: readonly string[]; source: Source }> = {
@@ -11,8 +11,7 @@ export const outsideCleanedWithPortsOpen: Rule<{ names: readonly string[]; sourc
   since: '0.2.0',
   title: 'A port is open while the outside of the unit is cleaned.',
   flow: (flow, report) => ({
-    step({ step, before, path }) {
-      if (step.verb !== 'clean-outside') return;
+    step: on(['clean-outside'], ({ step, before, path }) => {
       const open = openPorts(flow, before);
       if (open === null) return;
       const { names, since, cause } = open;
@@ -26,7 +25,7 @@ export const outsideCleanedWithPortsOpen: Rule<{ names: readonly string[]; sourc
         help: `Write “cap ${names.join(', ')}” before this step.`,
         data: step.call === null ? { names, source: step.source } : undefined,
       });
-    },
+    }),
   }),
   fix({ names, source }) {
     return { title: `Cap ${listed(names)} first`, safe: true, edits: [stepBefore(source, `cap ${names.join(', ')}`)] };

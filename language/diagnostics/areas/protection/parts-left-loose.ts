@@ -4,10 +4,12 @@ import { partsWords, stationWords } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
-import type { Rule } from '../../rule.ts';
+import { blank } from '../../edits.ts';
+import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingAfter, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** Parts are off, and not put down anywhere, when the unit leaves the station or waits. */
-export const partsLeftLoose: Rule = {
+export const partsLeftLoose: Rule<StepFix> = {
   code: 'parts-left-loose',
   severity: 'error',
   since: '0.1.0',
@@ -27,15 +29,21 @@ export const partsLeftLoose: Rule = {
         message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}.`,
         why: 'parts of several units get mixed.',
         help: `Write “keep ${names.join(', ')} at” and a station before this.`,
+        data: !('verb' in at)
+          ? undefined
+          : at.verb === 'wait'
+            ? missingBefore(at, `keep ${names.join(', ')} ${blank}`)
+            : missingAfter(at, `keep ${names.join(', ')} ${blank}`),
       });
     };
     return {
-      step({ step, before, path }) {
-        if (step.verb === 'wait') tell(step, before, path, 'while the unit waits');
-      },
+      step: on(['wait'], ({ step, before, path }) => {
+        tell(step, before, path, 'while the unit waits');
+      }),
       leave({ last, block, state, path }) {
         tell(last ?? block.source, state, path, `when the unit leaves ${stationWords(procedure, block.station)}`);
       },
     };
   },
+  fix: fixStep,
 };

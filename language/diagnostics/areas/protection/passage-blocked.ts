@@ -2,10 +2,11 @@ import { isHydraulic, isPneumatic } from '../../../analysis/hydraulic.ts';
 import { port } from '../../../analysis/locations.ts';
 import { portExposed } from '../../../analysis/openings.ts';
 import { listed, partsWords } from '../../../analysis/prose.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** Washed, primed, tested or connected with a port capped. */
-export const passageBlocked: Rule = {
+export const passageBlocked: Rule<StepFix> = {
   code: 'passage-blocked',
   severity: 'error',
   since: '0.1.0',
@@ -14,9 +15,10 @@ export const passageBlocked: Rule = {
     /** Reported caps, by port and since when; and ports reported on the first path, which no later path reports again. */
     const told = new Set<string>();
     return {
-      step({ step, before, path }) {
+      looksAround: true,
+      step: on(['connect', 'prime', 'test', 'read', 'set', 'wash', 'soak'], ({ step, before, path }) => {
         const { procedure } = graph;
-        const cap = (name: string) => `${name}:${before.provenance[layout.ports.get(name)!]}`;
+        const cap = (name: string) => `${name}:${before.since(layout.ports.get(name)!)}`;
         const capped = (names: readonly string[]) =>
           names.filter(
             (name) =>
@@ -27,7 +29,7 @@ export const passageBlocked: Rule = {
         const tell = (names: readonly string[], doing: string, why: string) => {
           if (names.length === 0) return;
           for (const name of names) told.add(cap(name)).add(path.repair === null ? name : cap(name));
-          const since = before.provenance[layout.ports.get(names[0]!)!];
+          const since = before.since(layout.ports.get(names[0]!)!);
           report({
             at: step,
             path,
@@ -36,6 +38,7 @@ export const passageBlocked: Rule = {
             message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} still capped when ${doing}.`,
             why: `${why}.`,
             help: `Write “uncap ${names.join(', ')}” before this step.`,
+            data: missingBefore(step, `uncap ${names.join(', ')}`),
           });
         };
         if (step.verb === 'connect')
@@ -45,7 +48,7 @@ export const passageBlocked: Rule = {
             'the line cannot go on over a cap',
           );
         // For a test with air, as under water, the other ports must be shut.
-        if ((step.verb === 'prime' || isHydraulic(step, procedure)) && !isPneumatic(step)) {
+        if (isHydraulic(step, procedure) && !isPneumatic(step)) {
           const exposed = procedure.family.ports.filter((one) => portExposed(before, one)).map((one) => one.name);
           tell(
             capped(exposed),
@@ -66,7 +69,8 @@ export const passageBlocked: Rule = {
             'the dirt stays in the passage',
           );
         }
-      },
+      }),
     };
   },
+  fix: fixStep,
 };

@@ -5,7 +5,7 @@ import type { Port } from '../../../model/family.ts';
 import type { Block, Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import { failEntries, isOfAll } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** The state of a port in which a step on it does nothing, and the steps that bring that state about. */
 const already = {
@@ -34,28 +34,28 @@ export const portHandledTwice: Rule<{ source: Source }> = {
       return verb === 'cap' || verb === 'uncap' || point.block === block;
     };
     return {
-      step({ step, block, before, path }) {
+      looksAround: true,
+      step: on(['cap', 'uncap', 'connect', 'disconnect'], ({ step, block, before, path }) => {
         const { verb } = step;
-        if (!isPortVerb(verb)) return;
-        const first =
-          path.repair === null ||
-          (path.from?.path.repair === null && path.repair === block && sendersOf(graph, block) === 1);
-        if (!first) return;
         const { bits, words } = already[verb];
         const cells = (name: string) => layout.ports.get(name)!;
         const twice = step.objects.filter(({ name }) => {
           const one = relations.port(name);
           return (
             before.must(cells(name), bits) &&
-            isDoneBy(one, before.provenance[cells(name)]!, verb, block) &&
+            isDoneBy(one, before.since(cells(name)), verb, block) &&
             // A new part comes without the old one's cap.
             !before.may(before.part(one.part).age, age.new)
           );
         });
         const whole = twice.length === step.objects.length;
         if (twice.length === 0 || (isOfAll(step) && !whole)) return;
+        const first =
+          path.repair === null ||
+          (path.from?.path.repair === null && path.repair === block && sendersOf(graph, block) === 1);
+        if (!first) return;
         const names = twice.map(({ name }) => name);
-        const since = Math.max(...names.map((name) => before.provenance[cells(name)]!));
+        const since = Math.max(...names.map((name) => before.since(cells(name))));
         report({
           at: step,
           source: isOfAll(step) ? step.source : twice[0]!.source,
@@ -68,17 +68,13 @@ export const portHandledTwice: Rule<{ source: Source }> = {
           help: 'Delete this, or add the missing step in between.',
           data: whole && step.call === null ? { source: step.source } : undefined,
         });
-      },
+      }),
     };
   },
   fix({ source }) {
     return { title: 'Delete this step', safe: false, edits: [{ source, text: '' }] };
   },
 };
-
-function isPortVerb(verb: Step['verb']): verb is keyof typeof already {
-  return verb in already;
-}
 
 /** From how many places a unit is sent to a repair; gates that are judged together count as one. */
 function sendersOf({ procedure, gates, decisions }: ControlFlowGraph, block: Block): number {

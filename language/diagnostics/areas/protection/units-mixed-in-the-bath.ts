@@ -2,10 +2,12 @@ import { place } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { isOfAll, namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { blank } from '../../edits.ts';
+import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** Loose parts of the whole set go into one bath, and the text does not say how the units are kept apart. */
-export const unitsMixedInTheBath: Rule = {
+export const unitsMixedInTheBath: Rule<StepFix> = {
   code: 'units-mixed-in-the-bath',
   severity: 'warning',
   since: '0.2.0',
@@ -19,8 +21,8 @@ export const unitsMixedInTheBath: Rule = {
         .filter(({ verb, text, note }) => verb === 'guard' || (verb === 'keep' && (text ?? note) !== null))
         .some((step) => namedIn(step).some(({ name }) => name === part));
     return {
-      step({ step, block, before, path }) {
-        if (!['wash', 'soak', 'rinse'].includes(step.verb)) return;
+      looksAround: true,
+      step: on(['wash', 'soak', 'rinse'], ({ step, block, before, path }) => {
         if (!('together' in block) || !block.together) return;
         if (step.text !== null || step.note !== null) return;
         const { procedure } = graph;
@@ -39,8 +41,10 @@ export const unitsMixedInTheBath: Rule = {
           )} of the whole set go into one bath.`,
           why: 'a needle comes out with another unit’s nozzle.',
           help: 'Write how the units are kept apart, such as "Own basket, own number", or do the stage one unit at a time.',
+          data: missingClause(step, blank),
         });
-      },
+      }),
     };
   },
+  fix: fixStep,
 };

@@ -3,7 +3,7 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Source } from '../../../model/source.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
-import type { Rule } from '../../rule.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** Washed in water, suds or caustic, dried, and fitted with no film of oil. */
 export const waterWashedNotOiled: Rule = {
@@ -12,7 +12,7 @@ export const waterWashedNotOiled: Rule = {
   since: '0.2.0',
   title: 'A part that was washed in water or detergent is dried and fitted without being oiled.',
   flow: ({ graph, relations }, report) => ({
-    step({ step, before, path }) {
+    step: on(['fit', 'run-down'], ({ step, before, path }) => {
       if (!closesUp(step)) return;
       /** Bare parts by the step that left them bare: one cause, one finding. */
       const bySince = new Map<number, { names: string[]; source: Source }>();
@@ -22,7 +22,7 @@ export const waterWashedNotOiled: Rule = {
         for (const name of [object.name, ...onto]) {
           const cells = before.part(name);
           if (before.must(cells.place, place.gone) || !before.may(cells.wet, wet.bare)) continue;
-          const since = before.provenance[cells.wet]!;
+          const since = before.since(cells.wet);
           const known = bySince.get(since);
           if (known === undefined) bySince.set(since, { names: [name], source: object.source });
           else if (!known.names.includes(name)) known.names.push(name);
@@ -41,6 +41,6 @@ export const waterWashedNotOiled: Rule = {
           help: `Rinse ${them} in test oil or oil ${them} first.`,
         });
       }
-    },
+    }),
   }),
 };

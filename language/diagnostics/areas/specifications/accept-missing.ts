@@ -1,28 +1,29 @@
-import { allSteps } from '../../../analysis/locations.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A test that reads nothing and does not say what is good. */
-export const acceptMissing: Rule = {
+export const acceptMissing: Rule<StepFix> = {
   code: 'accept-missing',
   severity: 'error',
   since: '0.2.0',
   ofAbsence: true,
   title: 'A test reads nothing and does not say what to accept.',
-  procedure(procedure, report) {
-    for (const step of allSteps(procedure)) {
-      if (step.verb !== 'test') continue;
-      const { test } = step;
-      // A reading or a fall needs a limit; the author's own text may say what is good.
-      if (test.reads !== null || step.limit !== null || test.from !== null || test.inTime !== null) continue;
-      if (step.accept !== null || step.reject !== null || step.text !== null) continue;
-      report({
-        at: step,
-        rootCause: `accept:${writtenAt(step)}`,
-        message: `Test ${step.gate.test} says neither what is read nor what is good.`,
-        why: 'one person passes a drop on the tip, and the next does not.',
-        help: 'Write “accept "…"”, or “read … within …”.',
-      });
-    }
+  eachStep(step, _, report) {
+    if (step.verb !== 'test') return;
+    const { test } = step;
+    // A reading or a fall needs a limit; the author's own text may say what is good.
+    if (test.reads !== null || step.limit !== null || test.from !== null || test.inTime !== null) return;
+    if (step.accept !== null || step.reject !== null || step.text !== null) return;
+    report({
+      at: step,
+      rootCause: `accept:${writtenAt(step)}`,
+      message: `Test ${step.gate.test} says neither what is read nor what is good.`,
+      why: 'one person passes a drop on the tip, and the next does not.',
+      help: 'Write “accept "…"”, or “read … within …”.',
+      data: missingClause(step, `accept ${blank}`),
+    });
   },
+  fix: fixStep,
 };

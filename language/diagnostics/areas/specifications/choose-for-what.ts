@@ -1,4 +1,3 @@
-import { allSteps } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Rule } from '../../rule.ts';
@@ -10,20 +9,18 @@ export const chooseForWhat: Rule = {
   since: '0.2.0',
   ofAbsence: true,
   title: 'A part is chosen, but nothing says which reading it has to bring to what.',
-  procedure(procedure, report) {
-    for (const step of allSteps(procedure)) {
-      if (step.verb !== 'choose' || step.objects.length === 0) continue;
-      if (step.choose !== null || step.text !== null) continue;
-      report({
-        at: step,
-        rootCause: `choose:${writtenAt(step)}`,
-        message: `Nothing says what the ${partsWords(
-          procedure,
-          step.objects.map((object) => object.name),
-        )} is chosen for.`,
-        why: 'the bench hand guesses a thickness and builds the unit for nothing.',
-        help: 'Write “to bring” and the test, then “to” and its target.',
-      });
-    }
+  eachStep(step, setting, report) {
+    if (step.verb !== 'choose' || step.objects.length === 0) return;
+    if (step.choose !== null || step.text !== null) return;
+    report({
+      at: step,
+      rootCause: `choose:${writtenAt(step)}`,
+      message: `Nothing says what the ${partsWords(
+        setting,
+        step.objects.map((object) => object.name),
+      )} is chosen for.`,
+      why: 'the bench hand guesses a thickness and builds the unit for nothing.',
+      help: 'Write “to bring” and the test, then “to” and its target.',
+    });
   },
 };

@@ -4,12 +4,14 @@ import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
 import { own } from '../../../model/steps.ts';
 import type { Verb } from '../../../model/verbs.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 const done: Partial<Record<Verb, string>> = { wash: 'washed', rinse: 'rinsed', soak: 'soaked', oil: 'oiled' };
 
 /** Washed, rinsed, soaked or oiled, and nothing says in what. */
-export const fluidMissing: Rule = {
+export const fluidMissing: Rule<StepFix> = {
   code: 'fluid-missing',
   severity: 'error',
   since: '0.2.0',
@@ -27,9 +29,11 @@ export const fluidMissing: Rule = {
         message: `Nothing says in what this is ${what}.`,
         why: 'solvent left on a lapped fit strips its oil film, detergent rusts it, and oil removes no dirt.',
         help: `Write “${step.verb === 'oil' ? 'with' : 'in'}” and a fluid of the shop${such}.`,
+        data: missingClause(step, `${step.verb === 'oil' ? 'with' : 'in'} ${fluids.length === 1 ? fluids[0] : blank}`),
       });
     }
   },
+  fix: fixStep,
 };
 
 /** The author's own text may name it. */

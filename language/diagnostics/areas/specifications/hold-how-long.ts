@@ -1,28 +1,29 @@
-import { allSteps } from '../../../analysis/locations.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A pressure is held, and nothing says for how long. */
-export const holdHowLong: Rule = {
+export const holdHowLong: Rule<StepFix> = {
   code: 'hold-how-long',
   severity: 'error',
   since: '0.2.0',
   ofAbsence: true,
   title: 'A pressure is held, but nothing says for how long.',
-  procedure(procedure, report) {
-    for (const step of allSteps(procedure)) {
-      if (step.verb !== 'test') continue;
-      const { test, conditions } = step;
-      if (test.hold === null || test.forTime !== null || test.inTime !== null) continue;
-      const words = [step.text, step.accept, step.reject, step.note, ...conditions].join(' ');
-      if (test.reads === 'time' || /\d ?(s|sec|seconds?|min|minutes?)\b/u.test(words)) continue;
-      report({
-        at: step,
-        rootCause: `hold-time:${writtenAt(step)}`,
-        message: `Test ${step.gate.test} holds a pressure, but does not say for how long.`,
-        why: 'a slow leak shows no drop in the two seconds that somebody in a hurry waits.',
-        help: 'Write “for” and a time, such as for 10 s.',
-      });
-    }
+  eachStep(step, _, report) {
+    if (step.verb !== 'test') return;
+    const { test, conditions } = step;
+    if (test.hold === null || test.forTime !== null || test.inTime !== null) return;
+    const words = [step.text, step.accept, step.reject, step.note, ...conditions].join(' ');
+    if (test.reads === 'time' || /\d ?(s|sec|seconds?|min|minutes?)\b/u.test(words)) return;
+    report({
+      at: step,
+      rootCause: `hold-time:${writtenAt(step)}`,
+      message: `Test ${step.gate.test} holds a pressure, but does not say for how long.`,
+      why: 'a slow leak shows no drop in the two seconds that somebody in a hurry waits.',
+      help: 'Write “for” and a time, such as for 10 s.',
+      data: missingClause(step, `for ${blank} s`),
+    });
   },
+  fix: fixStep,
 };

@@ -1,8 +1,8 @@
-import { specLimits, stepLimits } from '../../../analysis/limits.ts';
+import { limitsIn, specLimits, type WrittenLimit } from '../../../analysis/limits.ts';
 import { capital } from '../../../analysis/prose.ts';
 import { compare, formatLimit, isEmpty, kindOfLimit, window } from '../../../quantities/index.ts';
 import type { Kind, Limit } from '../../../quantities/types.ts';
-import type { Rule } from '../../rule.ts';
+import type { Report, Rule } from '../../rule.ts';
 
 /** A count can be met exactly. */
 const counted: readonly Kind[] = ['drops', 'strokes', 'turns'];
@@ -14,24 +14,29 @@ export const limitEmpty: Rule = {
   since: '0.2.0',
   title: 'No value fits a limit.',
   procedure(procedure, report) {
-    for (const { limit, words, source, step, spec } of [...specLimits(procedure), ...stepLimits(procedure)]) {
-      const why = isEmpty(limit)
-        ? 'the low end is above the high end, so no unit can pass'
-        : isPoint(limit)
-          ? 'it leaves no room at all, and no gauge shows exactly that value'
-          : null;
-      if (why === null) continue;
-      report({
-        at: step ?? source,
-        source,
-        allow: spec?.allow,
-        message: `${capital(words)} is ${formatLimit(limit)}.`,
-        why: `${why}.`,
-        help: `Correct the figures from the maker's data.`,
-      });
-    }
+    for (const one of specLimits(procedure)) judge(one, report);
+  },
+  eachStep(step, _, report) {
+    for (const one of limitsIn(step)) judge(one, report);
   },
 };
+
+function judge({ limit, words, source, step, spec }: WrittenLimit, report: (one: Report<never>) => void) {
+  const why = isEmpty(limit)
+    ? 'the low end is above the high end, so no unit can pass'
+    : isPoint(limit)
+      ? 'it leaves no room at all, and no gauge shows exactly that value'
+      : null;
+  if (why === null) return;
+  report({
+    at: step ?? source,
+    source,
+    allow: spec?.allow,
+    message: `${capital(words)} is ${formatLimit(limit)}.`,
+    why: `${why}.`,
+    help: `Correct the figures from the maker's data.`,
+  });
+}
 
 function isPoint(limit: Limit): boolean {
   if (limit.form === 'then') return isPoint(limit.first) || isPoint(limit.angle);

@@ -8,6 +8,7 @@ export const numberMissingSpec: Rule = {
   severity: 'error',
   since: '0.1.0',
   title: 'A spec has no value for a part number.',
+  ofAbsence: true,
   procedure(procedure, report) {
     for (const spec of procedure.specs) {
       if (isGiven(spec)) continue;

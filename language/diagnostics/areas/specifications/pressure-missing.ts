@@ -1,4 +1,3 @@
-import { allSteps } from '../../../analysis/locations.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -9,30 +8,28 @@ export const pressureMissing: Rule = {
   since: '0.1.0',
   ofAbsence: true,
   title: 'A timed pressure test gives no pressure.',
-  procedure(procedure, report) {
-    for (const step of allSteps(procedure)) {
-      if (step.verb !== 'test') continue;
-      const { test } = step;
-      if (test.reads !== null || test.hold !== null) continue;
-      if (test.forTime === null && test.inTime === null && test.to === null && test.from === null) continue;
-      const start = test.from === null;
-      // A pressure fall that is only watched for a time ends where the text says.
-      if (!start && (test.to !== null || test.forTime !== null || step.accept !== null)) continue;
-      report({
-        at: step,
-        rootCause: `test-pressure:${writtenAt(step)}`,
-        ...(start
-          ? {
-              message: `Test ${step.gate.test} is timed, but no pressure says where it starts.`,
-              why: 'each person pumps to whatever pressure they remember.',
-              help: 'Write “hold” and a pressure, or “from … to …”.',
-            }
-          : {
-              message: `Test ${step.gate.test} says where the pressure fall starts, but not where it ends.`,
-              why: 'nobody knows when to stop the clock.',
-              help: 'Write “to” and the pressure at the end.',
-            }),
-      });
-    }
+  eachStep(step, _, report) {
+    if (step.verb !== 'test') return;
+    const { test } = step;
+    if (test.reads !== null || test.hold !== null) return;
+    if (test.forTime === null && test.inTime === null && test.to === null && test.from === null) return;
+    const start = test.from === null;
+    // A pressure fall that is only watched for a time ends where the text says.
+    if (!start && (test.to !== null || test.forTime !== null || step.accept !== null)) return;
+    report({
+      at: step,
+      rootCause: `test-pressure:${writtenAt(step)}`,
+      ...(start
+        ? {
+            message: `Test ${step.gate.test} is timed, but no pressure says where it starts.`,
+            why: 'each person pumps to whatever pressure they remember.',
+            help: 'Write “hold” and a pressure, or “from … to …”.',
+          }
+        : {
+            message: `Test ${step.gate.test} says where the pressure fall starts, but not where it ends.`,
+            why: 'nobody knows when to stop the clock.',
+            help: 'Write “to” and the pressure at the end.',
+          }),
+    });
   },
 };

@@ -1,24 +1,25 @@
-import { allSteps } from '../../../analysis/locations.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** `prime`, with neither strokes nor a time nor words. */
-export const primeHow: Rule = {
+export const primeHow: Rule<StepFix> = {
   code: 'prime-how',
   severity: 'warning',
   since: '0.2.0',
   ofAbsence: true,
   title: 'A unit is primed, but nothing says how much.',
-  procedure(procedure, report) {
-    for (const step of allSteps(procedure)) {
-      if (step.verb !== 'prime' || step.count !== null || step.text !== null || step.note !== null) continue;
-      report({
-        at: step,
-        rootCause: `prime-how:${writtenAt(step)}`,
-        message: 'Nothing says how much the unit is primed.',
-        why: 'after two strokes there is still air in it, and the reading is soft.',
-        help: 'Write the number of strokes, such as prime 6 strokes, or in quotes what to prime until.',
-      });
-    }
+  eachStep(step, _, report) {
+    if (step.verb !== 'prime' || step.count !== null || step.text !== null || step.note !== null) return;
+    report({
+      at: step,
+      rootCause: `prime-how:${writtenAt(step)}`,
+      message: 'Nothing says how much the unit is primed.',
+      why: 'after two strokes there is still air in it, and the reading is soft.',
+      help: 'Write the number of strokes, such as prime 6 strokes, or in quotes what to prime until.',
+      data: missingClause(step, `${blank} strokes`),
+    });
   },
+  fix: fixStep,
 };

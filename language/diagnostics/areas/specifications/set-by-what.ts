@@ -1,4 +1,3 @@
-import { allSteps } from '../../../analysis/locations.ts';
 import { lower } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Rule } from '../../rule.ts';
@@ -10,18 +9,16 @@ export const setByWhat: Rule = {
   since: '0.2.0',
   ofAbsence: true,
   title: 'A reading is set, but the step does not name its adjuster.',
-  procedure(procedure, report) {
-    for (const step of allSteps(procedure)) {
-      if (step.verb !== 'set' || step.objects.length > 0) continue;
-      const adjuster = procedure.family.adjusters.find((other) => other.sets === step.reading);
-      if (adjuster === undefined) continue;
-      report({
-        at: step,
-        rootCause: `set-by:${writtenAt(step)}`,
-        message: `The ${lower(adjuster.title)} sets ${step.reading}, but this step does not say to turn it.`,
-        why: 'a setting that is never locked would go unnoticed.',
-        help: `Write “by ${adjuster.name}”.`,
-      });
-    }
+  eachStep(step, setting, report) {
+    if (step.verb !== 'set' || step.objects.length > 0) return;
+    const adjuster = setting.family.adjusters.find((other) => other.sets === step.reading);
+    if (adjuster === undefined) return;
+    report({
+      at: step,
+      rootCause: `set-by:${writtenAt(step)}`,
+      message: `The ${lower(adjuster.title)} sets ${step.reading}, but this step does not say to turn it.`,
+      why: 'a setting that is never locked would go unnoticed.',
+      help: `Write “by ${adjuster.name}”.`,
+    });
   },
 };

@@ -1,13 +1,14 @@
-import { allSteps } from '../../../analysis/locations.ts';
 import { listed } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { SpecValue, Step } from '../../../model/procedure.ts';
 import { own } from '../../../model/steps.ts';
 import type { Limit } from '../../../quantities/types.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A figure that does not say where it comes from. */
-export const sourceMissing: Rule = {
+export const sourceMissing: Rule<StepFix> = {
   code: 'source-missing',
   severity: 'warning',
   since: '0.2.0',
@@ -51,17 +52,19 @@ export const sourceMissing: Rule = {
         });
       }
     }
-    for (const step of allSteps(procedure)) {
-      if (step.sourceText !== null || figuresOf(step).length === 0) continue;
-      report({
-        at: step,
-        rootCause: `source:${writtenAt(step)}`,
-        message: 'The figure in this step has no source.',
-        why: 'nobody can look it up when in doubt.',
-        help: 'Write “source "…"”, or make it a spec.',
-      });
-    }
   },
+  eachStep(step, _, report) {
+    if (step.sourceText !== null || figuresOf(step).length === 0) return;
+    report({
+      at: step,
+      rootCause: `source:${writtenAt(step)}`,
+      message: 'The figure in this step has no source.',
+      why: 'nobody can look it up when in doubt.',
+      help: 'Write “source "…"”, or make it a spec.',
+      data: missingClause(step, `source ${blank}`),
+    });
+  },
+  fix: fixStep,
 };
 
 function hasValue({ rebuilt, inService, whenNew }: SpecValue): boolean {

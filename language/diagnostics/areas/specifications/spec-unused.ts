@@ -17,8 +17,10 @@ export const specUnused: Rule = {
     // A procedure that has only been started has its specs before its steps.
     if (steps.length === 0) return;
     const wanting = new Set(steps.flatMap((step) => wants(step, procedure)));
+    const readersOf = new Map(procedure.specs.map(({ name }) => [name, [] as Step[]]));
+    for (const step of steps) for (const name of reads(step)) readersOf.get(name)?.push(step);
     for (const spec of procedure.specs) {
-      const readers = steps.filter((step) => reads(step).includes(spec.name));
+      const readers = readersOf.get(spec.name)!;
       if (readers.length === 0) {
         // A step that names none is reported by its own rule: this is the spec that it forgot.
         if (spec.notRequired || (spec.kind !== null && wanting.has(spec.kind))) continue;
@@ -52,10 +54,12 @@ function valuesOf(procedure: Procedure, spec: string) {
   );
 }
 
+const none: readonly string[] = [];
+
 /** Names of specs that a step works to: its limit, and that of the reading that it names. */
-function reads(step: Step): string[] {
+function reads(step: Step): readonly string[] {
   const use = own(step, 'limit');
-  const limit = use?.form === 'spec' ? [use.spec] : [];
+  const limit = use?.form === 'spec' ? [use.spec] : none;
   switch (step.verb) {
     case 'read':
     case 'set':

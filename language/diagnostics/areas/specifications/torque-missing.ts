@@ -1,4 +1,3 @@
-import { allSteps } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
@@ -11,25 +10,23 @@ export const torqueMissing: Rule = {
   since: '0.1.0',
   ofAbsence: true,
   title: 'A torque step has no torque.',
-  procedure(procedure, report) {
-    for (const step of allSteps(procedure)) {
-      if (!lacksTorque(step, procedure)) continue;
-      report({
-        at: step,
-        rootCause: `torque:${writtenAt(step)}`,
-        message: `No torque is given for the ${partsWords(
-          procedure,
-          step.objects.map((object) => object.name),
-        )}.`,
-        why: 'the bench hand would have to guess.',
-        help: 'Write “to” and a spec, or the figure with its source.',
-      });
-    }
+  eachStep(step, setting, report) {
+    if (!lacksTorque(step, setting)) return;
+    report({
+      at: step,
+      rootCause: `torque:${writtenAt(step)}`,
+      message: `No torque is given for the ${partsWords(
+        setting,
+        step.objects.map((object) => object.name),
+      )}.`,
+      why: 'the bench hand would have to guess.',
+      help: 'Write “to” and a spec, or the figure with its source.',
+    });
   },
 };
 
 /** A lock nut may be tightened by feel, with a plain wrench. */
-export function lacksTorque(step: Step, { shop }: Procedure): boolean {
+export function lacksTorque(step: Step, { shop }: Pick<Procedure, 'shop'>): boolean {
   if (step.verb !== 'torque' && step.verb !== 'lock') return false;
   if (step.limit !== null || (step.verb === 'torque' && step.stretch !== null) || step.objects.length === 0)
     return false;

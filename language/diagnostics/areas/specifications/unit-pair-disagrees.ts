@@ -1,8 +1,8 @@
-import { specLimits, stepLimits } from '../../../analysis/limits.ts';
+import { limitsIn, specLimits, type WrittenLimit } from '../../../analysis/limits.ts';
 import { capital } from '../../../analysis/prose.ts';
 import { kindOfLimit, pairAgrees } from '../../../quantities/index.ts';
 import type { Limit } from '../../../quantities/types.ts';
-import type { Rule } from '../../rule.ts';
+import type { Report, Rule } from '../../rule.ts';
 
 /** Two figures side by side, in two units, that do not agree. */
 export const unitPairDisagrees: Rule = {
@@ -23,23 +23,28 @@ export const unitPairDisagrees: Rule = {
     }
   },
   procedure(procedure, report) {
-    for (const { limit, words, source, step, spec } of [...specLimits(procedure), ...stepLimits(procedure)]) {
-      const disagreement = pairAgrees(
-        withOwnPair(limit),
-        step?.verb === 'across' && limit === step.spread ? 'differences' : 'values',
-      );
-      if (disagreement === null) continue;
-      report({
-        at: step ?? source,
-        source,
-        allow: spec?.allow,
-        message: `${capital(words)}: ${disagreement.message}`,
-        why: 'one person sets one figure, and the next sets the other.',
-        help: 'Correct the one that is not in the source.',
-      });
-    }
+    for (const one of specLimits(procedure)) judge(one, report);
+  },
+  eachStep(step, _, report) {
+    for (const one of limitsIn(step)) judge(one, report);
   },
 };
+
+function judge({ limit, words, source, step, spec }: WrittenLimit, report: (one: Report<never>) => void) {
+  const disagreement = pairAgrees(
+    withOwnPair(limit),
+    step?.verb === 'across' && limit === step.spread ? 'differences' : 'values',
+  );
+  if (disagreement === null) return;
+  report({
+    at: step ?? source,
+    source,
+    allow: spec?.allow,
+    message: `${capital(words)}: ${disagreement.message}`,
+    why: 'one person sets one figure, and the next sets the other.',
+    help: 'Correct the one that is not in the source.',
+  });
+}
 
 /** `40 N·m then 90° (30 lbf·ft)`: the parentheses follow the angle but belong to the torque. */
 function withOwnPair(limit: Limit): Limit {

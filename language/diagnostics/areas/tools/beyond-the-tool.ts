@@ -11,16 +11,15 @@ export const beyondTheTool: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'A step is done at a figure beyond the scale of its tool.',
-  procedure(procedure, report) {
-    for (const { words, ...work } of conditionWork(procedure)) {
-      const named = namedTools(procedure, work).filter((asset) => isAt(work.station, asset));
-      const tools = named.length > 0 ? named : atHand(procedure, work);
+  eachStep(step, setting, report) {
+    for (const { words, ...work } of conditionWork(setting, step)) {
+      const named = namedTools(setting, work).filter((asset) => isAt(work.station, asset));
+      const tools = named.length > 0 ? named : atHand(setting, work);
       // With no tool for it at all, the test bench itself shows it.
       if (tools.length === 0) continue;
       const short = work.limits.find((judged) => !tools.some((asset) => reaches(work, judged, asset)));
       if (short === undefined) continue;
-      const better =
-        atHand(procedure, work).find((asset) => asset.range !== null && reaches(work, short, asset)) ?? null;
+      const better = atHand(setting, work).find((asset) => asset.range !== null && reaches(work, short, asset)) ?? null;
       report({
         at: work.step,
         rootCause: `beyond:${listed(tools.map(({ name }) => name))}:${formatLimit(short.limit)}`,

@@ -1,5 +1,5 @@
 import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
-import { toolWork } from '../../../analysis/tool-work.ts';
+import { workAt } from '../../../analysis/tool-work.ts';
 import {
   type Exchange,
   exactWidth,
@@ -20,8 +20,8 @@ export const graduationTooCoarse: Rule<Exchange> = {
   severity: 'warning',
   since: '0.2.0',
   title: 'The marks of a tool are too far apart to read the limit on it.',
-  procedure(procedure, report) {
-    for (const unfit of unfitTools(procedure, toolWork(procedure), isReadable)) {
+  eachStep(step, setting, report) {
+    for (const unfit of unfitTools(setting, workAt(setting, step), isReadable)) {
       const { work, judged, asset, better, use } = unfit;
       const { width } = widthOf(judged.limit)!;
       report({

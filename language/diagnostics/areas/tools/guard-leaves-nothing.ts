@@ -1,5 +1,5 @@
 import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
-import { toolWork } from '../../../analysis/tool-work.ts';
+import { workAt } from '../../../analysis/tool-work.ts';
 import {
   buildFit,
   type Exchange,
@@ -20,8 +20,8 @@ export const guardLeavesNothing: Rule<Exchange> = {
   since: '0.2.0',
   references: ['ISO 14253-1'],
   title: 'With guarded acceptance, no reading of the tool passes.',
-  procedure(procedure, report) {
-    for (const unfit of unfitTools(procedure, toolWork(procedure), isOpen)) {
+  eachStep(step, setting, report) {
+    for (const unfit of unfitTools(setting, workAt(setting, step), isOpen)) {
       const { work, judged, asset, better, use } = unfit;
       const { error } = buildFit(asset, judged.limit)!;
       report({

@@ -1,6 +1,6 @@
 import { listed, stationWords } from '../../../analysis/prose.ts';
 import { declaredAs, doWords, limitWords, toolCalled, toolWords } from '../../../analysis/tool-words.ts';
-import { toolWork } from '../../../analysis/tool-work.ts';
+import { workAt } from '../../../analysis/tool-work.ts';
 import { atHand, reaches } from '../../../analysis/tools.ts';
 import { own } from '../../../model/steps.ts';
 import { formatLimit } from '../../../quantities/index.ts';
@@ -12,16 +12,16 @@ export const noTool: Rule = {
   severity: 'error',
   since: '0.2.0',
   title: 'Something is set or read, but neither the step nor the shop has a tool for it.',
-  procedure(procedure, report) {
-    for (const work of toolWork(procedure)) {
-      const { step, station, kind, limits } = work;
+  eachStep(step, setting, report) {
+    for (const work of workAt(setting, step)) {
+      const { station, kind, limits } = work;
       // Words in quotes may name the tool; in a test the words after `with` are its conditions.
       if (step.tools.length > 0 || (own(step, 'conditions') ?? []).length > 0) continue;
-      const tools = atHand(procedure, work);
+      const tools = atHand(setting, work);
       const short = limits.find((judged) => !tools.some((asset) => reaches(work, judged, asset)));
       if (tools.length > 0 && short === undefined) continue;
       const tool = toolCalled(kind);
-      const where = station === null ? 'the shop' : `the shop, fixed at ${stationWords(procedure, station)} or loose,`;
+      const where = station === null ? 'the shop' : `the shop, fixed at ${stationWords(setting, station)} or loose,`;
       const none = tools.length === 0;
       report({
         at: step,

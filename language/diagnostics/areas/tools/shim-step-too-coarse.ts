@@ -9,6 +9,7 @@ import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure } from '../../../model/procedure.ts';
 import { decimalsOf } from '../../../quantities/decimal.ts';
 import { amount, formatQuantity, kindOfLimit, roundTo, sizeOf } from '../../../quantities/index.ts';
+import { oncePer } from '../../../quantities/memo.ts';
 import type { Quantity } from '../../../quantities/types.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -27,9 +28,15 @@ export const shimStepTooCoarse: Rule = {
   },
 };
 
+/** By case, the widest step between the sizes that a unit may need. */
+const widestSteps = oncePer((choice: ShimChoice) => {
+  const { sizes, cases } = choice;
+  return new Map(cases.map((one) => [one, sizes === null ? null : widestStep(asked(sizes, choice, one))]));
+});
+
 function jump(procedure: Procedure, choice: ShimChoice, one: ChoiceCase): Statement | null {
   const { number, rate, limit } = one;
-  const step = choice.sizes === null ? null : widestStep(asked(choice.sizes, choice, one));
+  const step = widestSteps(choice).get(one) ?? null;
   if (step === null || rate === null || limit === null) return null;
   const change = rate.mul(step.to.sub(step.from));
   const own = widthOf(limit);

@@ -1,6 +1,6 @@
 import { capital, stationWords } from '../../../analysis/prose.ts';
 import { doWords, limitWords, takeOr, toolCalled, toolWords, workedOut } from '../../../analysis/tool-words.ts';
-import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
+import { type ToolWork, workAt } from '../../../analysis/tool-work.ts';
 import {
   aimOf,
   assetOf,
@@ -32,10 +32,10 @@ export const toolCannotDoIt: Rule<Exchange> = {
   severity: 'error',
   since: '0.2.0',
   title: 'The tool that a step names cannot do the work, or is not available.',
-  procedure(procedure, report) {
-    for (const work of toolWork(procedure)) {
-      const better = betterTool(procedure, work);
-      const slip = slipOf(procedure, work, better);
+  eachStep(step, setting, report) {
+    for (const work of workAt(setting, step)) {
+      const better = betterTool(setting, work);
+      const slip = slipOf(setting, work, better);
       if (slip === null) continue;
       const { use, cause, ...said } = slip;
       report({
@@ -50,7 +50,7 @@ export const toolCannotDoIt: Rule<Exchange> = {
   fix: exchanged,
 };
 
-function slipOf(procedure: Procedure, work: ToolWork, better: Asset | null): Slip | null {
+function slipOf(procedure: Pick<Procedure, 'shop'>, work: ToolWork, better: Asset | null): Slip | null {
   const { shop } = procedure;
   const { step, station, kind, limits } = work;
   const uses = step.tools.flatMap((use) => {

@@ -1,20 +1,22 @@
 import { either } from '../../../analysis/prose.ts';
 import { doWords, toolCalled, toolWords } from '../../../analysis/tool-words.ts';
-import { toolWork } from '../../../analysis/tool-work.ts';
+import { workAt } from '../../../analysis/tool-work.ts';
 import { atHand } from '../../../analysis/tools.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import { own } from '../../../model/steps.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** The shop has tools for the work, and the step names none. A gauge that is fixed at the station need not be named. */
-export const toolNotNamed: Rule = {
+export const toolNotNamed: Rule<StepFix> = {
   code: 'tool-not-named',
   severity: 'hint',
   since: '0.2.0',
   ofAbsence: true,
   title: 'Something is set or measured, but the step names none of the tools that the shop has for it.',
-  procedure(procedure, report) {
-    for (const work of toolWork(procedure)) {
+  eachStep(step, setting, report) {
+    for (const work of workAt(setting, step)) {
       const { step, station, kind, does } = work;
       // A plain reading is recorded with its tool; what is set or judged is held to a limit.
       if (
@@ -24,7 +26,7 @@ export const toolNotNamed: Rule = {
         (own(step, 'conditions') ?? []).length > 0
       )
         continue;
-      const tools = atHand(procedure, work);
+      const tools = atHand(setting, work);
       if (tools.length === 0 || tools.some((asset) => asset.at !== null && asset.at === station)) continue;
       report({
         at: step,
@@ -32,7 +34,9 @@ export const toolNotNamed: Rule = {
         message: `No ${toolCalled(kind)} is named to ${doWords(work)} this, but the shop has ${either(tools.map(toolWords))}.`,
         why: 'two people use two different ones, and the record does not say which.',
         help: `Write “with ${tools[0]!.name}”, or the kind of tool.`,
+        data: missingClause(step, `with ${blank}`),
       });
     }
   },
+  fix: fixStep,
 };

@@ -1,7 +1,7 @@
 import type { JudgedLimit } from '../../../analysis/limits.ts';
 import { capital } from '../../../analysis/prose.ts';
 import { limitWords, takeOr, toolWords, workedOut } from '../../../analysis/tool-words.ts';
-import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
+import { type ToolWork, workAt } from '../../../analysis/tool-work.ts';
 import {
   aimOf,
   type Exchange,
@@ -30,8 +30,8 @@ export const toolOutOfRange: Rule<Exchange> = {
   since: '0.2.0',
   references: ['ISO 6789', 'EN 837-2'],
   title: 'A tool is used at the end of its range, where it is not accurate.',
-  procedure(procedure, report) {
-    for (const unfit of unfitTools(procedure, toolWork(procedure), (...at) => strain(...at) === null)) {
+  eachStep(step, setting, report) {
+    for (const unfit of unfitTools(setting, workAt(setting, step), (...at) => strain(...at) === null)) {
       const { work, judged, asset, better, use } = unfit;
       report({
         at: work.step,

@@ -1,6 +1,6 @@
 import type { JudgedLimit } from '../../../analysis/limits.ts';
 import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
-import { type ToolWork, toolWork } from '../../../analysis/tool-work.ts';
+import { type ToolWork, workAt } from '../../../analysis/tool-work.ts';
 import {
   buildFit,
   type Exchange,
@@ -26,8 +26,8 @@ export const toolTooCoarse: Rule<Exchange> = {
   since: '0.2.0',
   references: ['EN 837-1'],
   title: 'The error of a tool takes up too much of the limit that it reads or sets.',
-  procedure(procedure, report) {
-    for (const unfit of unfitTools(procedure, toolWork(procedure), isFine)) {
+  eachStep(step, setting, report) {
+    for (const unfit of unfitTools(setting, workAt(setting, step), isFine)) {
       const { work, asset, better, use } = unfit;
       report({
         at: work.step,

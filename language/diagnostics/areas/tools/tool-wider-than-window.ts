@@ -1,5 +1,5 @@
 import { limitWords, takeOr, toolCalled } from '../../../analysis/tool-words.ts';
-import { toolWork } from '../../../analysis/tool-work.ts';
+import { workAt } from '../../../analysis/tool-work.ts';
 import {
   buildFit,
   type Exchange,
@@ -18,8 +18,8 @@ export const toolWiderThanWindow: Rule<Exchange> = {
   severity: 'error',
   since: '0.2.0',
   title: 'The error of a tool may be greater than the width of the limit that it reads.',
-  procedure(procedure, report) {
-    for (const unfit of unfitTools(procedure, toolWork(procedure), isNarrower)) {
+  eachStep(step, setting, report) {
+    for (const unfit of unfitTools(setting, workAt(setting, step), isNarrower)) {
       const { work, judged, asset, better, use } = unfit;
       const { error, width } = buildFit(asset, judged.limit)!;
       report({

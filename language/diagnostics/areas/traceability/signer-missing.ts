@@ -1,24 +1,25 @@
-import { allSteps } from '../../../analysis/locations.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** Somebody signs, and nothing says who is allowed to. */
-export const signerMissing: Rule = {
+export const signerMissing: Rule<StepFix> = {
   code: 'signer-missing',
   severity: 'warning',
   since: '0.2.0',
   ofAbsence: true,
   title: 'A signature is required, but nothing says whose.',
-  procedure(procedure, report) {
-    for (const step of allSteps(procedure)) {
-      if ((step.verb !== 'sign-off' && step.verb !== 'hold-for') || step.text !== null) continue;
-      report({
-        at: step,
-        rootCause: `signer:${writtenAt(step)}`,
-        message: 'Nothing says who signs here.',
-        why: 'anybody may, and nobody answers for it.',
-        help: `Write “${step.verb === 'sign-off' ? 'sign-off by "…"' : 'hold-for "…"'}” with the job title, such as the bench lead.`,
-      });
-    }
+  eachStep(step, _, report) {
+    if ((step.verb !== 'sign-off' && step.verb !== 'hold-for') || step.text !== null) return;
+    report({
+      at: step,
+      rootCause: `signer:${writtenAt(step)}`,
+      message: 'Nothing says who signs here.',
+      why: 'anybody may, and nobody answers for it.',
+      help: `Write “${step.verb === 'sign-off' ? 'sign-off by "…"' : 'hold-for "…"'}” with the job title, such as the bench lead.`,
+      data: missingClause(step, step.verb === 'sign-off' ? `by ${blank}` : blank),
+    });
   },
+  fix: fixStep,
 };

@@ -2,7 +2,8 @@ import { flag } from '../../../analysis/locations.ts';
 import { stationWords } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
-import type { Rule } from '../../rule.ts';
+import { verbs } from '../../../model/verbs.ts';
+import { on, type Rule } from '../../rule.ts';
 
 /** A unit without a tag or a mark is separated from its parts, or put with others. */
 export const unitNotTagged: Rule = {
@@ -19,7 +20,7 @@ export const unitNotTagged: Rule = {
         ? step.station
         : null;
     return {
-      step({ step, block, before, path }) {
+      step: on(verbs, ({ step, block, before, path }) => {
         if (!before.may(layout.unit.tagged, flag.no) || !before.may(layout.unit.marked, flag.no)) return;
         const to = station(step, before);
         const together = 'together' in block && block.together;
@@ -32,7 +33,7 @@ export const unitNotTagged: Rule = {
           why: `it gets another unit's parts and readings.`,
           help: 'Write “tag” where the unit is received.',
         });
-      },
+      }),
     };
   },
 };

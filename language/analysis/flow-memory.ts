@@ -1,0 +1,53 @@
+import equal from 'fast-deep-equal';
+import type { Procedure } from '../model/procedure.ts';
+import type { ControlFlowGraph } from './control-flow-graph.ts';
+import { Effects, gatesOf } from './effects.ts';
+import { LocationLayout } from './locations.ts';
+import { StatePool } from './state.ts';
+import { Transfers } from './transfers.ts';
+
+/** All that what a step does depends on, besides the step and the state. */
+type Facts = Pick<Procedure, 'family' | 'shop' | 'specs' | 'numbers'> & { readonly gates: string };
+
+/**
+ * What a flow analysis can use again after an edit, or for another procedure: its states where they have the same layout, and
+ * what steps did to them where family, shop and gates are the same too.
+ */
+export class FlowMemory {
+  states: StatePool | null = null;
+  /** The same object as long as what is kept is good. */
+  facts: Facts | null = null;
+  /** By the parts that are absent: nothing else in which variants differ changes what a step does. */
+  private readonly transfers = new Map<string, Transfers>();
+
+  /** Drops what is not good for a procedure that is about to be analyzed. */
+  begin(procedure: Procedure) {
+    const { family, shop, specs, numbers } = procedure;
+    const layout = new LocationLayout(procedure);
+    const facts = { family, shop, specs, numbers, gates: JSON.stringify(gatesOf(procedure), withoutPlaces) };
+    const { facts: before } = this;
+    const isLike = this.states !== null && layout.isLike(this.states.layout);
+    if (!isLike) this.states = new StatePool(layout);
+    const doTheSame =
+      isLike && before !== null && before.family === family && before.shop === shop && before.gates === facts.gates;
+    if (!doTheSame) this.transfers.clear();
+    else if (equal(before.specs, specs) && equal(before.numbers, numbers)) return;
+    this.facts = facts;
+    // What a step does may depend on its spec: that is in its key, which is looked up again.
+    for (const [key, known] of this.transfers) this.transfers.set(key, known.of(procedure));
+  }
+
+  transfersOf({ procedure, absent }: ControlFlowGraph): Transfers {
+    const key = [...absent].sort().join();
+    const known = this.transfers.get(key);
+    if (known !== undefined) return known;
+    const transfers = new Transfers(new Effects(procedure, absent), this.states!.layout.locations.length);
+    this.transfers.set(key, transfers);
+    return transfers;
+  }
+}
+
+/** Where a gate is written and where it sends the unit is no matter of what steps do. */
+function withoutPlaces(key: string, value: unknown): unknown {
+  return key === 'source' || key === 'onFail' ? undefined : value;
+}

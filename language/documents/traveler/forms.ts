@@ -1,0 +1,241 @@
+/** What each form of a sheet has of what there is to say, and in which order. */
+
+import { spanText } from '../../i18n/message.ts';
+import type { Repair, Stage } from '../../model/procedure.ts';
+import { acceptanceText } from '../acceptance.ts';
+import { concessionsTable } from '../concessions.ts';
+import { factsOf, shortHash } from '../header.ts';
+import type { Block, Fact, FailPath, FailStop, LogBlock, PageBlock, StepBlock } from '../model.ts';
+import { repairNumber } from '../names.ts';
+import type { SheetPart } from '../print-context.ts';
+import type { LogGroup } from './arrangement.ts';
+import type { SheetContext } from './context.ts';
+import { isDraft } from './draft.ts';
+import { explodedView, stageStrips } from './drawings.ts';
+import { findingsTable } from './findings.ts';
+import { fluidsTable, numberTitles, peopleTable, renewTable, routeTable, toolsTable, unitsTable } from './lists.ts';
+import { logBlock, moreLines } from './log.ts';
+import { repairBlocks } from './repairs.ts';
+import { over } from './room.ts';
+import { safetyBlock } from './safety.ts';
+import { sourcesHere } from './sources.ts';
+import { specsTable } from './specs-table.ts';
+import { closeBlock, stageBlocks } from './stages.ts';
+
+const newPage: PageBlock = { kind: 'page', side: 'any' };
+/** Two pages that lie open together. */
+const spread: PageBlock = { kind: 'page', side: 'left' };
+
+type Maybe = Block | null;
+const present = (blocks: readonly Maybe[]): Block[] => blocks.filter((block) => block !== null);
+
+/** All of it: front, what can hurt, the stages, tests and log side by side, the rest. */
+export function cardBlocks(context: SheetContext): Block[] {
+  const work = workBlocks(context);
+  const safety = safetyBlock(context);
+  // One unit that was added later has the lists and the drawings of its set.
+  if (context.options.unit != null)
+    return present([...unitFront(context), safety, newPage, ...work.blocks, ...work.more, concessionsTable(context)]);
+  return present([
+    ...frontBlocks(context),
+    newPage,
+    safety,
+    ...explodedView(context, safety),
+    ...beforeSpread(work.blocks, stageStrips(context)),
+    ...work.more,
+    concessionsTable(context),
+  ]);
+}
+
+/** Pictures fill the page that is left over before two that lie open together. */
+function beforeSpread(blocks: readonly Block[], pictures: readonly Block[]): Block[] {
+  const at = blocks.findIndex((block) => block.kind === 'page' && block.side === 'left');
+  return at < 0 ? [...pictures, ...blocks] : [...blocks.slice(0, at), ...pictures, ...blocks.slice(at)];
+}
+
+/** What is written down for a job. */
+export function recordBlocks(context: SheetContext): Block[] {
+  const { words } = context;
+  const work = workBlocks(context, true);
+  const { name, revision } = context.procedure;
+  return present([
+    ...frontBlocks(context, [
+      {
+        label: words.record.instruction,
+        text: words.record.by({
+          name,
+          revision: revision ?? words.header.noRevision,
+          hash: shortHash(context.options.hash),
+        }),
+      },
+      { label: words.record.read, text: '' },
+    ]),
+    newPage,
+    ...work.blocks,
+    ...work.more,
+  ]);
+}
+
+/** What is done and why, for the wall of the station: no boxes, nothing of a job. */
+export function instructionBlocks(context: SheetContext): Block[] {
+  const { procedure, options } = context;
+  const here = (stage: Stage) => options.station == null || stage.station === options.station;
+  const groups = context.arrangement.groups;
+  const safety = safetyBlock(context);
+  const stages = procedure.stages.flatMap((stage): Block[] => {
+    if (!here(stage)) return [];
+    const group = groups.find((one) => one.stages.at(-1) === stage);
+    const repairs = group?.repairs ?? context.arrangement.after.get(stage) ?? [];
+    return [...stageBlocks(context, stage).map(wordsOnly), ...repairBlocks(context, repairs, stage)];
+  });
+  return present([
+    ...openingBlocks(context),
+    factsOf(context),
+    safety,
+    ...(options.station == null ? [...explodedView(context, safety), ...stageStrips(context)] : []),
+    numberTitles(context),
+    sourcesHere,
+    ...stages,
+    toolsTable(context),
+    fluidsTable(context),
+    acceptanceText(context),
+    concessionsTable(context),
+  ]);
+}
+
+/** One thing alone. */
+export function partBlocks(context: SheetContext, part: SheetPart): Block[] {
+  const { procedure } = context;
+  if (part === 'specs') return present([...openingBlocks(context), specsTable(context), sourcesHere]);
+  if (part === 'drawing')
+    return present([...openingBlocks(context), ...explodedView(context), ...stageStrips(context)]);
+  const repair = procedure.repairs.find(({ name }) => repairNumber(procedure, name) === part);
+  const stage = procedure.stages[0];
+  if (repair === undefined || stage === undefined) return openingBlocks(context);
+  return present([...openingBlocks(context), ...repairBlocks(context, [repair], stage), sourcesHere]);
+}
+
+/** What comes before everything else. */
+function openingBlocks(context: SheetContext): Block[] {
+  const { words } = context;
+  return present([
+    isDraft(context) ? { kind: 'text', text: words.draftLine, strong: true } : null,
+    { kind: 'text', text: words.first, strong: true },
+  ]);
+}
+
+function frontBlocks(context: SheetContext, own: readonly Fact[] = []): Maybe[] {
+  const { words } = context;
+  const front = factsOf(context);
+  return [
+    ...openingBlocks(context),
+    { ...front, facts: [...front.facts, ...own] },
+    findingsTable(context),
+    // Boxes take what they know of the units first: what is left is said here.
+    unitsTable(context),
+    numberTitles(context),
+    routeTable(context),
+    toolsTable(context),
+    besides([renewTable(context), fluidsTable(context)]),
+    peopleTable(context),
+    acceptanceText(context),
+    { kind: 'text', text: words.boxes.legend, strong: false },
+    sourcesHere,
+  ];
+}
+
+/** The front of one unit that was added later. */
+function unitFront(context: SheetContext): Maybe[] {
+  return [
+    ...openingBlocks(context),
+    factsOf(context),
+    findingsTable(context),
+    unitsTable(context),
+    renewTable(context),
+    { kind: 'text', text: context.words.boxes.legend, strong: false },
+    sourcesHere,
+  ];
+}
+
+/** Small tables beside each other. */
+function besides(tables: readonly ReturnType<typeof renewTable>[]): Block | null {
+  const some = tables.filter((table) => table !== null);
+  const [first] = some;
+  return first === undefined ? null : some.length === 1 ? first : { kind: 'tables', tables: some };
+}
+
+/** Stages and repairs in the order of the work. */
+function workBlocks(context: SheetContext, recordOnly = false): { blocks: Block[]; more: Block[] } {
+  const { procedure, arrangement } = context;
+  const blocks: Block[] = [];
+  const more: LogBlock[] = [];
+  const groupOf = (stage: Stage): LogGroup | undefined =>
+    arrangement.groups.find(({ stages }) => stages.includes(stage));
+  const kept = (list: readonly Block[]) => (recordOnly ? list.flatMap(recorded) : list);
+  const repairs = (list: readonly Repair[], stage: Stage) => (recordOnly ? [] : repairBlocks(context, list, stage));
+  for (const stage of procedure.stages) {
+    const group = groupOf(stage);
+    if (group === undefined) {
+      blocks.push(...kept(stageBlocks(context, stage)));
+      blocks.push(...repairs(arrangement.after.get(stage) ?? [], stage));
+      continue;
+    }
+    const first = group.stages[0] === stage;
+    const last = group.stages.at(-1) === stage;
+    if (first && !recordOnly) blocks.push(spread);
+    blocks.push(...kept(stageBlocks(context, stage)));
+    if (!last) continue;
+    const log = logBlock(context, group);
+    const repaired = repairs(
+      [...group.repairs, ...group.stages.flatMap((one) => arrangement.after.get(one) ?? [])],
+      stage,
+    );
+    // The log lies opposite the tests, and the repairs with them as far as the page goes.
+    const left = blocks.slice(blocks.lastIndexOf(spread) + 1);
+    const fitting = repaired.length - over(context.options.paper, left, repaired);
+    blocks.push(
+      ...repaired.slice(0, fitting),
+      newPage,
+      recordOnly ? log : { ...log, fails: [] },
+      ...repaired.slice(fitting),
+    );
+    if (log.needed > log.units[0]!.lines.length) more.push(moreLines(log, context, 4));
+  }
+  return { blocks: blocks.filter((block, index) => block.kind !== 'page' || blocks[index + 1]?.kind !== 'page'), more };
+}
+
+/** On a record: what is written down, what it is held to and where a unit goes that fails. */
+function recorded(block: Block): Block[] {
+  switch (block.kind) {
+    case 'place':
+      return [];
+    case 'step': {
+      const { rows, set, sign, close, logged } = block;
+      const own = rows.length > 0 || set !== null || sign !== null;
+      const closing = close === null ? [] : closeBlock(close);
+      if (logged || !own) return closing;
+      const facts = block.facts.filter(({ sources }) => sources !== undefined);
+      return [{ ...block, alert: '', cautions: [], notes: [], lookups: [], facts, fail: briefPath(block.fail), close }];
+    }
+    default:
+      return [block];
+  }
+}
+
+/** What a repair does is said by the instruction. */
+function briefPath(path: FailPath | null): FailPath | null {
+  if (path === null) return null;
+  const stop = (one: FailStop): FailStop => ({
+    ...one,
+    title: one.title === '' && one.steps.length > 0 ? spanText(one.steps[0]!.sentence) : one.title,
+    steps: [],
+  });
+  return { ...path, ways: path.ways.map((way) => ({ ...way, stops: way.stops.map(stop) })) };
+}
+
+/** On an instruction nothing is written. */
+function wordsOnly(block: Block): Block {
+  if (block.kind !== 'step') return block;
+  const step: StepBlock = { ...block, rows: [], set: null, sign: null, close: null, logged: false };
+  return step;
+}

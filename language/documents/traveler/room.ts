@@ -1,0 +1,48 @@
+import type { Block, Paper, StepBlock } from '../model.ts';
+import { blockTexts, stepTexts } from '../texts.ts';
+
+/** What goes on a page, as it is reckoned below: more than is true of each block alone, in type a little smaller where that helps. */
+const page: Record<Paper, number> = { a4: 325, letter: 313 };
+
+/** About how high it is set, on the high side: enough to know what goes on one page. */
+function heightOf(block: Block): number {
+  const lines = (texts: readonly string[], letters: number) =>
+    Math.ceil(texts.reduce((sum, text) => sum + text.length + 2, 0) / letters);
+  const tables = (lookups: StepBlock['lookups']) =>
+    10 * lookups.length + 4 * lookups.filter(({ title }) => title !== '').length;
+  switch (block.kind) {
+    case 'place':
+      return (
+        9 +
+        4.2 * lines([...block.texts, ...block.warnings.map(({ text }) => text)], 100) +
+        (block.danger === null ? 0 : 13)
+      );
+    case 'step':
+      return (
+        2 +
+        4.2 * lines(stepTexts({ ...block, lookups: [], limits: [] }), 92) +
+        6.5 * (block.limits.length > 0 ? 1 : 0) +
+        tables(block.lookups.slice(0, Math.ceil(block.lookups.length / 2)))
+      );
+    case 'repairs': {
+      const steps = block.columns.flatMap(({ parts }) => parts.flatMap(({ steps: list }) => list));
+      const all = steps.reduce(
+        (sum, { step }) => sum + lines(stepTexts({ ...step, lookups: [] }), 34) + 0.4 + step.limits.length * 0.6,
+        0,
+      );
+      return 18 + (3.9 * all) / block.columns.length + tables(block.lookups);
+    }
+    default:
+      return 4.2 * lines(blockTexts(block), 95);
+  }
+}
+
+/** How many of the last blocks do not go on one page with those before them. */
+export function over(paper: Paper, before: readonly Block[], last: readonly Block[]): number {
+  let height = before.reduce((sum, block) => sum + heightOf(block), 0);
+  const fit = last.findIndex((block) => {
+    height += heightOf(block);
+    return height > page[paper];
+  });
+  return fit < 0 ? 0 : last.length - fit;
+}

@@ -1,0 +1,57 @@
+import type { Family } from '../model/family.ts';
+import type { ObjectKind } from '../model/procedure.ts';
+import type { Source } from '../model/source.ts';
+import type * as ast from '../syntax/generated/ast.ts';
+import { partsNamed } from './family.ts';
+import { firstNamed } from './first-named.ts';
+
+/** Something in a family that a step can act on. */
+export interface FamilyThing {
+  /** Its id among those of its kind. */
+  readonly id: string;
+  readonly source: Source;
+  /** Which copy of a part it is; null: there is only one. */
+  readonly position: number | null;
+  readonly locatedBy: string | null;
+}
+
+const known = new WeakMap<Family, Map<string, readonly FamilyThing[]>>();
+
+/** What a path names among the things of a kind: all copies of a part. Looked up for each step, it is kept by family. */
+export function thingsNamed(family: Family, kind: ObjectKind, { head, tail }: ast.Path): readonly FamilyThing[] {
+  let names = known.get(family);
+  if (names === undefined) {
+    names = new Map();
+    known.set(family, names);
+  }
+  const key = `${kind} ${head}${tail === undefined ? '' : `.${tail}`}`;
+  let things = names.get(key);
+  if (things === undefined) {
+    const locatedBy = (name: string) => firstNamed(family.parts, name)?.locatedBy ?? null;
+    things = found(family, kind, head, tail).map(({ name, source, ...more }) => ({
+      id: 'id' in more ? more.id : name,
+      source,
+      position: 'position' in more ? more.position : null,
+      locatedBy: locatedBy(name),
+    }));
+    names.set(key, things);
+  }
+  return things;
+}
+
+function found({ parts, faces, ports, adjusters }: Family, kind: ObjectKind, head: string, tail: string | undefined) {
+  switch (kind) {
+    case 'part':
+      return tail === undefined ? partsNamed(parts, head) : [];
+    case 'face': {
+      const on = tail === undefined ? [] : partsNamed(parts, head).map(({ name }) => name);
+      return faces.filter(({ name, part }) => name === tail && on.includes(part));
+    }
+    case 'port':
+      return ports.filter(({ name, base, part }) =>
+        tail === undefined ? name === head || base === head : name === tail && part === head,
+      );
+    case 'adjuster':
+      return tail === undefined ? adjusters.filter(({ part }) => part === head) : [];
+  }
+}

@@ -1,0 +1,37 @@
+/** A card, not a book: what the sheets of the library cost the bench. `npm run sheets -- --measure` prints all of it. */
+import { expect, it } from 'vitest';
+import { buildSheet } from '../../language/documents/traveler/index.ts';
+import { measuresOf } from './measure.ts';
+import { libraryPrints, papers } from './prints.ts';
+
+const named = (name: string) => papers.map((paper) => libraryPrints(paper).find((print) => print.name.includes(name))!);
+
+it.each(named('job 2207'))(
+  'a job of six is a card of eight pages, on which a repair turns none: $name',
+  async ({ sheet }) => {
+    const { pages, cautions, turns, smallest } = await measuresOf(sheet);
+    expect(pages).toBeLessThanOrEqual(8);
+    expect(cautions).toBeLessThanOrEqual(20);
+    expect(turns).toBe(0);
+    expect(smallest).toBeGreaterThanOrEqual(9);
+  },
+);
+
+it.each(named('job 2207'))(
+  'its record has four pages, its instruction six at most: $name',
+  async ({ procedure, options }) => {
+    const pagesOf = async (form: 'record' | 'instruction') =>
+      (await measuresOf(buildSheet(procedure, { ...options, form }))).pages;
+    expect(await pagesOf('record')).toBeLessThanOrEqual(4);
+    expect(await pagesOf('instruction')).toBeLessThanOrEqual(6);
+  },
+);
+
+it('one unit that is added later has five', async () => {
+  const [{ procedure, options }] = named('job 2207') as [ReturnType<typeof libraryPrints>[number]];
+  expect((await measuresOf(buildSheet(procedure, { ...options, unit: '5' }))).pages).toBeLessThanOrEqual(5);
+});
+
+it.each(named('rebuild-two-spring'))('two springs have twelve: $name', async ({ sheet }) => {
+  expect((await measuresOf(sheet)).pages).toBeLessThanOrEqual(12);
+});

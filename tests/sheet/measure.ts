@@ -1,0 +1,125 @@
+/** What a sheet costs the bench: pages, words, boxes, pages turned. Printed by `npm run sheets -- --measure`. */
+import type { Sheet, StepBlock } from '../../language/documents/model.ts';
+import { blockTexts } from '../../language/documents/texts.ts';
+import { pdfOf } from '../../server/host/print/pdf.ts';
+import { upright } from './layout.ts';
+import { paintedPages } from './paint.ts';
+import { libraryPrints, papers } from './prints.ts';
+import { promisedBoxes } from './sizes.ts';
+
+export interface Measures {
+  readonly pages: number;
+  /** Share of the words that warn of something, in percent. */
+  readonly cautions: number;
+  /** Boxes that are printed, and how many of them are empty. */
+  readonly boxes: number;
+  readonly toFill: number;
+  /** Pages that are turned for one repair of a failed test, from the test to the repair, the log and back. */
+  readonly turns: number;
+  /** Points. */
+  readonly smallest: number;
+}
+
+/** Measures of a sheet as it is printed. */
+export async function measuresOf(sheet: Sheet): Promise<Measures> {
+  const pages = await paintedPages(pdfOf([sheet]).bytes);
+  const words = (texts: readonly string[]) =>
+    texts
+      .join(' ')
+      .split(/\s+/u)
+      .filter((word) => word !== '').length;
+  const all = words(sheet.blocks.flatMap(blockTexts));
+  const warning = words(sheet.blocks.flatMap(cautionTexts));
+  const { boxes, cells } = promisedBoxes(sheet);
+  const toFill = boxes + cells;
+  const sizes = pages.flatMap((page) => upright(page.runs).map(({ size }) => size));
+  return {
+    pages: pages.length,
+    cautions: Math.round((100 * warning) / all),
+    boxes: toFill + filled(sheet),
+    toFill,
+    turns: turnsOf(
+      sheet,
+      pages.map(({ runs }) => runs.map(({ text }) => text).join('')),
+    ),
+    smallest: Math.min(...sizes),
+  };
+}
+
+/** What warns: the messages of safety page, stages and steps, and first aid; rules of the shop warn of nothing. */
+function cautionTexts(block: Sheet['blocks'][number]): string[] {
+  const own = (step: StepBlock) => step.cautions.flatMap(({ label, text }) => [label, text]);
+  switch (block.kind) {
+    case 'safety':
+      return [
+        block.firstAid ?? '',
+        block.precedence,
+        ...block.rows.flatMap(({ label, text, steps }) => [label, text, steps]),
+      ];
+    case 'place':
+      return [
+        ...(block.danger === null ? [] : [block.danger.label, block.danger.text]),
+        ...block.warnings.flatMap(({ label, text }) => [label, text]),
+      ];
+    case 'step':
+      return own(block);
+    case 'repairs':
+      return [
+        ...block.warnings.map(({ text }) => text),
+        ...block.columns.flatMap(({ parts }) => parts.flatMap(({ steps }) => steps.flatMap(({ step }) => own(step)))),
+      ];
+    default:
+      return [];
+  }
+}
+
+/** Boxes in which something known is. */
+function filled({ blocks }: Sheet): number {
+  const full = (texts: readonly string[]) => texts.filter((text) => text !== '').length;
+  return blocks.reduce((sum, block) => {
+    if (block.kind === 'step') return sum + block.rows.reduce((all, { boxes }) => all + full(boxes), 0);
+    if (block.kind !== 'log') return sum;
+    return (
+      sum + block.units.reduce((all, { lines }) => all + lines.reduce((line, { cells }) => line + full(cells), 0), 0)
+    );
+  }, 0);
+}
+
+/** Two pages lie open: the even one, and the next. From the test to its repair, to the log, and back to the test. */
+function turnsOf(sheet: Sheet, pages: readonly string[]): number {
+  const spreadOf = (text: string) => {
+    const at = pages.findIndex((page) => page.replace(/\s/gu, '').includes(text.replace(/\s/gu, '')));
+    return at < 0 ? null : Math.floor((at + 1) / 2);
+  };
+  const repair = sheet.blocks.find((block) => block.kind === 'repairs');
+  const log = sheet.blocks.find((block) => block.kind === 'log');
+  const test = sheet.blocks.findLast(
+    (block): block is StepBlock => block.kind === 'step' && block.logged && block.fail !== null,
+  );
+  if (repair === undefined || log === undefined || test === undefined) return 0;
+  const sentence = test.sentence.map(({ text }) => text).join('');
+  const head = repair.repairs[0]!;
+  const way = [spreadOf(sentence), spreadOf(`${head.number} ${head.title}`), spreadOf(log.title), spreadOf(sentence)];
+  const known = way.filter((one) => one !== null);
+  return known.slice(1).reduce((sum, one, at) => sum + Math.abs(one - known[at]!), 0);
+}
+
+/** A line for each procedure and job of the library, in each form. */
+export async function measureLibrary(): Promise<string[]> {
+  const lines: string[] = ['pages  cautions  boxes  to fill  turns  smallest'];
+  for (const paper of papers)
+    for (const form of ['card', 'record', 'instruction'] as const)
+      for (const { name, sheet } of libraryPrints(paper, form)) {
+        const { pages, cautions, boxes, toFill, turns, smallest } = await measuresOf(sheet);
+        const cells = [
+          String(pages).padStart(5),
+          `${cautions} %`.padStart(9),
+          String(boxes).padStart(6),
+          String(toFill).padStart(8),
+          String(turns).padStart(6),
+          `${smallest.toFixed(1)} pt`.padStart(9),
+        ];
+        lines.push(`${cells.join(' ')}  ${name}`);
+      }
+  return lines;
+}
