@@ -19,6 +19,7 @@ import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, NameUse, Source } from '../model/source.ts';
+import { say } from '../say/say.ts';
 import { allowsWithin } from '../semantics/allows.ts';
 import { Context, type Defect, type Reference, type ResolveProblem } from '../semantics/context.ts';
 import { type Declared, kindOfId, nameOfId, uriOfId } from '../semantics/declaration-id.ts';
@@ -400,29 +401,29 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
         unreadLine(context, node, ['shop', 'family', 'procedure', 'job', 'sequence']);
         return null;
       case 'Shop':
-        return context.attempt('reading this shop', node, () => {
+        return context.attempt(say`reading this shop`, node, () => {
           const shop = lowerShop(context, node);
           return world === '' || shop === null ? shop : issuedShop(shop, modelNamed<Shop>('Shop', shop.name, ''));
         });
       case 'Family':
-        return context.attempt('reading this family', node, () => lowerFamily(context, node));
+        return context.attempt(say`reading this family`, node, () => lowerFamily(context, node));
       case 'Sequence':
         return parameters(context, node);
       case 'Procedure':
-        context.attempt('reading this procedure', node, () => {
+        context.attempt(say`reading this procedure`, node, () => {
           for (const item of node.items) if (item.$type === 'Sequence') parameters(context, item);
         });
         if (first('Procedure', node.name, world) !== id) return null;
-        return context.attempt('reading this procedure', node, () =>
+        return context.attempt(say`reading this procedure`, node, () =>
           context.readAs(node, () => lowerProcedure(context, node, scope, memoOf(id))),
         );
       case 'Job':
-        return context.attempt('reading this job', node, () => lowerJob(context, node, scope));
+        return context.attempt(say`reading this job`, node, () => lowerJob(context, node, scope));
     }
   }
 
   function parameters(context: Context, node: ast.Sequence): null {
-    context.attempt('reading this sequence', node, () => lowerParameters(context, node));
+    context.attempt(say`reading this sequence`, node, () => lowerParameters(context, node));
     return null;
   }
 
@@ -459,7 +460,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
       const context = new Context((declaration) => trees.anchorOf(declaration));
       const node = nodeOf(id) as ast.Family | null;
       if (node !== null && family !== null && first('Family', family.name) === id)
-        context.attempt('reading this family', node, () => familyUses(context, node, family, scopeOf('')));
+        context.attempt(say`reading this family`, node, () => familyUses(context, node, family, scopeOf('')));
       const { problems, references: links, defects } = context;
       return { problems, links, defects };
     },
@@ -490,7 +491,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
       if (fingerprint(id)?.startsWith(mayAllow) !== true) return [];
       const context = new Context((declaration) => trees.anchorOf(declaration));
       const node = nodeOf(id)!;
-      return context.attempt('reading what is allowed', node, () => allowsWithin(context, node)) ?? [];
+      return context.attempt(say`reading what is allowed`, node, () => allowsWithin(context, node)) ?? [];
     },
     { equal },
   );
@@ -525,7 +526,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
   const stepStates = db.query('step states', (id): StepStates | null => {
     const procedure = model(id) as Procedure | null;
     if (procedure === null) return null;
-    const states = attempt('the check of its steps', procedure.source, [], () => buildStepStates(procedure));
+    const states = attempt(say`the check of its steps`, procedure.source, [], () => buildStepStates(procedure));
     if (states !== null) kept.keep(id, procedure, states);
     return states;
   });

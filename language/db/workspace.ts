@@ -6,6 +6,7 @@ import type { Diagnostic } from '../model/diagnostic.ts';
 import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
+import { say } from '../say/say.ts';
 import type { Reference } from '../semantics/context.ts';
 import { type Declared, kindOfId } from '../semantics/declaration-id.ts';
 import type { ResolvedWorkspace } from '../semantics/resolved.ts';
@@ -225,7 +226,7 @@ export function buildResult(snapshot: Snapshot, settings: SettingsFile | null): 
       procedures.get(id) ??
       lazily<CheckedProcedure>({
         procedure,
-        flows: () => attempt('the check of its steps', model.source, [], () => analyzeFlow(procedure())) ?? [],
+        flows: () => attempt(say`the check of its steps`, model.source, [], () => analyzeFlow(procedure())) ?? [],
         states: () => snapshot.stepStates(id),
         statesUpTo: () => (index) => snapshot.statesUpTo(id, index) ?? snapshot.stepStates(id),
         diagnostics: () => diagnostics.on(id, procedure()),

@@ -2,12 +2,13 @@ import { analyzeFlow, mostTransfers } from '../analysis/flow-analysis.ts';
 import { FlowMemory } from '../analysis/flow-memory.ts';
 import { either } from '../analysis/prose.ts';
 import { within } from '../analysis/within.ts';
-import type { Diagnostic } from '../model/diagnostic.ts';
+import { type Diagnostic, stated } from '../model/diagnostic.ts';
 import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Source } from '../model/source.ts';
+import { english, type Said, say } from '../say/say.ts';
 import type { ResolveProblem } from '../semantics/context.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { rules as allRules } from './index.ts';
@@ -123,7 +124,7 @@ export function procedureFindings(
   const defects: Diagnostic[] = [];
   const diagnostics = () =>
     [...collector.diagnostics(defects), ...defects].map((diagnostic) => moved(diagnostic, procedure));
-  const analyzed = attempt('the check of its steps', source, defects, () => analyzeFlow(procedure, memory.flow));
+  const analyzed = attempt(say`the check of its steps`, source, defects, () => analyzeFlow(procedure, memory.flow));
   const flows = analyzed ?? [];
   const before = analyzed === null ? new ShownBefore() : memory.shownBefore();
   const steps = new StepPass(procedure, before.cleanSteps);
@@ -147,7 +148,7 @@ export function procedureFindings(
         if (checks !== null)
           pass.add(checks, (error) => void defects.push(internalError(ruleWords(rule), source, error)));
       }
-      attempt('the check of its steps', source, defects, () => one.visit(pass));
+      attempt(say`the check of its steps`, source, defects, () => one.visit(pass));
     }
   }
   for (const one of flows) one.release();
@@ -168,8 +169,8 @@ function collected(
   return { diagnostics: [...collector.diagnostics(defects), ...defects], used: [...used] };
 }
 
-function ruleWords({ code }: AnyRule): string {
-  return `the rule ${code}`;
+function ruleWords({ code }: AnyRule): Said {
+  return say`the rule ${code}`;
 }
 
 /** Findings of shop and family count for the procedures that use them; those of a sequence for all that call it. */
@@ -190,14 +191,16 @@ function moved(diagnostic: Diagnostic, procedure: Procedure): Diagnostic {
     within(diagnostic.source, procedure.family.source)
   )
     return diagnostic;
-  const related = [
-    { message: `The step was taken over from ${procedure.like}.`, source: diagnostic.source },
-    ...(diagnostic.related ?? []),
-  ];
+  const taken = say`The step was taken over from ${procedure.like}.`;
+  const related = [{ message: english(taken), said: taken, source: diagnostic.source }, ...(diagnostic.related ?? [])];
   const { fix: _, ...rest } = diagnostic;
+  const said = rest.said!;
+  const { step } = diagnostic;
   return {
     ...rest,
-    message: `${diagnostic.step === undefined ? '' : `Step ${diagnostic.step}, taken over from ${procedure.like}: `}${diagnostic.message}`,
+    ...(step === undefined
+      ? {}
+      : stated({ ...said, message: say`Step ${step}, taken over from ${procedure.like}: ${said.message}` })),
     source: procedure.likeSource ?? procedure.source,
     related,
   };
@@ -216,14 +219,17 @@ export function idleConcessions(idle: readonly Allow[], rules: readonly AnyRule[
       at: allow.source,
       ...(codes.includes(allow.rule)
         ? {
-            message: `This concession silences nothing: ${allow.rule} finds nothing here.`,
-            why: 'it would print on the sheet for no reason.',
-            help: 'Delete it.',
+            message: say`This concession silences nothing: ${allow.rule} finds nothing here.`,
+            why: say`it would print on the sheet for no reason.`,
+            help: say`Delete it.`,
           }
         : {
-            message: `No rule is called ${allow.rule}, so this concession silences nothing.`,
-            why: 'the finding that it is meant for is still reported.',
-            help: near.length > 0 ? `Did you mean ${either(near)}?` : 'Copy the name from the finding that it is for.',
+            message: say`No rule is called ${allow.rule}, so this concession silences nothing.`,
+            why: say`the finding that it is meant for is still reported.`,
+            help:
+              near.length > 0
+                ? say`Did you mean ${either(near)}?`
+                : say`Copy the name from the finding that it is for.`,
           }),
     });
   }

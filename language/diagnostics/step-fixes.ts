@@ -4,6 +4,7 @@ import type { Fix } from '../model/diagnostic.ts';
 import type { Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
+import { type Said, say } from '../say/say.ts';
 import { behind, blank, stepAfter, stepBefore } from './edits.ts';
 
 /** What is to be written, and where. */
@@ -30,16 +31,16 @@ export function missingClause(step: Step, text: string): StepFix | undefined {
   return step.call === null ? { source: step.source, text, where: 'at its end' } : undefined;
 }
 
-export function fixStep({ source, text, where, safe }: StepFix): Fix {
+export function fixStep({ source, text, where, safe }: StepFix): Fix<Said> {
   const shown = text.replaceAll(blank, '"…"');
   switch (where) {
     case 'before':
-      return { title: `Write “${shown}” before it`, safe: safe ?? false, edits: [stepBefore(source, text)] };
+      return { title: say`Write “${shown}” before it`, safe: safe ?? false, edits: [stepBefore(source, text)] };
     case 'after':
-      return { title: `Write “${shown}” after it`, safe: safe ?? false, edits: [stepAfter(source, text)] };
+      return { title: say`Write “${shown}” after it`, safe: safe ?? false, edits: [stepAfter(source, text)] };
     case 'at its end':
       return {
-        title: text === blank ? 'Write it in quotes' : `Write “${shown}”`,
+        title: text === blank ? say`Write it in quotes` : say`Write “${shown}”`,
         safe: safe ?? false,
         edits: [behind(source, ` ${text}`)],
       };
@@ -47,7 +48,7 @@ export function fixStep({ source, text, where, safe }: StepFix): Fix {
 }
 
 /** Several that belong together; null: none can be written. */
-export function fixSteps(steps: readonly StepFix[]): Fix | null {
+export function fixSteps(steps: readonly StepFix[]): Fix<Said> | null {
   const [first, ...others] = steps.map(fixStep);
   return first === undefined ? null : { ...first, edits: [first, ...others].flatMap(({ edits }) => edits) };
 }

@@ -1,6 +1,7 @@
 import { createRequire } from 'node:module';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { english } from '../say/say.ts';
 import { pairAgrees } from './pairs.ts';
 import type { Figure, Limit, NominalLimit, UnitName } from './types.ts';
 
@@ -71,7 +72,7 @@ describe('pairs that disagree', () => {
   ])('%j, %j', (first, second) => expect(paired(first, second)).not.toBeNull());
 
   test('the message says what the other would be', () => {
-    expect(paired(range('55', '65', 'N·m'), nominal('41', 'lbf·ft'))?.message.replaceAll('\u00a0', ' ')).toBe(
+    expect(english(paired(range('55', '65', 'N·m'), nominal('41', 'lbf·ft'))!.message).replaceAll('\u00a0', ' ')).toBe(
       'a single figure beside a band is its middle, but the middle of 55 to 65 N·m is 44.3 lbf·ft, not 41 lbf·ft.',
     );
   });

@@ -1,21 +1,22 @@
+import { type Said, say } from '../say/say.ts';
 import { nearUnits, refusedUnits } from './near-units.ts';
 import type { UnitName } from './types.ts';
 import { units } from './unit-table.ts';
 
 /** A unit; or the one that was meant, with why it is not written so; or why there is none. */
-export type UnitReading = { unit: UnitName } | { near: UnitName; why: string } | { refused: string };
+export type UnitReading = { unit: UnitName } | { near: UnitName; why: Said } | { refused: Said };
 
 /**
  * Typing differences that no eye can misread: the same sign under another code point, as keyboards, fonts and
  * word processors give it. They are accepted silently. Keys are signs of the table, values every sign taken for it.
  */
-export const sameSigns: Readonly<Record<string, string>> = {
-  '·': '·⋅•∙‧',
-  '°': '°º˚',
-  µ: 'µμ',
-  Ω: 'ΩΩ',
-  K: 'KK',
-  ' ': ' \u00A0\u202F',
+export const sameSigns: Readonly<Record<string, Said>> = {
+  '·': say`·⋅•∙‧`,
+  '°': say`°º˚`,
+  µ: say`µμ`,
+  Ω: say`ΩΩ`,
+  K: say`KK`,
+  ' ': say` \u00A0\u202F`,
 };
 
 /** Writes a unit with the signs of the table and single ordinary blanks. */
@@ -48,14 +49,14 @@ const byLowerCase = new Map<string, UnitName>(
 );
 
 /** Case differences that are another unit elsewhere: the message says which, so that nobody waves it through. */
-const otherMeaning: Readonly<Record<string, string>> = {
-  nm: 'nm is a nanometre',
-  mPa: 'mPa is a millipascal',
-  Mbar: 'Mbar is a million bar',
-  Mm: 'Mm is a megameter',
-  MS: 'MS is a megasiemens',
-  mS: 'mS is a millisiemens',
-  Ms: 'Ms is a megasecond',
+const otherMeaning: Readonly<Record<string, Said>> = {
+  nm: say`nm is a nanometre`,
+  mPa: say`mPa is a millipascal`,
+  Mbar: say`Mbar is a million bar`,
+  Mm: say`Mm is a megameter`,
+  MS: say`MS is a megasiemens`,
+  mS: say`mS is a millisiemens`,
+  Ms: say`Ms is a megasecond`,
 };
 
 /**
@@ -75,8 +76,8 @@ export function readUnit(text: string): UnitReading {
     const meaning = Object.hasOwn(otherMeaning, typed) ? otherMeaning[typed] : undefined;
     return {
       near: otherCase,
-      why: `"${typed}" should be ${otherCase}: ${meaning ?? 'upper and lower case make different units'}.`,
+      why: say`"${typed}" should be ${otherCase}: ${meaning ?? say`upper and lower case make different units`}.`,
     };
   }
-  return { refused: `"${typed}" is no unit of this language.` };
+  return { refused: say`"${typed}" is no unit of this language.` };
 }

@@ -2,6 +2,7 @@ import { type DrawnAs, drawnAs } from '../model/drawn-as.ts';
 import type { Adjuster, Face, Family, Joint, Part, Port } from '../model/family.ts';
 import type { NameUse } from '../model/source.ts';
 import { amount, formatQuantity, kindOfUnit, type Quantity } from '../quantities/index.ts';
+import { say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { allowsWithin, lowerAllow } from './allows.ts';
@@ -87,7 +88,7 @@ function positionsOf(context: Context, each: ast.PartEach): (number | null)[] {
   if (!Number.isInteger(low) || !Number.isInteger(high) || low < 1 || high < low || high - low >= mostCylinders) {
     context.syntax(
       'impossible-figure',
-      `Cylinders are counted up from a whole number, at most ${mostCylinders} of them: write, for example, 1..6.`,
+      say`Cylinders are counted up from a whole number, at most ${mostCylinders} of them: write, for example, 1..6.`,
       context.source(each),
     );
     return [null];
@@ -205,8 +206,8 @@ function shapeNamed(context: Context, ref: ast.NameRef): DrawnAs | null {
   context.syntax(
     'unknown-word',
     near.length > 0
-      ? `Nothing can be drawn as ${ref.name}. Did you mean ${near.join(' or ')}?`
-      : `Nothing can be drawn as ${ref.name}. Write one of ${drawnAs.join(', ')}, or delete it: the drawing then has a plain turned piece.`,
+      ? say`Nothing can be drawn as ${ref.name}. Did you mean ${near.join(' or ')}?`
+      : say`Nothing can be drawn as ${ref.name}. Write one of ${drawnAs.join(', ')}, or delete it: the drawing then has a plain turned piece.`,
     context.source(ref),
     near.length === 1 ? near[0] : undefined,
     ref.name,
@@ -258,7 +259,7 @@ function facesOf(context: Context, nodes: readonly ast.Face[], parts: readonly P
       if (other.meets !== null && other.meets !== face.id) {
         context.syntax(
           'written-twice',
-          `${other.id} already meets ${other.meets}: a face meets one other face.`,
+          say`${other.id} already meets ${other.meets}: a face meets one other face.`,
           context.source(node.meets!),
         );
         continue;
@@ -276,7 +277,7 @@ function pathParts(context: Context, path: ast.Path, parts: readonly Part[]): Pa
   if (path.tail === undefined) {
     context.syntax(
       'wrong-use-of-name',
-      `A face belongs to a part: write, for example, body.${path.head}.`,
+      say`A face belongs to a part: write, for example, body.${path.head}.`,
       context.source(path),
     );
     return [];
@@ -353,7 +354,7 @@ function screwRateOf(context: Context, node: ast.Adjuster, text: string): Quanti
   if (rate === null || (kindOfUnit(rate.unit) === 'screw rate' && amount(rate).compare(0) > 0)) return rate;
   context.syntax(
     kindOfUnit(rate.unit) === 'screw rate' ? 'impossible-figure' : 'unit-of-another-kind',
-    `${formatQuantity(rate)} does not say how much one turn in adds. Write a pressure per turn, above zero, such as 25 bar per turn. If a turn out raises it, leave the rate out and say so in a note.`,
+    say`${formatQuantity(rate)} does not say how much one turn in adds. Write a pressure per turn, above zero, such as 25 bar per turn. If a turn out raises it, leave the rate out and say so in a note.`,
     context.source(node, 'rate'),
   );
   return null;

@@ -18,6 +18,7 @@ import { readingOf } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 import { formatQuantity, kindOf, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
+import { say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { stepWords } from '../syntax/keywords.ts';
 import { nearest } from '../syntax/nearest.ts';
@@ -288,7 +289,7 @@ export class StepLowering {
       if (partsNamed(parts, name).length > 0 || ports.some((port) => port.name === name)) {
         this.context.syntax(
           'unknown-word',
-          `${name} is not a step: it is ${partsNamed(parts, name).length > 0 ? 'a part' : 'a port'} of the family. Put a comma before it if it belongs to the list, or a verb that says what to do with it.`,
+          say`${name} is not a step: it is ${partsNamed(parts, name).length > 0 ? say`a part` : say`a port`} of the family. Put a comma before it if it belongs to the list, or a verb that says what to do with it.`,
           at,
         );
         return null;
@@ -300,15 +301,19 @@ export class StepLowering {
     this.memo.note('sequence', name, this.layoutOf(sequence));
     this.context.link(at, this.context.source(sequence, 'name'), name, 'sequence');
     if (place.inside.includes(name)) {
-      this.context.syntax('endless-steps', `Sequence ${name} calls itself: it would never end. Delete the call.`, at);
+      this.context.syntax(
+        'endless-steps',
+        say`Sequence ${name} calls itself: it would never end. Delete the call.`,
+        at,
+      );
       return [];
     }
     this.called.push(this.context.anchorAround(sequence).id);
     if (node.arguments.length !== sequence.parameters.length) {
-      const wanted = sequence.parameters.length === 0 ? 'nothing' : sequence.parameters.join('; ');
+      const wanted = sequence.parameters.length === 0 ? say`nothing` : sequence.parameters.join('; ');
       this.context.syntax(
         'call-mismatch',
-        `Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length === 1 ? 'one list' : `${sequence.parameters.length} lists, separated by ;`}.`,
+        say`Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length === 1 ? say`one list` : say`${sequence.parameters.length} lists, separated by ;`}.`,
         at,
       );
       return [];
@@ -322,7 +327,7 @@ export class StepLowering {
     const allow = node.clauses.flatMap((clause) =>
       clause.$type === 'AllowClause' ? [lowerAllow(this.context, clause.allow)] : [],
     );
-    const steps = this.context.expand({ message: `Sequence ${name} is called here.`, source: whole }, () =>
+    const steps = this.context.expand({ message: say`Sequence ${name} is called here.`, source: whole }, () =>
       this.lines(sequence.lines, inner),
     );
     const notes = node.clauses.flatMap((clause) => (clause.$type === 'NoteClause' ? [clause.text] : []));
@@ -451,7 +456,7 @@ class SingleStepLowering {
     if (second !== undefined)
       this.context.syntax(
         'clause-without-meaning',
-        `${this.verb} takes one reading at a time: give ${pathText(second.path)} a step of its own.`,
+        say`${this.verb} takes one reading at a time: give ${pathText(second.path)} a step of its own.`,
         this.context.source(second),
       );
     const name = this.standsFor(pathText(subject.path), subject);
@@ -477,7 +482,7 @@ class SingleStepLowering {
     if (all === undefined) {
       this.context.syntax(
         'clause-without-meaning',
-        `all is too vague after ${this.verb}: name the parts, or the bench hand has to guess.`,
+        say`all is too vague after ${this.verb}: name the parts, or the bench hand has to guess.`,
         this.context.source(this.node),
       );
       return [];
@@ -560,8 +565,8 @@ class SingleStepLowering {
     this.context.syntax(
       'wrong-use-of-name',
       places.length === 0
-        ? `There is only one ${path.head}: the family does not declare it “for each cylinder”. Write ${path.head} without ${position}.`
-        : `There is no ${path.head} ${position}: the family has ${path.head} ${Math.min(...places)} to ${Math.max(...places)}.`,
+        ? say`There is only one ${path.head}: the family does not declare it “for each cylinder”. Write ${path.head} without ${position}.`
+        : say`There is no ${path.head} ${position}: the family has ${path.head} ${Math.min(...places)} to ${Math.max(...places)}.`,
       this.context.source(path),
     );
     return true;
@@ -591,7 +596,7 @@ class SingleStepLowering {
     if (!repeats(phrase) && this.seen.includes(clause.$type))
       context.syntax(
         'written-twice',
-        `${clauseWords(clause)} appears twice in this step. Delete one.`,
+        say`${clauseWords(clause)} appears twice in this step. Delete one.`,
         context.source(clause),
       );
     this.seen.push(clause.$type);
@@ -712,7 +717,7 @@ class SingleStepLowering {
         if (!said.all)
           context.syntax(
             'clause-without-meaning',
-            'except goes with all: write wash all … except ….',
+            say`except goes with all: write wash all … except ….`,
             context.source(clause),
           );
         return;
@@ -833,7 +838,7 @@ class SingleStepLowering {
     if (angle === null || (kindOfUnit(angle.unit) === 'angle' && Number(angle.number) <= 180)) return angle;
     this.context.syntax(
       kindOfUnit(angle.unit) === 'angle' ? 'impossible-figure' : 'unit-of-another-kind',
-      `An adapter is at 0° to 180° to its wrench, but this says ${formatQuantity(angle)}: what to set cannot be worked out. Write, for example, at 90°.`,
+      say`An adapter is at 0° to 180° to its wrench, but this says ${formatQuantity(angle)}: what to set cannot be worked out. Write, for example, at 90°.`,
       this.source(item, 'angle'),
     );
     return null;
@@ -845,7 +850,7 @@ class SingleStepLowering {
     if (this.limitedBy !== null && this.limitedBy !== clause.$type) {
       this.context.syntax(
         'written-twice',
-        `${clauseWords(clause)} is a second limit of this step, which is held to one: it would be nowhere on the sheet. Delete one of the two, or give each a step of its own.`,
+        say`${clauseWords(clause)} is a second limit of this step, which is held to one: it would be nowhere on the sheet. Delete one of the two, or give each a step of its own.`,
         this.context.source(clause),
       );
       return;
@@ -899,7 +904,7 @@ class SingleStepLowering {
   private unquoted(name: ast.NameRef, step: Said) {
     this.context.syntax(
       'quote-missing',
-      `Write what holds the unit in quotes: in "${name.name}".`,
+      say`Write what holds the unit in quotes: in "${name.name}".`,
       this.context.source(name),
       `"${name.name}"`,
     );
@@ -911,7 +916,7 @@ class SingleStepLowering {
     const { context, verb } = this;
     context.syntax(
       'clause-without-meaning',
-      `${clauseWords(node)} has no meaning after ${verb}. Delete it.`,
+      say`${clauseWords(node)} has no meaning after ${verb}. Delete it.`,
       context.source(node),
     );
   }
@@ -947,7 +952,7 @@ class SingleStepLowering {
     if (second !== undefined)
       this.context.syntax(
         'call-mismatch',
-        `${name} stands for one name here, and the call gives it several. Give ${pathText(second.path)} a call of its own.`,
+        say`${name} stands for one name here, and the call gives it several. Give ${pathText(second.path)} a call of its own.`,
         this.context.source(node),
       );
     return bound === undefined ? name : pathText(bound.path);
@@ -991,7 +996,7 @@ class SingleStepLowering {
       const closing = baseOf(family.parts, joint.part);
       this.context.syntax(
         'wrong-use-of-name',
-        `${baseOf(family.parts, name)} is not a joint, and ${closing} closes over it: left loose, it would not be seen before this test. Write proves through ${closing}.`,
+        say`${baseOf(family.parts, name)} is not a joint, and ${closing} closes over it: left loose, it would not be seen before this test. Write proves through ${closing}.`,
         this.context.source(clause),
       );
       return;
@@ -1041,7 +1046,7 @@ class SingleStepLowering {
     else if (fluid !== null)
       this.context.syntax(
         'clause-without-meaning',
-        `“in ${fluid.name}” has no meaning after ${verb}. Delete it.`,
+        say`“in ${fluid.name}” has no meaning after ${verb}. Delete it.`,
         this.context.source(fluid),
       );
     const step = actionOf(verb, said, { hazards: [], only: this.place.only, call: null });
@@ -1067,7 +1072,7 @@ export function plainAddress(context: Context, address: ast.Address) {
   if (ordinal === undefined && place === undefined) return;
   context.syntax(
     'clause-without-meaning',
-    'A hazard names its step by verb and first object, and is printed at each of those: delete the rest. Put a hazard for a single step before that step, without “for”.',
+    say`A hazard names its step by verb and first object, and is printed at each of those: delete the rest. Put a hazard for a single step before that step, without “for”.`,
     place === undefined ? context.source(address, 'ordinal') : context.source(place),
   );
 }
@@ -1079,7 +1084,7 @@ export function lowerHazard(context: Context, node: ast.Hazard): Hazard {
     if (near !== null)
       context.syntax(
         'unknown-word',
-        `There is no signal word ${node.about}, and the hazard would print as a WARNING. Write ${near}.`,
+        say`There is no signal word ${node.about}, and the hazard would print as a WARNING. Write ${near}.`,
         context.source(node, 'about'),
         near,
       );

@@ -1,5 +1,6 @@
 import { compare, formatQuantity, kindOfUnit } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
+import { say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { ProblemCode } from '../syntax/problem-code.ts';
 import type { Context } from './context.ts';
@@ -19,7 +20,7 @@ export function lowerPasses(context: Context, clause: ast.PassesClause): readonl
   const [code, what] = problem;
   context.syntax(
     code,
-    `${what}: the joint would be tightened unevenly, or past its torque. Write passes that rise to the full torque, such as passes 50 % 75 % 100 %.`,
+    say`${what}: the joint would be tightened unevenly, or past its torque. Write passes that rise to the full torque, such as passes 50 % 75 % 100 %.`,
     context.source(clause),
   );
   return [];

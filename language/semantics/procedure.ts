@@ -4,6 +4,7 @@ import type { Action, Block, Procedure, Repair, Stage, Step } from '../model/pro
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Named, NameUse, Source } from '../model/source.ts';
 import { partGateId } from '../model/steps.ts';
+import { say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
@@ -109,7 +110,7 @@ export function lowerProcedure(
   const stepsOf = (block: BodyBlock) =>
     heads.likeSource === null || own.has(block.node)
       ? maker.steps(block.lines)
-      : context.expand({ message: `${node.name} takes this over here.`, source: heads.likeSource }, () =>
+      : context.expand({ message: say`${node.name} takes this over here.`, source: heads.likeSource }, () =>
           maker.steps(block.lines),
         );
   /** What it was made into before, if it is the same: then it is the same object. */
@@ -209,7 +210,7 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
     if (seen.has(head.$type) && head.$type !== 'HeadAllow')
       context.syntax(
         'written-twice',
-        `${textOf(head).split(' ')[0]} appears twice in the head of ${node.name}. Delete one.`,
+        say`${textOf(head).split(' ')[0]!} appears twice in the head of ${node.name}. Delete one.`,
         context.source(head),
       );
     seen.add(head.$type);
@@ -250,19 +251,19 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
   if ((noFamily || noShop) && heads.like !== null && isLike)
     context.syntax(
       'head-incomplete',
-      `${node.name} is not checked: it takes ${noFamily ? 'its family' : 'its shop'} from ${heads.like}, where it is missing or unknown. Correct it there, or add “${noFamily ? 'for FAMILY' : 'at SHOP'}” here.`,
+      say`${node.name} is not checked: it takes ${noFamily ? say`its family` : say`its shop`} from ${heads.like}, where it is missing or unknown. Correct it there, or add “${noFamily ? say`for FAMILY` : say`at SHOP`}” here.`,
       context.source(node, 'name'),
     );
   if ((noFamily || noShop) && heads.like === null) {
     const lacks =
       noFamily && noShop
-        ? 'neither says which family it is for nor at which shop it is done: add “for FAMILY at SHOP”'
+        ? say`neither says which family it is for nor at which shop it is done: add “for FAMILY at SHOP”`
         : noFamily
-          ? 'does not say which family it is for: add “for FAMILY”'
-          : 'does not say at which shop it is done: add “at SHOP”';
+          ? say`does not say which family it is for: add “for FAMILY”`
+          : say`does not say at which shop it is done: add “at SHOP”`;
     context.syntax(
       'head-incomplete',
-      `Procedure ${node.name} ${lacks} to its head. Until then the procedure is not checked.`,
+      say`Procedure ${node.name} ${lacks} to its head. Until then the procedure is not checked.`,
       context.source(node, 'name'),
     );
   }
@@ -309,10 +310,10 @@ function canBeWrittenOut(
   const writtenOut = new ExpansionSize(sequences);
   if (blocks.reduce((sum, { lines }) => sum + writtenOut.count(lines), 0) <= mostSteps) return true;
   const call = writtenOut.culprit(blocks.flatMap(({ lines }) => lines));
-  const what = call === null ? `Procedure ${node.name}` : `Sequence ${call.name.name}`;
+  const what = call === null ? say`Procedure ${node.name}` : say`Sequence ${call.name.name}`;
   context.syntax(
     'endless-steps',
-    `${what} has more than ${mostSteps} steps once every sequence is expanded: nobody can follow that, and it is not checked. Have the sequences call one another less.`,
+    say`${what} has more than ${mostSteps} steps once every sequence is expanded: nobody can follow that, and it is not checked. Have the sequences call one another less.`,
     call === null ? context.source(node, 'name') : context.source(call.name),
   );
   return false;
@@ -512,7 +513,7 @@ function placeHazards(
     const near = object === null ? [] : nearest(object.name, objects);
     context.syntax(
       'no-such-step',
-      `This hazard is for “${address}”, and there is no such step. ${near.length > 0 ? `Did you mean ${near.map((name) => `${verb} ${name}`).join(' or ')}?` : 'Name the step by its verb and first object.'}`,
+      say`This hazard is for “${address}”, and there is no such step. ${near.length > 0 ? say`Did you mean ${near.map((name) => `${verb} ${name}`).join(' or ')}?` : say`Name the step by its verb and first object.`}`,
       source,
     );
   }

@@ -3,6 +3,7 @@ import type { NameUse } from '../model/source.ts';
 import { formatQuantity, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import { kindAdmits } from '../quantities/kinds.ts';
 import type { Kind, Quantity, UnitName } from '../quantities/types.ts';
+import { type Said, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
@@ -127,31 +128,33 @@ class ResultReader {
     const [first, second, ...more] = names;
     const { value, fitted, text } = facts;
     if (first === undefined) {
-      if (text === null) return this.refuse(node, 'Write what was found: as found opening 214 bar, or as found "…".');
+      if (text === null)
+        return this.refuse(node, say`Write what was found: as found opening 214 bar, or as found "…".`);
       this.only(node, ['text']);
       written.results.push({ form: 'remark', asFound, text, source });
       return;
     }
     if (first.name === 'note' && second === undefined) {
-      if (text === null) return this.refuse(node, 'Write the note in quotes.');
+      if (text === null) return this.refuse(node, say`Write the note in quotes.`);
       this.only(node, ['text']);
       written.notes.push(text);
       return;
     }
-    if (first.name === 'renewed') return this.refuse(node, 'Write what went in new: renewed spring, washer.');
+    if (first.name === 'renewed') return this.refuse(node, say`Write what went in new: renewed spring, washer.`);
     if (first.name === 'done' && second === undefined) {
-      if (facts.by === null || facts.by.trim() === '') return this.refuse(node, 'Write done by and a name in quotes.');
+      if (facts.by === null || facts.by.trim() === '')
+        return this.refuse(node, say`Write done by and a name in quotes.`);
       this.only(node, ['by', 'on']);
       written.results.push({ form: 'done', by: facts.by, on: facts.on, source });
       return;
     }
     if (first.name === 'torque' && second !== undefined && more.length === 0) {
       const part = this.find(second, 'part', procedure.family.parts);
-      if (value === null) return this.refuse(node, 'Write the torque that was set: torque nut 60 N·m.');
+      if (value === null) return this.refuse(node, say`Write the torque that was set: torque nut 60 N·m.`);
       if (part !== null && !isTightened(procedure, part))
         return this.refuse(
           second,
-          `Nothing is tightened at ${part}: it is not a joint of the family, and no step torques it. Name the part that is turned.`,
+          say`Nothing is tightened at ${part}: it is not a joint of the family, and no step torques it. Name the part that is turned.`,
           'wrong-use-of-name',
         );
       this.only(node, ['value', facts.tool === null ? 'gauge' : 'tool']);
@@ -161,10 +164,10 @@ class ResultReader {
     }
     if (fitted !== null || (second?.name === 'out' && more.length === 0)) {
       if (fitted !== null && second !== undefined)
-        return this.refuse(second, 'Write one part, “in” and its size: shim in 1.45 mm.');
+        return this.refuse(second, say`Write one part, “in” and its size: shim in 1.45 mm.`);
       const part = this.find(first, 'part', procedure.family.parts);
       const size = fitted ?? value;
-      if (size === null) return this.refuse(node, 'Write the size: shim out 1.30 mm.');
+      if (size === null) return this.refuse(node, say`Write the size: shim out 1.30 mm.`);
       this.only(node, [fitted === null ? 'value' : 'fitted', facts.tool === null ? 'gauge' : 'tool']);
       if (part !== null && this.isOf(size, only('length'), node))
         written.results.push({
@@ -178,9 +181,9 @@ class ResultReader {
       return;
     }
     if (this.isSlip(names)) return;
-    if (second !== undefined) return this.refuse(second, `“${second.name}” is not a result here.`);
+    if (second !== undefined) return this.refuse(second, say`“${second.name}” is not a result here.`);
     const name = this.find(first, 'test', this.readable);
-    if (value === null) return this.refuse(node, 'Write what was read, or pass or fail.');
+    if (value === null) return this.refuse(node, say`Write what was read, or pass or fail.`);
     this.only(node, ['value', 'tool', 'gauge', 'text']);
     if (name !== null && this.isOf(value, readableOf(procedure, name), node))
       written.results.push({ form: 'reading', name, asFound, value, ...this.readOn(facts, value), text, source });
@@ -192,7 +195,7 @@ class ResultReader {
     for (const node of names) {
       const [word] = known.has(node.name) ? [] : nearest(node.name, resultWords);
       if (word === undefined || word === node.name) continue;
-      this.refuse(node, `“${node.name}” is not a result here. Did you mean ${word}?`);
+      this.refuse(node, say`“${node.name}” is not a result here. Did you mean ${word}?`);
       return true;
     }
     return false;
@@ -234,7 +237,7 @@ class ResultReader {
       if (key === null || (takes.includes(key) && first)) continue;
       this.refuse(
         fact,
-        `“${textOf(fact)}” belongs to no result here, and would be lost. Write the result that it belongs to before it, or delete it.`,
+        say`“${textOf(fact)}” belongs to no result here, and would be lost. Write the result that it belongs to before it, or delete it.`,
       );
     }
   }
@@ -262,7 +265,7 @@ class ResultReader {
     if (takes(unit)) return true;
     this.refuse(
       node,
-      `${formatQuantity(value)} is a ${kindOfUnit(unit)}, and a ${kind} is read here. Check the unit.`,
+      say`${formatQuantity(value)} is a ${kindOfUnit(unit)}, and a ${kind!} is read here. Check the unit.`,
       'unit-of-another-kind',
     );
     return false;
@@ -270,7 +273,7 @@ class ResultReader {
 
   private refuse(
     node: ast.Result | ast.ResultFact | ast.NameRef,
-    message: string,
+    message: Said,
     code: ProblemCode = 'result-unreadable',
   ) {
     this.context.syntax(code, message, this.context.source(node));

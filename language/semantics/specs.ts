@@ -3,6 +3,7 @@ import type { PartNumber, Spec, SpecValue } from '../model/procedure.ts';
 import type { DecisionRule } from '../model/shop.ts';
 import { formatQuantity, kindAdmits, kindOf, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import type { Figure, Kind } from '../quantities/types.ts';
+import { say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { lowerAllow } from './allows.ts';
 import type { Context } from './context.ts';
@@ -86,7 +87,7 @@ function settlingOf(context: Context, node: ast.SpecSettling, name: string, kind
   if (node.sign !== undefined && Number(amount.number) !== 0) {
     context.syntax(
       'impossible-figure',
-      `A new spring loses pressure as it settles, and ${node.sign}${formatQuantity(amount)} says that it gains: the unit would be set too low. Write the loss: settling ${formatQuantity(amount)}.`,
+      say`A new spring loses pressure as it settles, and ${node.sign}${formatQuantity(amount)} says that it gains: the unit would be set too low. Write the loss: settling ${formatQuantity(amount)}.`,
       context.source(node),
     );
     return null;
@@ -94,7 +95,7 @@ function settlingOf(context: Context, node: ast.SpecSettling, name: string, kind
   if (kind !== null && !kindAdmits(kind, amount.unit)) {
     context.syntax(
       'unit-of-another-kind',
-      `Spec ${name} is a ${kind}, and ${formatQuantity(amount)} is a ${kindOfUnit(amount.unit)}: nobody can set a unit higher by that. Write what a new spring loses of this ${kind}.`,
+      say`Spec ${name} is a ${kind}, and ${formatQuantity(amount)} is a ${kindOfUnit(amount.unit)}: nobody can set a unit higher by that. Write what a new spring loses of this ${kind}.`,
       context.source(node, 'amount'),
     );
     return null;

@@ -1,4 +1,5 @@
 import type { Range } from '../model/source.ts';
+import { type Said, say } from '../say/say.ts';
 import type { File } from './generated/ast.ts';
 import { inside, linesOf } from './inside.ts';
 import { statementsOf } from './layout.ts';
@@ -13,7 +14,7 @@ import { type Harm, markUnread } from './unread.ts';
 /** A problem of spelling or syntax, at its place. */
 export interface SyntaxProblem {
   readonly code: ProblemCode;
-  readonly message: string;
+  readonly message: Said;
   readonly range: Range;
 }
 
@@ -38,7 +39,7 @@ export interface Parsed {
  */
 export function parse(text: string, before: Parsed | null = null): Parsed {
   if (text.length > longestText) {
-    const message = `This file has ${text.length} characters; the longest that is read has ${longestText}. Split the declarations over several files.`;
+    const message = say`This file has ${text.length} characters; the longest that is read has ${longestText}. Split the declarations over several files.`;
     return {
       ast: emptyFile(),
       problems: [{ code: 'too-much-to-read', message, range: pointRange(0, 0) }],
@@ -129,7 +130,7 @@ function unreadRest(error: ParserError): SyntaxProblem {
   const below = { line: tokenRange(errorPlace(error)).end.line + 1, character: 0 };
   return {
     code: 'too-much-to-read',
-    message: 'What follows has not been read yet: correct the lines above first.',
+    message: say`What follows has not been read yet: correct the lines above first.`,
     range: { start: below, end: { line: below.line, character: 1 } },
   };
 }
@@ -146,7 +147,7 @@ function openQuotes(statements: readonly Statement[]): SyntaxProblem[] {
     .flatMap(({ tokens }) => tokens.filter(({ isOpen }) => isOpen))
     .map((token) => ({
       code: 'quote-missing',
-      message: 'The closing quote is missing: put " at the end of the text.',
+      message: say`The closing quote is missing: put " at the end of the text.`,
       range: tokenRange(token),
     }));
 }

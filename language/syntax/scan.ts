@@ -1,4 +1,5 @@
 import { numberPattern, quantityPattern } from '../quantities/index.ts';
+import { type Said, say } from '../say/say.ts';
 import { bounds, cut } from './bounds.ts';
 import { fluidWords } from './keywords.ts';
 import { tables } from './tables.generated.ts';
@@ -207,8 +208,7 @@ function scanLine(piece: string, start: number, end: number, place: Pick<Line, '
   return finished(line);
 }
 
-const blankMessage =
-  'This blank is still to be filled in: write the figure, the name or the words in the place of “…”.';
+const blankMessage = say`This blank is still to be filled in: write the figure, the name or the words in the place of “…”.`;
 
 /** Words that say nothing without what is to be filled in behind them. */
 const leading = new Set(
@@ -246,7 +246,7 @@ export function finished(line: Line): Line {
   let hasPosition = false;
   tokens.forEach((token, index) => {
     const read = cut(token, (message) => cuts.push(slipOf(token, 'too-much-to-read', message)));
-    if (token.image === '"…"') cuts.push({ ...slipOf(token, 'blank-left', ''), message: blankMessage });
+    if (token.image === '"…"') cuts.push({ ...slipOf(token, 'blank-left', blankMessage), message: blankMessage });
     tokens[index] = read;
     if (read.isOpen) line.isFlawed = true;
     hasPosition ||= isPosition(tokens[index - 1], token, tokens[index + 1]);
@@ -284,9 +284,10 @@ function split({ image, line, column, endColumn }: Token): Token[] {
   ];
 }
 
-export function unexpectedCharacter(text: string): string {
-  if (text.startsWith('#')) return 'A remark begins with //: write // instead of #.';
-  if (/[“”„«»]/u.test(text)) return 'Curly quotes are not read: use straight ones, "…".';
-  if (/[–—]/u.test(text)) return 'A long dash is not read: write .. between the ends of a range, or - inside a name.';
-  return `${text} has no meaning here: delete it, or put it inside "…".`;
+export function unexpectedCharacter(text: string): Said {
+  if (text.startsWith('#')) return say`A remark begins with //: write // instead of #.`;
+  if (/[“”„«»]/u.test(text)) return say`Curly quotes are not read: use straight ones, "…".`;
+  if (/[–—]/u.test(text))
+    return say`A long dash is not read: write .. between the ends of a range, or - inside a name.`;
+  return say`${text} has no meaning here: delete it, or put it inside "…".`;
 }

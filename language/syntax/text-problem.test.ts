@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../db/workspace.ts';
+import { english } from '../say/say.ts';
 import { hiddenSigns, textProblem } from './text-problem.ts';
 
 const found = (text: string) =>
@@ -36,7 +37,7 @@ describe('characters that cannot be seen', () => {
   });
 
   it('say what to do', () => {
-    const messages = hiddenSigns('x\u001B\u202E\u200B').map(({ message }) => message);
+    const messages = hiddenSigns('x\u001B\u202E\u200B').map(({ message }) => english(message));
     expect(messages.map((message) => message.split('.')[0])).toEqual([
       'This is a control character',
       'This character changes the direction of the text',

@@ -33,6 +33,7 @@ import type { Range } from '../../language/model/source.ts';
 import { buildHints } from '../../language/recommendations/hints.ts';
 import { rateLines } from '../../language/recommendations/rate-report.ts';
 import { matchLines, shimLines } from '../../language/recommendations/report.ts';
+import { english } from '../../language/say/say.ts';
 import { parse } from '../../language/syntax/parse.ts';
 import { textProblem } from '../../language/syntax/text-problem.ts';
 import { stepsOf } from '../../server/cli/replay.ts';
@@ -159,7 +160,7 @@ function aboutFindings(files: readonly SourceFile[], result: CheckResult, fail: 
     const own = result.diagnostics.filter(({ source, severity }) => source.file === uri && severity === 'error');
     const problems = textProblem(text) === null ? parse(text) : null;
     if (problems !== null && problems.problems.length > 0 && own.length === 0)
-      fail('findings', 'syntax and clean', problems.problems[0]!.message);
+      fail('findings', 'syntax and clean', english(problems.problems[0]!.message));
     const written = text.replace(/\/\/[^\n\r]*/gu, '').trim();
     if (written !== '' && (problems?.ast.declarations.length ?? 0) === 0 && own.length === 0)
       fail('findings', 'nothing read and clean', written.slice(0, 120));

@@ -1,6 +1,7 @@
 import { lower } from '../../../analysis/prose.ts';
 import { Relations, restsOn } from '../../../analysis/relations.ts';
 import type { Family, Joint } from '../../../model/family.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 import { carrierOf } from './rests-on-nothing.ts';
 
@@ -22,9 +23,9 @@ export const jointHoldsNothing: Rule = {
         at: joint.source,
         rootCause: `joint-holds:${family.name}:${part.base}`,
         allow: part.allow,
-        message: `The ${lower(part.title)} is a joint but holds nothing.`,
-        why: 'the parts that it keeps in could come out before it, and a test would still count after it was slackened.',
-        help: `Write “holds” and the parts at part ${part.base}; for a plug or a connector, write the port that is under it or on it.`,
+        message: say`The ${lower(part.title)} is a joint but holds nothing.`,
+        why: say`the parts that it keeps in could come out before it, and a test would still count after it was slackened.`,
+        help: say`Write “holds” and the parts at part ${part.base}; for a plug or a connector, write the port that is under it or on it.`,
       });
     }
   },

@@ -1,5 +1,6 @@
 import { lower } from '../../../analysis/prose.ts';
 import { namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** `fit spacer located`, but neither the family nor the step says by what. */
@@ -19,10 +20,10 @@ export const locatedWithoutFeature: Rule = {
         // One fact is missing, however many steps need it.
         rootCause: `no-feature:${part.base}`,
         allow: part.allow,
-        related: [{ message: `${part.base} is declared here.`, source: part.source }],
-        message: `The ${lower(part.title)} has to be located, but nothing says by what.`,
-        why: 'the bench hand does not know what to look for, and a step that forgets to locate it goes unnoticed.',
-        help: 'Write “located by "…"” in the family, or here.',
+        related: [{ message: say`${part.base} is declared here.`, source: part.source }],
+        message: say`The ${lower(part.title)} has to be located, but nothing says by what.`,
+        why: say`the bench hand does not know what to look for, and a step that forgets to locate it goes unnoticed.`,
+        help: say`Write “located by "…"” in the family, or here.`,
       });
     }
   },

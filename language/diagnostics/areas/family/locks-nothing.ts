@@ -1,4 +1,5 @@
 import { lower } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** `lock lock-nut`, but it locks no adjuster of the family. */
@@ -19,10 +20,10 @@ export const locksNothing: Rule = {
         source: object.source,
         rootCause: `locks-nothing:${part.base}`,
         allow: part.allow,
-        related: [{ message: `${part.base} is declared here.`, source: part.source }],
-        message: `The ${lower(part.title)} is locked here, but it locks no adjuster of the family.`,
-        why: 'a setting that is left unlocked would go unnoticed.',
-        help: `Write “locked by ${part.base}” at the adjuster; for a joint that locks nothing, write “torque”.`,
+        related: [{ message: say`${part.base} is declared here.`, source: part.source }],
+        message: say`The ${lower(part.title)} is locked here, but it locks no adjuster of the family.`,
+        why: say`a setting that is left unlocked would go unnoticed.`,
+        help: say`Write “locked by ${part.base}” at the adjuster; for a joint that locks nothing, write “torque”.`,
       });
     }
   },

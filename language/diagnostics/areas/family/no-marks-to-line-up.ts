@@ -1,5 +1,6 @@
 import { listed, lower } from '../../../analysis/prose.ts';
 import { namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** `with marks aligned`, but neither the family nor the step says which marks. */
@@ -17,10 +18,10 @@ export const noMarksToLineUp: Rule = {
       at: step,
       rootCause: `no-marks:${first.base}`,
       allow: parts.flatMap((part) => part.allow),
-      related: [{ message: `${first.base} is declared here.`, source: first.source }],
-      message: `Marks have to be lined up, but the family declares no marks on the ${listed([...new Set(parts.map((part) => lower(part.title)))])}.`,
-      why: 'the bench hand does not know what to line up with what.',
-      help: 'Write “marks "…"” at the part in the family, or describe the marks here in quotes.',
+      related: [{ message: say`${first.base} is declared here.`, source: first.source }],
+      message: say`Marks have to be lined up, but the family declares no marks on the ${listed([...new Set(parts.map((part) => lower(part.title)))])}.`,
+      why: say`the bench hand does not know what to line up with what.`,
+      help: say`Write “marks "…"” at the part in the family, or describe the marks here in quotes.`,
     });
   },
 };

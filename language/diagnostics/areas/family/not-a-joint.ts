@@ -1,5 +1,6 @@
 import { lower } from '../../../analysis/prose.ts';
 import type { Verb } from '../../../model/verbs.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 const words: Partial<Record<Verb, string>> = {
@@ -30,10 +31,10 @@ export const notAJoint: Rule = {
         source: object.source,
         rootCause: `not-a-joint:${part.base}`,
         allow: part.allow,
-        related: [{ message: `${part.base} is declared here.`, source: part.source }],
-        message: `The ${lower(part.title)} is ${done} here, but the family declares no joint for it.`,
-        why: 'leaving it loose, or taking it off tight, would go unnoticed.',
-        help: `In the family, write “joint ${part.base} to” and the part that it is screwed to.`,
+        related: [{ message: say`${part.base} is declared here.`, source: part.source }],
+        message: say`The ${lower(part.title)} is ${done} here, but the family declares no joint for it.`,
+        why: say`leaving it loose, or taking it off tight, would go unnoticed.`,
+        help: say`In the family, write “joint ${part.base} to” and the part that it is screwed to.`,
       });
     }
   },

@@ -1,5 +1,6 @@
 import { allSteps } from '../../../analysis/locations.ts';
-import { capital, faceWords, lower, partsWords, partWords } from '../../../analysis/prose.ts';
+import { capital, faceWords, partsWords, partWords } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A face is guarded with a part that the family does not name as its guard. */
@@ -20,17 +21,17 @@ export const notItsGuard: Rule = {
           at: step,
           source: object.source,
           rootCause: `not-its-guard:${face.id}`,
-          related: [{ message: 'The face is declared here.', source: face.source }],
+          related: [{ message: say`The face is declared here.`, source: face.source }],
           ...(face.guardedBy === null
             ? {
-                message: `${words} is guarded here, but the family names no guard for it.`,
-                why: 'a step that forgets the guard goes unnoticed.',
-                help: `Write “guarded by ${baseOf(guards[0]!)}” at the face in the family.`,
+                message: say`${words} is guarded here, but the family names no guard for it.`,
+                why: say`a step that forgets the guard goes unnoticed.`,
+                help: say`Write “guarded by ${baseOf(guards[0]!)}” at the face in the family.`,
               }
             : {
-                message: `The guard of ${faceWords(procedure, face.id)} is the ${partWords(procedure, face.guardedBy)}, but this step uses the ${lower(partsWords(procedure, guards))}.`,
-                why: 'a part that does not fit the face does not cover it.',
-                help: `Write “guard ${face.id} with ${baseOf(face.guardedBy)}”, or correct the face in the family.`,
+                message: say`The guard of ${faceWords(procedure, face.id)} is the ${partWords(procedure, face.guardedBy)}, but this step uses the ${partsWords(procedure, guards)}.`,
+                why: say`a part that does not fit the face does not cover it.`,
+                help: say`Write “guard ${face.id} with ${baseOf(face.guardedBy)}”, or correct the face in the family.`,
               }),
         });
       }

@@ -2,6 +2,7 @@ import { allSteps } from '../../../analysis/locations.ts';
 import { lower } from '../../../analysis/prose.ts';
 import type { Part } from '../../../model/family.ts';
 import { own } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /**
@@ -32,10 +33,10 @@ export const pairUnsaid: Rule = {
           at: first,
           rootCause: `pair:${inner.base}:${outer.base}`,
           allow: [...inner.allow, ...outer.allow],
-          related: [{ message: `${inner.base} is declared here.`, source: inner.source }],
-          message: `The ${lower(inner.title)} and the ${lower(outer.title)} are always renewed together here, but the family does not say that they are a pair.`,
-          why: 'one of them could go into another unit unnoticed.',
-          help: `If they are lapped together, write “matched to ${outer.base}” at part ${inner.base}.`,
+          related: [{ message: say`${inner.base} is declared here.`, source: inner.source }],
+          message: say`The ${lower(inner.title)} and the ${lower(outer.title)} are always renewed together here, but the family does not say that they are a pair.`,
+          why: say`one of them could go into another unit unnoticed.`,
+          help: say`If they are lapped together, write “matched to ${outer.base}” at part ${inner.base}.`,
         });
       }
     }

@@ -1,6 +1,7 @@
 import { lower } from '../../../analysis/prose.ts';
 import { Relations, restsOn } from '../../../analysis/relations.ts';
 import type { Family, Part } from '../../../model/family.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** More than one part rests on nothing. Only one should: the body, which carries the others. */
@@ -18,9 +19,9 @@ export const restsOnNothing: Rule = {
         at: part.source,
         rootCause: `rests:${family.name}:${part.base}`,
         allow: part.allow,
-        message: `Nothing says what the ${lower(part.title)} rests on.`,
-        why: 'a step that takes it off or fits it out of order goes unnoticed.',
-        help: `Write “on”, “in” or “through” and the part that it rests on, such as “on ${body!.base}”.`,
+        message: say`Nothing says what the ${lower(part.title)} rests on.`,
+        why: say`a step that takes it off or fits it out of order goes unnoticed.`,
+        help: say`Write “on”, “in” or “through” and the part that it rests on, such as “on ${body!.base}”.`,
       });
     }
   },

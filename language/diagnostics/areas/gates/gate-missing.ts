@@ -1,6 +1,7 @@
 import type { Family } from '../../../model/family.ts';
 import type { StepObject } from '../../../model/procedure.ts';
 import { isTestOf } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A test that the family says proves a unit is not in the procedure. */
@@ -31,10 +32,10 @@ export const gateMissing: Rule = {
       report({
         at: procedure.source,
         rootCause: `gate-missing:${name}:${words}`,
-        related: [{ message: 'The family says so here.', source }],
-        message: `The family is proven by ${name}${words}, but no step of this procedure tests it.`,
-        why: 'a unit could leave without this proof.',
-        help: `Write “${write}” in the stage where the unit is tested.`,
+        related: [{ message: say`The family says so here.`, source }],
+        message: say`The family is proven by ${name}${words}, but no step of this procedure tests it.`,
+        why: say`a unit could leave without this proof.`,
+        help: say`Write “${write}” in the stage where the unit is tested.`,
       });
     };
     return {

@@ -1,4 +1,5 @@
 import { isGate, isTest } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A test or check does not say what happens on a fail. A reading needs none; a setting is turned until it is right. */
@@ -18,17 +19,17 @@ export const gateWithoutFailPath: Rule = {
         const { gate } = step;
         const name =
           gate.kind === 'test'
-            ? `Test ${gate.test}`
+            ? say`Test ${gate.test}`
             : gate.kind === 'across'
-              ? 'This test across the set'
-              : 'This check';
+              ? say`This test across the set`
+              : say`This check`;
         report({
           at: step,
           message: gate.failWritten
-            ? `${name} says “on fail” and then nothing.`
-            : `${name} does not say what to do when it fails.`,
-          why: 'the bench hand is left with a bad unit and no next step.',
-          help: `${gate.failWritten ? 'Name' : 'Write “on fail” and'} the repairs that are tried, in order.`,
+            ? say`${name} says “on fail” and then nothing.`
+            : say`${name} does not say what to do when it fails.`,
+          why: say`the bench hand is left with a bad unit and no next step.`,
+          help: say`${gate.failWritten ? say`Name` : say`Write “on fail” and`} the repairs that are tried, in order.`,
         });
       }
     }

@@ -5,6 +5,7 @@ import type { AbstractState } from '../../../analysis/state.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingAfter, type StepFix } from '../../step-fixes.ts';
 
@@ -39,9 +40,9 @@ export const leftConnected: Rule<StepFix> = {
         path,
         since,
         rootCause: `line:${first}:${'verb' in at ? writtenAt(at) : ''}`,
-        message: `The tester line is still connected to ${listed(on)} when ${when}.`,
-        why: 'it is pulled or bent with the unit, and its fitting leaks at the next test.',
-        help: `Relieve the pressure, then write “disconnect ${on.join(', ')}” before this.`,
+        message: say`The tester line is still connected to ${listed(on)} when ${when}.`,
+        why: say`it is pulled or bent with the unit, and its fitting leaks at the next test.`,
+        help: say`Relieve the pressure, then write “disconnect ${on.join(', ')}” before this.`,
         data:
           isDone && 'verb' in at && state.must(layout.unit.pressure, flag.no)
             ? missingAfter(at, `disconnect ${on.join(', ')}`)

@@ -1,5 +1,6 @@
 import { isHydraulic } from '../../../analysis/hydraulic.ts';
 import { port } from '../../../analysis/locations.ts';
+import { say } from '../../../say/say.ts';
 import { rootCauseKey, rootCauses } from '../../root-cause.ts';
 import { on, type Rule } from '../../rule.ts';
 
@@ -22,16 +23,22 @@ export const notOnTheTester: Rule = {
       step: on(['prime', 'test', 'read', 'set'], ({ step, before, path }) => {
         if (!isHydraulic(step, procedure)) return;
         const what =
-          step.verb === 'prime' ? 'primed' : step.verb === 'read' ? 'read' : step.verb === 'set' ? 'set' : 'tested';
+          step.verb === 'prime'
+            ? say`primed`
+            : step.verb === 'read'
+              ? say`read`
+              : step.verb === 'set'
+                ? say`set`
+                : say`tested`;
         if (atPressure !== 0 && !before.must(layout.unit.station, atPressure)) {
           report({
             at: step,
             path,
             since: before.since(layout.unit.station),
             rootCause: `tester:${before.since(layout.unit.station)}`,
-            message: `The unit is not at a station with pressure when it is ${what}.`,
-            why: 'there is nothing there to bring it up to pressure.',
-            help: 'Move the step to a stage at the tester, or write pressure at that station in the shop.',
+            message: say`The unit is not at a station with pressure when it is ${what}.`,
+            why: say`there is nothing there to bring it up to pressure.`,
+            help: say`Move the step to a stage at the tester, or write pressure at that station in the shop.`,
           });
           return;
         }
@@ -43,9 +50,9 @@ export const notOnTheTester: Rule = {
           path,
           since,
           rootCause: causeOf(rootCauseKey(path, since), step),
-          message: `No line is connected when the unit is ${what}.`,
-          why: 'there is no pressure in it.',
-          help: 'Write “connect” and the port before this step.',
+          message: say`No line is connected when the unit is ${what}.`,
+          why: say`there is no pressure in it.`,
+          help: say`Write “connect” and the port before this step.`,
         });
       }),
     };

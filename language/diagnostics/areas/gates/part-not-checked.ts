@@ -2,6 +2,7 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import { namedIn } from '../../../model/steps.ts';
 import type { Verb } from '../../../model/verbs.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A part that the family says is always checked comes off, and no step looks at it or measures it. */
@@ -39,10 +40,10 @@ export const partNotChecked: Rule = {
         report({
           at: procedure.source,
           rootCause: 'part-not-checked',
-          related: [{ message: 'The family says so here.', source: first.source }],
-          message: `The family says that the ${partsWords(procedure, names)} ${several ? 'are' : 'is'} always checked, but no step of this procedure checks ${several ? 'them' : 'it'}.`,
-          why: 'a worn or cracked one would go back in.',
-          help: `After the wash, write “check ${names.join(', ')} "…"” with what to look for.`,
+          related: [{ message: say`The family says so here.`, source: first.source }],
+          message: say`The family says that the ${partsWords(procedure, names)} ${several ? say`are` : say`is`} always checked, but no step of this procedure checks ${several ? say`them` : say`it`}.`,
+          why: say`a worn or cracked one would go back in.`,
+          help: say`After the wash, write “check ${names.join(', ')} "…"” with what to look for.`,
         });
       },
     };

@@ -5,6 +5,7 @@ import type { AbstractState } from '../../../analysis/state.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Part } from '../../../model/family.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A part that is not in the kit was discarded, and the unit is built up over its place, or leaves, without a new one. */
@@ -32,9 +33,9 @@ export const discardedAndNotRenewed: Rule = {
         // The same cause as a part that is left out; this report says more.
         rootCause: `missing:${parts[0]!.name}:${since}`,
         said: (when: string): Statement => ({
-          message: `The ${words} ${were} discarded, and there is no new one ${when}.`,
-          why: `${parts.length > 1 ? 'they do' : 'it does'} not come in the kit, and the unit would be built without ${them}.`,
-          help: `Write “renew ${names}” and fit ${them} first. If the old ${parts.length > 1 ? 'ones are' : 'one is'} good, write remove instead of discard.`,
+          message: say`The ${words} ${were} discarded, and there is no new one ${when}.`,
+          why: say`${parts.length > 1 ? say`they do` : say`it does`} not come in the kit, and the unit would be built without ${them}.`,
+          help: say`Write “renew ${names}” and fit ${them} first. If the old ${parts.length > 1 ? say`ones are` : say`one is`} good, write remove instead of discard.`,
         }),
       };
     };

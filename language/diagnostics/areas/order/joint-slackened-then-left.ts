@@ -3,6 +3,7 @@ import { joint } from '../../../analysis/locations.ts';
 import { isLock, isOpenLock, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { isGate } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A joint is slackened, and neither taken off nor torqued again when the unit is read under pressure or leaves. */
@@ -27,9 +28,9 @@ export const jointSlackenedThenLeft: Rule = {
             path,
             since,
             rootCause: cause,
-            message: `The ${words(one.part)} was slackened and is not tight again when pressure comes on.`,
-            why: 'it leaks or lets go, and fluid at test pressure goes through skin.',
-            help: `Torque ${one.part} before this step, or delete the step that slackens it.`,
+            message: say`The ${words(one.part)} was slackened and is not tight again when pressure comes on.`,
+            why: say`it leaks or lets go, and fluid at test pressure goes through skin.`,
+            help: say`Torque ${one.part} before this step, or delete the step that slackens it.`,
           });
         }
       }),
@@ -41,9 +42,9 @@ export const jointSlackenedThenLeft: Rule = {
             path,
             since,
             rootCause: cause,
-            message: `The ${words(one.part)} was slackened, and is neither off nor tight again when the unit leaves.`,
-            why: 'it comes loose on the engine.',
-            help: `${one.handTightIsFinal ? 'Run down' : 'Torque'} ${one.part} again, or delete the step that slackens it.`,
+            message: say`The ${words(one.part)} was slackened, and is neither off nor tight again when the unit leaves.`,
+            why: say`it comes loose on the engine.`,
+            help: say`${one.handTightIsFinal ? say`Run down` : say`Torque`} ${one.part} again, or delete the step that slackens it.`,
           });
         }
       },

@@ -1,6 +1,7 @@
 import { provesThrough } from '../../../analysis/effects.ts';
 import { isLock, isOpenLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A joint that a gate proves through, or that ships, is run down but not torqued. */
@@ -24,9 +25,9 @@ export const leftHandTight: Rule = {
             path,
             since,
             rootCause: cause,
-            message: `The ${words(joint.part)} is only hand-tight when ${step.gate.test} is tested.`,
-            why: 'it can leak or let go under pressure.',
-            help: 'Torque it before this test.',
+            message: say`The ${words(joint.part)} is only hand-tight when ${step.gate.test} is tested.`,
+            why: say`it can leak or let go under pressure.`,
+            help: say`Torque it before this test.`,
           });
         }
       }),
@@ -38,9 +39,9 @@ export const leftHandTight: Rule = {
             path,
             since,
             rootCause: cause,
-            message: `The ${words(joint.part)} is only hand-tight when the unit leaves.`,
-            why: 'it will come loose on the engine.',
-            help: 'Torque it, or write “hand-tight is final” at the joint in the family.',
+            message: say`The ${words(joint.part)} is only hand-tight when the unit leaves.`,
+            why: say`it will come loose on the engine.`,
+            help: say`Torque it, or write “hand-tight is final” at the joint in the family.`,
           });
         }
       },

@@ -4,6 +4,7 @@ import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Part } from '../../../model/family.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
+import { say } from '../../../say/say.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -26,9 +27,9 @@ export const noTighteningPattern: Rule<{ source: Source }> = {
           report({
             at: step,
             rootCause: `pattern:${writtenAt(step)}:${pressed}`,
-            message: `${count} fasteners hold the ${lower(title)} down, but nothing says in which order they are torqued.`,
-            why: 'tightened on one side first, it tilts, warps and leaks on the other side.',
-            help: 'Write “in cross pattern”, or the order in quotes.',
+            message: say`${count} fasteners hold the ${lower(title)} down, but nothing says in which order they are torqued.`,
+            why: say`tightened on one side first, it tilts, warps and leaks on the other side.`,
+            help: say`Write “in cross pattern”, or the order in quotes.`,
             data: step.call === null ? { source: step.objects.at(-1)!.source } : undefined,
           });
         }
@@ -36,7 +37,7 @@ export const noTighteningPattern: Rule<{ source: Source }> = {
     }
   },
   fix({ source }) {
-    return { title: 'Torque in cross pattern', safe: false, edits: [behind(source, ' in cross pattern')] };
+    return { title: say`Torque in cross pattern`, safe: false, edits: [behind(source, ' in cross pattern')] };
   },
 };
 

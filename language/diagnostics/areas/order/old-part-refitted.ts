@@ -3,6 +3,7 @@ import { partsWords } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { StepObject } from '../../../model/procedure.ts';
 import { namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A part that is always renewed, or that was discarded, goes back in. */
@@ -44,14 +45,14 @@ export const oldPartRefitted: Rule = {
             rootCause: `old:${names[0]}:${since}`,
             ...(renewed
               ? {
-                  message: `The ${words} ${several ? 'are' : 'is'} always renewed, but the old ${several ? 'ones go' : 'one goes'} back in.`,
-                  why: 'a used one does not seal or hold a second time.',
-                  help: `Write “discard” instead of “remove” where ${several ? 'they come' : 'it comes'} off, or write “renew ${names.join(', ')}” before this step.`,
+                  message: say`The ${words} ${several ? say`are` : say`is`} always renewed, but the old ${several ? say`ones go` : say`one goes`} back in.`,
+                  why: say`a used one does not seal or hold a second time.`,
+                  help: say`Write “discard” instead of “remove” where ${several ? say`they come` : say`it comes`} off, or write “renew ${names.join(', ')}” before this step.`,
                 }
               : {
-                  message: `The ${words} ${several ? 'were' : 'was'} discarded, and there is no new one to fit.`,
-                  why: 'the scrapped one goes back in, or the unit waits for a new one.',
-                  help: `Write “renew ${names.join(', ')}” before this step. If the old one is good, write remove instead of discard.`,
+                  message: say`The ${words} ${several ? say`were` : say`was`} discarded, and there is no new one to fit.`,
+                  why: say`the scrapped one goes back in, or the unit waits for a new one.`,
+                  help: say`Write “renew ${names.join(', ')}” before this step. If the old one is good, write remove instead of discard.`,
                 }),
           });
         }

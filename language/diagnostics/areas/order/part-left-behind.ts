@@ -2,6 +2,7 @@ import { place } from '../../../analysis/locations.ts';
 import { partsWords, stationWords } from '../../../analysis/prose.ts';
 import type { StepObject } from '../../../model/procedure.ts';
 import { namedIn, own } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /**
@@ -48,9 +49,9 @@ export const partLeftBehind: Rule = {
             path,
             since,
             rootCause: `behind:${since}`,
-            message: `The ${partsWords(procedure, names)} ${are} at ${stationWords(procedure, there)} when ${they} fitted at ${stationWords(procedure, here)}, and no step brings ${them} over.`,
-            why: 'the bench hand reaches into an empty tray.',
-            help: `Write “send ${bases} to ${here}” after the work on ${them} is done.`,
+            message: say`The ${partsWords(procedure, names)} ${are} at ${stationWords(procedure, there)} when ${they} fitted at ${stationWords(procedure, here)}, and no step brings ${them} over.`,
+            why: say`the bench hand reaches into an empty tray.`,
+            help: say`Write “send ${bases} to ${here}” after the work on ${them} is done.`,
           });
         }
       }),

@@ -2,6 +2,7 @@ import { provesThrough } from '../../../analysis/effects.ts';
 import { adjuster as setting } from '../../../analysis/locations.ts';
 import { openLocks } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A test is read while an adjuster is set but its lock is not tight. */
@@ -20,9 +21,9 @@ export const readingBeforeLock: Rule = {
           path,
           since,
           rootCause: cause,
-          message: `The ${words(adjuster.part)} is set but not locked when ${step.gate.test} is tested.`,
-          why: `tightening the ${words(lock)} moves it, and the unit leaves with another figure than the sheet shows.`,
-          help: `Write “lock ${lock}” before this test.`,
+          message: say`The ${words(adjuster.part)} is set but not locked when ${step.gate.test} is tested.`,
+          why: say`tightening the ${words(lock)} moves it, and the unit leaves with another figure than the sheet shows.`,
+          help: say`Write “lock ${lock}” before this test.`,
         });
       }
     }),

@@ -1,5 +1,6 @@
 import { openLocks, turned } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The unit leaves with an adjuster that was turned and whose lock is not tight. */
@@ -18,9 +19,9 @@ export const settingNotLocked: Rule = {
           path,
           since,
           rootCause: cause,
-          message: `The ${words(adjuster.part)} is not locked when the unit leaves.`,
-          why: 'it turns by itself on the engine, and the setting is lost.',
-          help: `After it is set, write “lock ${lock}” with its torque.`,
+          message: say`The ${words(adjuster.part)} is not locked when the unit leaves.`,
+          why: say`it turns by itself on the engine, and the setting is lost.`,
+          help: say`After it is set, write “lock ${lock}” with its torque.`,
         });
       }
     },

@@ -2,6 +2,7 @@ import type { Departure } from '../../../analysis/flow-analysis.ts';
 import { flag } from '../../../analysis/locations.ts';
 import { stationWords } from '../../../analysis/prose.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** The unit leaves a station, or is clamped again, or the procedure ends, while it is clamped. */
@@ -25,9 +26,9 @@ export const stillClamped: Rule = {
             path,
             since,
             rootCause: `clamped:${since}`,
-            message: 'The unit is already clamped.',
-            why: 'the bench hand has to guess whether to clamp it another way.',
-            help: 'Unclamp it first, or delete this.',
+            message: say`The unit is already clamped.`,
+            why: say`the bench hand has to guess whether to clamp it another way.`,
+            help: say`Unclamp it first, or delete this.`,
           });
         }
         if (step.verb === 'unclamp' && before.may(layout.unit.clamped, flag.no)) {
@@ -36,25 +37,25 @@ export const stillClamped: Rule = {
             path,
             since,
             rootCause: `not-clamped:${since}`,
-            message: 'The unit is not clamped here, so there is nothing to unclamp.',
-            why: 'a step that needed the clamp may have been done without it.',
-            help: 'Delete this, or add the missing clamp step before it.',
+            message: say`The unit is not clamped here, so there is nothing to unclamp.`,
+            why: say`a step that needed the clamp may have been done without it.`,
+            help: say`Delete this, or add the missing clamp step before it.`,
           });
         }
       }),
       leave(leaving) {
         const words = stationWords(graph.procedure, leaving.block.station);
         left(leaving, {
-          message: `The unit leaves ${words} while it is still clamped.`,
-          why: 'the sheet sends the unit on while the vise still holds it.',
-          help: 'Unclamp it at the end of this stage.',
+          message: say`The unit leaves ${words} while it is still clamped.`,
+          why: say`the sheet sends the unit on while the vise still holds it.`,
+          help: say`Unclamp it at the end of this stage.`,
         });
       },
       end(ending) {
         left(ending, {
-          message: 'The procedure ends with the unit still clamped.',
-          why: 'the sheet ends while the vise still holds the unit.',
-          help: 'Unclamp it.',
+          message: say`The procedure ends with the unit still clamped.`,
+          why: say`the sheet ends while the vise still holds the unit.`,
+          help: say`Unclamp it.`,
         });
       },
     };

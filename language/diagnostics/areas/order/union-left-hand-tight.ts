@@ -1,5 +1,6 @@
 import { isLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { listed, partWords } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /**
@@ -24,9 +25,9 @@ export const unionLeftHandTight: Rule = {
           path,
           since,
           rootCause: cause,
-          message: `The ${partWords(graph.procedure, joint.part)} carries port ${listed(ports)}, but is only hand-tight when pressure comes on.`,
-          why: 'it leaks at its thread, and the leak is blamed on the unit.',
-          help: `Torque ${joint.part} before this step.`,
+          message: say`The ${partWords(graph.procedure, joint.part)} carries port ${listed(ports)}, but is only hand-tight when pressure comes on.`,
+          why: say`it leaks at its thread, and the leak is blamed on the unit.`,
+          help: say`Torque ${joint.part} before this step.`,
         });
       }
     }),

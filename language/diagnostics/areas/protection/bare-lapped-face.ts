@@ -4,6 +4,7 @@ import { capital, faceWords, partWords, stationWords } from '../../../analysis/p
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A lapped or ground face is bare when the unit leaves a station, waits, is abraded, or the procedure ends. */
@@ -22,12 +23,12 @@ export const bareLappedFace: Rule = {
           path,
           since,
           rootCause: cause,
-          message: `${capital(faceWords(procedure, face.id))} is bare ${when}.`,
-          why: 'one knock or one grain of grit scores it, and it leaks.',
+          message: say`${capital(faceWords(procedure, face.id))} is bare ${when}.`,
+          why: say`one knock or one grain of grit scores it, and it leaks.`,
           help:
             guardedBy === null
-              ? 'Cover it first, and declare in the family what guards it.'
-              : `The ${partWords(procedure, guardedBy)} guards it: write “guard ${face.id} with ${guardedBy}” before this.`,
+              ? say`Cover it first, and declare in the family what guards it.`
+              : say`The ${partWords(procedure, guardedBy)} guards it: write “guard ${face.id} with ${guardedBy}” before this.`,
         });
       }
     };

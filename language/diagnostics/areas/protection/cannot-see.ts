@@ -1,6 +1,7 @@
 import { inPlaceCause, shutInBy } from '../../../analysis/assembly.ts';
 import { flag, guard, place } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** What a check looks at is covered: by the part it closes against, by its guard, or shut in by a joint. */
@@ -26,9 +27,9 @@ export const cannotSee: Rule = {
           path,
           since: covered.since,
           rootCause: covered.cause,
-          message: `${capital(covered.words)} when it is checked.`,
-          why: 'nobody can see it, and the tick on the sheet means nothing.',
-          help: `${covered.help}.`,
+          message: say`${capital(covered.words)} when it is checked.`,
+          why: say`nobody can see it, and the tick on the sheet means nothing.`,
+          help: say`${covered.help}.`,
         });
         return;
       }

@@ -2,6 +2,7 @@ import { stationWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { FluidKind, Shop } from '../../../model/shop.ts';
 import { own } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 const dirtyFluids: readonly FluidKind[] = ['solvent', 'detergent', 'caustic'];
@@ -29,9 +30,9 @@ export const dirtyWorkInCleanRoom: Rule = {
           at: step,
           path,
           rootCause: `dirty-work:${block.name}`,
-          message: `${dirty.words} at ${stationWords(procedure, station)}, which is clean.`,
-          why: 'chips, grit and drips settle on the parts that are built there.',
-          help: 'Do it at another station, before the last wash.',
+          message: say`${dirty.words} at ${stationWords(procedure, station)}, which is clean.`,
+          why: say`chips, grit and drips settle on the parts that are built there.`,
+          help: say`Do it at another station, before the last wash.`,
         });
       }),
     };

@@ -1,6 +1,7 @@
 import { shutInBy } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A part is washed where the bath does not reach it: shut in by a joint. */
@@ -29,12 +30,12 @@ export const dunkedPart: Rule = {
             path,
             since,
             rootCause: `shut-in:${first.joint}:${since}`,
-            message: `The ${partsWords(
+            message: say`The ${partsWords(
               procedure,
               shutIn.map(({ object }) => object.name),
-            )} ${shutIn.length > 1 ? 'are' : 'is'} washed while the ${partWords(procedure, first.joint)} shuts ${shutIn.length > 1 ? 'them' : 'it'} in.`,
-            why: `the bath does not reach ${shutIn.length > 1 ? 'them' : 'it'}, and fluid that runs in does not run out.`,
-            help: `Take ${shutIn.length > 1 ? 'them' : 'it'} out first, or clean only the outside.`,
+            )} ${shutIn.length > 1 ? say`are` : say`is`} washed while the ${partWords(procedure, first.joint)} shuts ${shutIn.length > 1 ? say`them` : say`it`} in.`,
+            why: say`the bath does not reach ${shutIn.length > 1 ? say`them` : say`it`}, and fluid that runs in does not run out.`,
+            help: say`Take ${shutIn.length > 1 ? say`them` : say`it`} out first, or clean only the outside.`,
           });
         }
       }),

@@ -1,5 +1,6 @@
 import { guard } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A part is washed with the guard still on its face: nothing under the guard is washed. */
@@ -30,9 +31,9 @@ export const guardInTheWash: Rule = {
           path,
           since,
           rootCause: `guard-on:${face.id}:${since}`,
-          message: `${capital(faceWords(procedure, face.id))} still has the ${guardWords} on as its guard when the ${partWords(procedure, object.name)} is ${rinsesAll ? 'rinsed' : 'washed'}.`,
-          why: 'the dirt stays under the guard.',
-          help: `Write “remove ${face.guardedBy ?? 'the guard'}” before this step.`,
+          message: say`${capital(faceWords(procedure, face.id))} still has the ${guardWords} on as its guard when the ${partWords(procedure, object.name)} is ${rinsesAll ? say`rinsed` : say`washed`}.`,
+          why: say`the dirt stays under the guard.`,
+          help: say`Write “remove ${face.guardedBy ?? say`the guard`}” before this step.`,
         });
       }
     }),

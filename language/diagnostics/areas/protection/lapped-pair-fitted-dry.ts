@@ -1,6 +1,7 @@
 import { place, wet } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingBefore, onlyTestOil, type StepFix } from '../../step-fixes.ts';
 
@@ -34,9 +35,9 @@ export const lappedPairFittedDry: Rule<StepFix> = {
             path,
             since,
             rootCause: `dry:${dry[0]}:${since}`,
-            message: `The ${partWords(graph.procedure, object.name)} and the ${partWords(graph.procedure, other)} are a lapped pair and go together dry.`,
-            why: 'the first stroke can seize them.',
-            help: 'Rinse both in clean test oil first.',
+            message: say`The ${partWords(graph.procedure, object.name)} and the ${partWords(graph.procedure, other)} are a lapped pair and go together dry.`,
+            why: say`the first stroke can seize them.`,
+            help: say`Rinse both in clean test oil first.`,
             data:
               oil === null || [object.name, other].some((name) => before.may(before.part(name).place, place.gone))
                 ? undefined

@@ -1,6 +1,7 @@
 import { place, wet } from '../../../analysis/locations.ts';
 import { partsWords, stationWords } from '../../../analysis/prose.ts';
 import { isLeftToSoak } from '../../../analysis/soaking.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Bare steel leaves a wet station wet: parts in the hand, and parts that are sent or kept elsewhere. */
@@ -33,12 +34,12 @@ export const leavesWet: Rule = {
         path,
         since,
         rootCause: `wet:${since}`,
-        message: `The ${partsWords(
+        message: say`The ${partsWords(
           procedure,
           wetParts.map((part) => part.name),
-        )} ${wetParts.length > 1 ? 'leave' : 'leaves'} ${stationWords(procedure, from.name)} wet with ${water ? 'water or detergent' : 'solvent'}.`,
-        why: water ? 'bare steel rusts within the hour.' : 'it drips on the next bench, and bare steel rusts.',
-        help: `Blow ${wetParts.length > 1 ? 'them' : 'it'} dry or rinse ${wetParts.length > 1 ? 'them' : 'it'} in oil at the end of this stage.`,
+        )} ${wetParts.length > 1 ? say`leave` : say`leaves`} ${stationWords(procedure, from.name)} wet with ${water ? say`water or detergent` : say`solvent`}.`,
+        why: water ? say`bare steel rusts within the hour.` : say`it drips on the next bench, and bare steel rusts.`,
+        help: say`Blow ${wetParts.length > 1 ? say`them` : say`it`} dry or rinse ${wetParts.length > 1 ? say`them` : say`it`} in oil at the end of this stage.`,
       });
     },
   }),

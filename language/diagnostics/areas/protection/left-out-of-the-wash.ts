@@ -4,6 +4,7 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Stage } from '../../../model/procedure.ts';
 import { isOfAll } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** The first stage that washes names its parts, and forgets some that lie beside them, as dirty as they came. */
@@ -47,9 +48,9 @@ export const leftOutOfTheWash: Rule = {
           at: step,
           path,
           rootCause: 'dirty:-1',
-          message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} left out of the first wash.`,
-          why: `${names.length > 1 ? 'they go' : 'it goes'} on dirty among clean parts.`,
-          help: `Add ${left.map(({ base }) => base).join(', ')} to it, or write “wash all except” and the parts that must not be washed.`,
+          message: say`The ${partsWords(procedure, names)} ${names.length > 1 ? say`are` : say`is`} left out of the first wash.`,
+          why: say`${names.length > 1 ? say`they go` : say`it goes`} on dirty among clean parts.`,
+          help: say`Add ${left.map(({ base }) => base).join(', ')} to it, or write “wash all except” and the parts that must not be washed.`,
         });
       }),
     };

@@ -5,6 +5,7 @@ import { listed } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
@@ -24,9 +25,9 @@ export const openPortInDirt: Rule<StepFix> = {
         path,
         since,
         rootCause: cause,
-        message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}.`,
-        why: `grit goes in, and comes out in the ${shipping ? "customer's engine" : 'tester'}.`,
-        help: `Write “cap ${names.join(', ')}” before this.`,
+        message: say`${names.length > 1 ? say`Ports` : say`Port`} ${listed(names)} ${names.length > 1 ? say`are` : say`is`} open ${when}.`,
+        why: say`grit goes in, and comes out in the ${shipping ? say`customer's engine` : say`tester`}.`,
+        help: say`Write “cap ${names.join(', ')}” before this.`,
         data:
           'verb' in at && !shipping && !isCappedLater(flow, at, names)
             ? missingBefore(at, `cap ${names.join(', ')}`)

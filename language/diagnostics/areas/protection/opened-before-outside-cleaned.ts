@@ -1,6 +1,7 @@
 import { allSteps, flag, place } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A unit with lapped or matched parts that came in is opened while its outside may still be dirty. */
@@ -31,9 +32,9 @@ export const openedBeforeOutsideCleaned: Rule = {
           source: object.source,
           path,
           rootCause: 'outside',
-          message: `The ${partWords(procedure, object.name)} is opened while the outside is still as dirty as it came in.`,
-          why: 'the dirt on the thread falls onto the lapped faces.',
-          help: 'Cap the ports and write “clean outside” before this step.',
+          message: say`The ${partWords(procedure, object.name)} is opened while the outside is still as dirty as it came in.`,
+          why: say`the dirt on the thread falls onto the lapped faces.`,
+          help: say`Cap the ports and write “clean outside” before this step.`,
         });
       }),
     };

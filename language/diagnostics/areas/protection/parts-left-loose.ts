@@ -4,6 +4,7 @@ import { partsWords, stationWords } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingAfter, missingBefore, type StepFix } from '../../step-fixes.ts';
@@ -26,9 +27,9 @@ export const partsLeftLoose: Rule<StepFix> = {
         path,
         since,
         rootCause: cause,
-        message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}.`,
-        why: 'parts of several units get mixed.',
-        help: `Write “keep ${names.join(', ')} at” and a station before this.`,
+        message: say`The ${partsWords(procedure, names)} ${names.length > 1 ? say`lie` : say`lies`} loose ${when}.`,
+        why: say`parts of several units get mixed.`,
+        help: say`Write “keep ${names.join(', ')} at” and a station before this.`,
         data: !('verb' in at)
           ? undefined
           : at.verb === 'wait'

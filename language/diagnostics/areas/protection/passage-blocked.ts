@@ -2,6 +2,7 @@ import { isHydraulic, isPneumatic } from '../../../analysis/hydraulic.ts';
 import { port } from '../../../analysis/locations.ts';
 import { portExposed } from '../../../analysis/openings.ts';
 import { listed, partsWords } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
@@ -35,9 +36,9 @@ export const passageBlocked: Rule<StepFix> = {
             path,
             since,
             rootCause: `capped:${since}`,
-            message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} still capped when ${doing}.`,
-            why: `${why}.`,
-            help: `Write “uncap ${names.join(', ')}” before this step.`,
+            message: say`${names.length > 1 ? say`Ports` : say`Port`} ${listed(names)} ${names.length > 1 ? say`are` : say`is`} still capped when ${doing}.`,
+            why: say`${why}.`,
+            help: say`Write “uncap ${names.join(', ')}” before this step.`,
             data: missingBefore(step, `uncap ${names.join(', ')}`),
           });
         };

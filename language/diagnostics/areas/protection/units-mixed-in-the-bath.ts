@@ -2,6 +2,7 @@ import { place } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { isOfAll, namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -35,12 +36,12 @@ export const unitsMixedInTheBath: Rule<StepFix> = {
           source: isOfAll(step) ? step.source : loose[0]!.source,
           path,
           rootCause: `mixed:${block.name}`,
-          message: `The ${partsWords(
+          message: say`The ${partsWords(
             procedure,
             loose.map(({ name }) => name),
           )} of the whole set go into one bath.`,
-          why: 'a needle comes out with another unit’s nozzle.',
-          help: 'Write how the units are kept apart, such as "Own basket, own number", or do the stage one unit at a time.',
+          why: say`a needle comes out with another unit’s nozzle.`,
+          help: say`Write how the units are kept apart, such as "Own basket, own number", or do the stage one unit at a time.`,
           data: missingClause(step, blank),
         });
       }),

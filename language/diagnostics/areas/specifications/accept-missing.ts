@@ -1,4 +1,5 @@
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -19,9 +20,9 @@ export const acceptMissing: Rule<StepFix> = {
     report({
       at: step,
       rootCause: `accept:${writtenAt(step)}`,
-      message: `Test ${step.gate.test} says neither what is read nor what is good.`,
-      why: 'one person passes a drop on the tip, and the next does not.',
-      help: 'Write “accept "…"”, or “read … within …”.',
+      message: say`Test ${step.gate.test} says neither what is read nor what is good.`,
+      why: say`one person passes a drop on the tip, and the next does not.`,
+      help: say`Write “accept "…"”, or “read … within …”.`,
       data: missingClause(step, `accept ${blank}`),
     });
   },

@@ -1,5 +1,6 @@
 import { partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A shim is chosen, and nothing says which reading it has to bring to what. */
@@ -15,12 +16,12 @@ export const chooseForWhat: Rule = {
     report({
       at: step,
       rootCause: `choose:${writtenAt(step)}`,
-      message: `Nothing says what the ${partsWords(
+      message: say`Nothing says what the ${partsWords(
         setting,
         step.objects.map((object) => object.name),
       )} is chosen for.`,
-      why: 'the bench hand guesses a thickness and builds the unit for nothing.',
-      help: 'Write “to bring” and the test, then “to” and its target.',
+      why: say`the bench hand guesses a thickness and builds the unit for nothing.`,
+      help: say`Write “to bring” and the test, then “to” and its target.`,
     });
   },
 };

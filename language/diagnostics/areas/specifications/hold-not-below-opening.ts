@@ -5,6 +5,7 @@ import type { Procedure, Step, StepOf } from '../../../model/procedure.ts';
 import { own } from '../../../model/steps.ts';
 import { compare, formatLimit, formatQuantity, window } from '../../../quantities/index.ts';
 import type { Limit, Quantity } from '../../../quantities/types.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A seat is held at a pressure at which the needle opens. */
@@ -21,9 +22,9 @@ export const holdNotBelowOpening: Rule = {
         report({
           at: step,
           rootCause: `hold-below:${writtenAt(step)}`,
-          message: `Test ${step.gate.test} ${why}.`,
-          why: 'the needle lifts, and a good seat is taken for a leaking one.',
-          help: 'Write “hold … below” and the test that reads the opening.',
+          message: say`Test ${step.gate.test} ${why}.`,
+          why: say`the needle lifts, and a good seat is taken for a leaking one.`,
+          help: say`Write “hold … below” and the test that reads the opening.`,
         });
       if (hold.relation === 'above') {
         if (hold.of !== null) tell(`holds ${formatLimit(hold.amount)} above ${hold.of}`);

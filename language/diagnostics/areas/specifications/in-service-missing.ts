@@ -1,6 +1,7 @@
 import { listed } from '../../../analysis/prose.ts';
 import type { SpecValue } from '../../../model/procedure.ts';
 import type { Limit } from '../../../quantities/types.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A second limit that a spec may carry, and the words for it. */
@@ -49,9 +50,9 @@ export const inServiceMissing: Rule = {
             at: value.source,
             rootCause: `${words}:${spec.name}:${number.name}`,
             allow: [...spec.allow, ...number.allow],
-            message: `${number.name} has its own ${spec.name}, but no ${words}.`,
-            why: `${when} it would be judged by ${of(spec) === null ? 'no limit at all' : 'the figure of the other numbers'}.`,
-            help: `Write “${write}” from the maker's data.`,
+            message: say`${number.name} has its own ${spec.name}, but no ${words}.`,
+            why: say`${when} it would be judged by ${of(spec) === null ? say`no limit at all` : say`the figure of the other numbers`}.`,
+            help: say`Write “${write}” from the maker's data.`,
           });
         }
         if (spec.rebuilt !== null && of(spec) === null && takers.length > 0) {
@@ -59,9 +60,9 @@ export const inServiceMissing: Rule = {
             at: spec.source,
             rootCause: `${words}:${spec.name}`,
             allow: spec.allow,
-            message: `Spec ${spec.name} has no ${words}, although other numbers have one, and ${listed(takers.map(({ name }) => name))} ${takers.length > 1 ? 'use' : 'uses'} the spec as it is.`,
-            why: `${when} ${takers.length > 1 ? 'they' : 'it'} would be judged by no limit at all.`,
-            help: `Write “${write}” from the maker's data.`,
+            message: say`Spec ${spec.name} has no ${words}, although other numbers have one, and ${listed(takers.map(({ name }) => name))} ${takers.length > 1 ? say`use` : say`uses`} the spec as it is.`,
+            why: say`${when} ${takers.length > 1 ? say`they` : say`it`} would be judged by no limit at all.`,
+            help: say`Write “${write}” from the maker's data.`,
           });
         }
       }

@@ -1,4 +1,5 @@
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -15,9 +16,9 @@ export const primeHow: Rule<StepFix> = {
     report({
       at: step,
       rootCause: `prime-how:${writtenAt(step)}`,
-      message: 'Nothing says how much the unit is primed.',
-      why: 'after two strokes there is still air in it, and the reading is soft.',
-      help: 'Write the number of strokes, such as prime 6 strokes, or in quotes what to prime until.',
+      message: say`Nothing says how much the unit is primed.`,
+      why: say`after two strokes there is still air in it, and the reading is soft.`,
+      help: say`Write the number of strokes, such as prime 6 strokes, or in quotes what to prime until.`,
       data: missingClause(step, `${blank} strokes`),
     });
   },

@@ -3,6 +3,7 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Choice, Procedure } from '../../../model/procedure.ts';
 import { kindOfLimit } from '../../../quantities/index.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A shim is chosen to bring a pressure to its target, and nothing says how far a thickness moves it. */
@@ -21,12 +22,12 @@ export const rateMissing: Rule = {
       report({
         at: step,
         rootCause: `rate:${writtenAt(step)}`,
-        message: `Nothing says how far a thicker ${partsWords(
+        message: say`Nothing says how far a thicker ${partsWords(
           procedure,
           step.objects.map((object) => object.name),
         )} moves ${choose.test}.`,
-        why: 'the next size cannot be worked out, and each try opens the unit again.',
-        help: 'Write “by” and a rate, such as spec shim-rate rate 3 bar per 0.001 in.',
+        why: say`the next size cannot be worked out, and each try opens the unit again.`,
+        help: say`Write “by” and a rate, such as spec shim-rate rate 3 bar per 0.001 in.`,
       });
     }
   },

@@ -3,6 +3,7 @@ import { writtenAt } from '../../../analysis/written-at.ts';
 import type { SpecValue, Step } from '../../../model/procedure.ts';
 import { own } from '../../../model/steps.ts';
 import type { Limit } from '../../../quantities/types.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -21,9 +22,9 @@ export const sourceMissing: Rule<StepFix> = {
     report({
       at: first.source,
       rootCause: `source:${shop.name}`,
-      message: `Nothing says where the tolerances for ${listed(bare.map((standing) => standing.kind))} after “unless stated” come from.`,
-      why: 'they print on every sheet whose figures have none.',
-      help: 'Write “source "…"” after them.',
+      message: say`Nothing says where the tolerances for ${listed(bare.map((standing) => standing.kind))} after “unless stated” come from.`,
+      why: say`they print on every sheet whose figures have none.`,
+      help: say`Write “source "…"” after them.`,
     });
   },
   procedure(procedure, report) {
@@ -32,9 +33,9 @@ export const sourceMissing: Rule<StepFix> = {
         report({
           at: spec.source,
           allow: spec.allow,
-          message: `Nothing says where ${spec.name} comes from.`,
-          why: 'nobody can look it up when in doubt, and an outdated figure stays forever.',
-          help: 'Write “source "…"” with the sheet and the page.',
+          message: say`Nothing says where ${spec.name} comes from.`,
+          why: say`nobody can look it up when in doubt, and an outdated figure stays forever.`,
+          help: say`Write “source "…"” with the sheet and the page.`,
         });
         continue;
       }
@@ -46,9 +47,9 @@ export const sourceMissing: Rule<StepFix> = {
         report({
           at: value.source,
           allow: [...spec.allow, ...number.allow],
-          message: `Nothing says where ${spec.name} of ${number.name} comes from.`,
-          why: 'the sheet would print the source of another number beside it.',
-          help: 'Write “source "…"” with the sheet and the page.',
+          message: say`Nothing says where ${spec.name} of ${number.name} comes from.`,
+          why: say`the sheet would print the source of another number beside it.`,
+          help: say`Write “source "…"” with the sheet and the page.`,
         });
       }
     }
@@ -58,9 +59,9 @@ export const sourceMissing: Rule<StepFix> = {
     report({
       at: step,
       rootCause: `source:${writtenAt(step)}`,
-      message: 'The figure in this step has no source.',
-      why: 'nobody can look it up when in doubt.',
-      help: 'Write “source "…"”, or make it a spec.',
+      message: say`The figure in this step has no source.`,
+      why: say`nobody can look it up when in doubt.`,
+      help: say`Write “source "…"”, or make it a spec.`,
       data: missingClause(step, `source ${blank}`),
     });
   },

@@ -2,6 +2,7 @@ import { allSteps } from '../../../analysis/locations.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
 import { own } from '../../../model/steps.ts';
 import type { Kind } from '../../../quantities/types.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 import { lacksTorque } from './torque-missing.ts';
 
@@ -27,9 +28,9 @@ export const specUnused: Rule = {
         report({
           at: spec.source,
           allow: spec.allow,
-          message: `No step uses ${spec.name}.`,
-          why: 'the figure is on the sheet, but nobody works to it.',
-          help: 'Name it in the step that it is for, or delete it.',
+          message: say`No step uses ${spec.name}.`,
+          why: say`the figure is on the sheet, but nobody works to it.`,
+          help: say`Name it in the step that it is for, or delete it.`,
         });
         continue;
       }
@@ -39,9 +40,9 @@ export const specUnused: Rule = {
         report({
           at: value.source,
           allow: [...spec.allow, ...number.allow],
-          message: `No step for ${number.name} uses ${spec.name}.`,
-          why: 'nobody works to the figure of this number.',
-          help: `Delete it, or name ${number.name} at the steps that are only for other numbers.`,
+          message: say`No step for ${number.name} uses ${spec.name}.`,
+          why: say`nobody works to the figure of this number.`,
+          help: say`Delete it, or name ${number.name} at the steps that are only for other numbers.`,
         });
       }
     }

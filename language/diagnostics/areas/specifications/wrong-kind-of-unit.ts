@@ -6,6 +6,7 @@ import { own } from '../../../model/steps.ts';
 import type { Verb } from '../../../model/verbs.ts';
 import { formatQuantity, kindAdmits, kindOfUnit, quantitiesOf } from '../../../quantities/index.ts';
 import type { Figure, Kind } from '../../../quantities/types.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The unit that the amount after a verb is counted in. */
@@ -28,9 +29,9 @@ export const wrongKindOfUnit: Rule = {
       if (asset.kind === 'wrench' && asset.range !== null && kindOfUnit(asset.range.high.unit) !== 'torque') {
         report({
           at: asset.source,
-          message: `Wrench ${asset.name} has a range in ${asset.range.high.unit}.`,
-          why: 'a torque wrench sets a torque.',
-          help: 'Write it in N·m or lbf·ft.',
+          message: say`Wrench ${asset.name} has a range in ${asset.range.high.unit}.`,
+          why: say`a torque wrench sets a torque.`,
+          help: say`Write it in N·m or lbf·ft.`,
         });
       }
       const kinds = asset.range === null ? [] : [kindOfUnit(asset.range.high.unit)];
@@ -39,9 +40,9 @@ export const wrongKindOfUnit: Rule = {
           continue;
         report({
           at: asset.source,
-          message: `${asset.name} ranges in ${asset.range!.high.unit}, but ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}.`,
-          why: 'nobody can work out what the tool can show, or how accurately.',
-          help: 'Write both in units of one kind.',
+          message: say`${asset.name} ranges in ${asset.range!.high.unit}, but ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}.`,
+          why: say`nobody can work out what the tool can show, or how accurately.`,
+          help: say`Write both in units of one kind.`,
         });
       }
     }
@@ -58,9 +59,9 @@ export const wrongKindOfUnit: Rule = {
           report({
             at: source,
             allow: spec.allow,
-            message: `Spec ${spec.name} is a rate of ${formatQuantity(quantities[0]!)} per ${formatQuantity(spec.per)}.`,
-            why: 'a shim rate is a pressure per length, such as 3 bar per 0.001 in.',
-            help: 'Correct the unit.',
+            message: say`Spec ${spec.name} is a rate of ${formatQuantity(quantities[0]!)} per ${formatQuantity(spec.per)}.`,
+            why: say`a shim rate is a pressure per length, such as 3 bar per 0.001 in.`,
+            help: say`Correct the unit.`,
           });
         }
         continue;
@@ -74,9 +75,9 @@ export const wrongKindOfUnit: Rule = {
             at: step ?? source,
             source,
             allow: spec?.allow,
-            message: `“then” has to be followed by an angle, not by ${formatQuantity(limit.angle.nominal)}.`,
-            why: 'after the torque the joint is turned further by an angle.',
-            help: 'Write it in °.',
+            message: say`“then” has to be followed by an angle, not by ${formatQuantity(limit.angle.nominal)}.`,
+            why: say`after the torque the joint is turned further by an angle.`,
+            help: say`Write it in °.`,
           });
         }
         continue;
@@ -86,9 +87,9 @@ export const wrongKindOfUnit: Rule = {
         at: step ?? source,
         source,
         allow: spec?.allow,
-        message: `${words.charAt(0).toUpperCase()}${words.slice(1)} says ${formatQuantity(wrong)}, which is a ${kindOfUnit(wrong.unit)}, not a ${either(wanted)}.`,
-        why: 'no tool for the work can set or show it.',
-        help: 'Correct the unit.',
+        message: say`${words.charAt(0).toUpperCase()}${words.slice(1)} says ${formatQuantity(wrong)}, which is a ${kindOfUnit(wrong.unit)}, not a ${either(wanted)}.`,
+        why: say`no tool for the work can set or show it.`,
+        help: say`Correct the unit.`,
       });
     }
     for (const step of allSteps(procedure)) {
@@ -100,9 +101,9 @@ export const wrongKindOfUnit: Rule = {
       report({
         at: step,
         rootCause: `count:${writtenAt(step)}`,
-        message: `${capital(step.verb)} says ${formatQuantity(first)}, which is a ${kindOfUnit(first.unit)}.`,
-        why: `the bench hand needs ${step.verb === 'prime' ? 'strokes or a time' : 'a time'}.`,
-        help: 'Correct the unit.',
+        message: say`${capital(step.verb)} says ${formatQuantity(first)}, which is a ${kindOfUnit(first.unit)}.`,
+        why: say`the bench hand needs ${step.verb === 'prime' ? say`strokes or a time` : say`a time`}.`,
+        help: say`Correct the unit.`,
       });
     }
     for (const block of [...procedure.stages, ...procedure.repairs]) {
@@ -120,9 +121,9 @@ export const wrongKindOfUnit: Rule = {
             at: step,
             source: use.source,
             rootCause: `kind:${step.number}`,
-            message: `This step needs a ${wanted}, but spec ${spec!.name} is ${formatQuantity(first!)}, which is a ${kindOfUnit(first!.unit)}.`,
-            why: 'no tool for the work can set or show it.',
-            help: 'Name the spec that is meant, or correct its unit.',
+            message: say`This step needs a ${wanted}, but spec ${spec!.name} is ${formatQuantity(first!)}, which is a ${kindOfUnit(first!.unit)}.`,
+            why: say`no tool for the work can set or show it.`,
+            help: say`Name the spec that is meant, or correct its unit.`,
           });
         }
       }

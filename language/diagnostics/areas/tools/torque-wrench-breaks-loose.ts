@@ -1,5 +1,6 @@
 import { partsWords } from '../../../analysis/prose.ts';
 import { assetOf } from '../../../analysis/tools.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A torque wrench is a measuring tool: it is not for breaking a joint loose. */
@@ -16,17 +17,17 @@ export const torqueWrenchBreaksLoose: Rule = {
           if (use.form === 'words') continue;
           const kind = use.form === 'kind' ? use.kind : assetOf(procedure.shop, use)?.kind;
           if (kind !== 'wrench') continue;
-          const name = use.form === 'asset' ? use.name : 'A torque wrench';
+          const name = use.form === 'asset' ? use.name : say`A torque wrench`;
           report({
             at: step,
             source: use.source,
             rootCause: `breaks-loose:${name}`,
-            message: `${name} is used to break the ${partsWords(
+            message: say`${name} is used to break the ${partsWords(
               procedure,
               step.objects.map((object) => object.name),
             )} loose.`,
-            why: 'nobody knows what a seized joint takes, and a wrench that was forced once is wrong for every torque after that.',
-            help: 'Use a socket and breaker bar, and name them in quotes.',
+            why: say`nobody knows what a seized joint takes, and a wrench that was forced once is wrong for every torque after that.`,
+            help: say`Use a socket and breaker bar, and name them in quotes.`,
           });
         }
       }

@@ -1,6 +1,7 @@
 import { findDoubts } from '../../../analysis/doubts.ts';
 import { doubtWords } from '../../../i18n/doubt-words.ts';
-import { wordsIn } from '../../../i18n/index.ts';
+import { languages, wordsIn } from '../../../i18n/index.ts';
+import { inEach, say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A figure of a job that cannot be right as written. The certificate says the same, in its own language. */
@@ -11,14 +12,13 @@ export const implausibleResult: Rule = {
   title:
     'A result of a job cannot be right as written: a misplaced decimal point, zero, or more than the tool can show.',
   job(job, report) {
-    const words = wordsIn('en');
     for (const { result, why } of findDoubts(job)) {
-      const [message, ...help] = sentences(doubtWords(words, why));
+      const said = languages.map((language) => [language, sentences(doubtWords(wordsIn(language), why))] as const);
       report({
         at: result.source,
-        message: message!,
-        why: 'nothing can be judged or worked out from it.',
-        help: help.join(' '),
+        message: inEach(Object.fromEntries(said.map(([language, [first]]) => [language, first!]))),
+        why: say`nothing can be judged or worked out from it.`,
+        help: inEach(Object.fromEntries(said.map(([language, [, ...others]]) => [language, others.join(' ')]))),
       });
     }
   },

@@ -1,4 +1,5 @@
 import { flag } from '../../../analysis/locations.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The unit leaves without a mark that leads back to its job. */
@@ -14,9 +15,9 @@ export const notMarked: Rule = {
         at: graph.procedure.source,
         path,
         rootCause: 'not-marked',
-        message: 'No step marks the unit.',
-        why: 'when it comes back, nobody can say what was done to it.',
-        help: 'Before the last wash, write “mark” and a part, “with number, serial”.',
+        message: say`No step marks the unit.`,
+        why: say`when it comes back, nobody can say what was done to it.`,
+        help: say`Before the last wash, write “mark” and a part, “with number, serial”.`,
       });
     },
   }),

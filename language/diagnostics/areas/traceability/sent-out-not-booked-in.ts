@@ -1,4 +1,5 @@
 import { stageSteps } from '../../../analysis/stages.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A unit is sent to somebody else, and tested or signed off with no line saying that it came back. */
@@ -15,9 +16,9 @@ export const sentOutNotBookedIn: Rule = {
       if (next === undefined || next.step.verb === 'book-in') continue;
       report({
         at: step,
-        message: 'The unit is sent out here, and nothing books it in before it is tested or signed off.',
-        why: 'nobody inspects what came back, and the sheet does not say whose work it was.',
-        help: 'Write “book-in” where it comes back.',
+        message: say`The unit is sent out here, and nothing books it in before it is tested or signed off.`,
+        why: say`nobody inspects what came back, and the sheet does not say whose work it was.`,
+        help: say`Write “book-in” where it comes back.`,
       });
     }
     return {};

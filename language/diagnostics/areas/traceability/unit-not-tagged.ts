@@ -3,6 +3,7 @@ import { stationWords } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { verbs } from '../../../model/verbs.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A unit without a tag or a mark is separated from its parts, or put with others. */
@@ -29,9 +30,9 @@ export const unitNotTagged: Rule = {
           at: step,
           path,
           rootCause: 'unit-not-tagged',
-          message: `${to === null ? 'The unit is put with the rest of its set' : `The parts of the unit go to ${stationWords(procedure, to)}`}, but it has no tag.`,
-          why: `it gets another unit's parts and readings.`,
-          help: 'Write “tag” where the unit is received.',
+          message: say`${to === null ? say`The unit is put with the rest of its set` : say`The parts of the unit go to ${stationWords(procedure, to)}`}, but it has no tag.`,
+          why: say`it gets another unit's parts and readings.`,
+          help: say`Write “tag” where the unit is received.`,
         });
       }),
     };
