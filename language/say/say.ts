@@ -39,6 +39,7 @@ const forms = {
   lower: '{lower}' as Template,
   joined: '{joined}' as Template,
   inEach: '{in each}' as Template,
+  term: '{term}' as Template,
 };
 
 /** `shim, spring and seat` */
@@ -64,6 +65,11 @@ export function lower(title: string): Said {
 /** Several texts one after another, with a blank between them or something else. */
 export function joined(texts: readonly Filling[], between: Filling = ' '): Said {
   return [forms.joined, between, ...texts];
+}
+
+/** A word of a closed list, such as a kind of quantity: the word itself is its template. */
+export function term(word: string): Said {
+  return [forms.term, word];
 }
 
 /** What is known in each language as it is: texts by the name of their language. */
@@ -98,6 +104,8 @@ export function told(said: Filling, telling: Telling): string {
       return fillings.slice(1).join(fillings[0]);
     case forms.inEach:
       return fillings[fillings.indexOf(telling.language) + 1]!;
+    case forms.term:
+      return telling.text(fillings[0]!, [], said);
     default:
       return telling.text(form, fillings, said);
   }

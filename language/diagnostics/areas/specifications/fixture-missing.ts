@@ -25,7 +25,7 @@ export const fixtureMissing: Rule<StepFix> = {
       allow: first?.allow,
       message: say`Nothing says in what the ${partsWords(setting, names)} is clamped.`,
       why: say`bare vise jaws pull a bored body out of round and bruise its faces.`,
-      help: say`Write “in "…"” here, or “held in "…"” at part ${first?.base!} in the family.`,
+      help: say`Write “in "…"” here, or “held in "…"” at part ${first!.base} in the family.`,
       data: missingClause(step, `in ${blank}`),
     });
   },
