@@ -36,10 +36,13 @@ const overNothing: ReadonlySet<Kind> = new Set<Kind>([
 /** Why a value cannot be, as the end of a sentence. Null: it can. */
 function whyImpossible(value: Quantity): Said | null {
   const kind = kindOfUnit(value.unit);
-  if (kind === 'temperature') return compare(value, absoluteZero) === -1 ? say`nothing is colder than −273.15 °C` : null;
+  if (kind === 'temperature')
+    return compare(value, absoluteZero) === -1 ? say`nothing is colder than −273.15 °C` : null;
   if (kind === 'pressure')
     return compare(value, vacuum) === -1 ? say`no pressure is lower than a full vacuum, about −1.01 bar` : null;
-  return twoSided.has(kind) || decimalValue(value.number).compare(0) >= 0 ? null : say`a ${term(kind)} cannot be below zero`;
+  return twoSided.has(kind) || decimalValue(value.number).compare(0) >= 0
+    ? null
+    : say`a ${term(kind)} cannot be below zero`;
 }
 
 /** The end of a limit that cannot be, and why. Null: all of it can. */

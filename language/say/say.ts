@@ -119,12 +119,17 @@ export function filled(template: string, fillings: readonly string[]): string {
 const and = new Intl.ListFormat('en-GB', { type: 'conjunction' });
 const or = new Intl.ListFormat('en-GB', { type: 'disjunction' });
 
+/** A title in the middle of a sentence: `nozzle nut`. */
+export function lowered(title: string): string {
+  return /^\p{Lu}\p{Ll}/u.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
+}
+
 const inEnglish: Telling = {
   language: 'en',
   text: filled,
   and: (items) => and.format(items),
   or: (items) => or.format(items),
-  lower: (title) => (/^\p{Lu}\p{Ll}/u.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title),
+  lower: lowered,
 };
 
 /** What is said, in English. */
