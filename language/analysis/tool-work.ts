@@ -3,6 +3,7 @@ import { own } from '../model/steps.ts';
 import { kindOfLimit, window } from '../quantities/index.ts';
 import { oncePer } from '../quantities/memo.ts';
 import type { Kind, Limit } from '../quantities/types.ts';
+import { type Said, say, term } from '../say/say.ts';
 import { type JudgedLimit, judgedLimits, type Which } from './limits.ts';
 import { type StepSetting, settingsIn } from './stages.ts';
 
@@ -49,7 +50,7 @@ const worksIn = oncePer((_: StepSetting) => new Map<Step, readonly ToolWork[]>()
 /** A figure at which a step is done, which some tool must be able to show. */
 export interface ConditionWork extends ToolWork {
   /** What the figure is, up to the verb: `This step is done at`. */
-  readonly words: string;
+  readonly words: Said;
 }
 
 /**
@@ -67,7 +68,7 @@ export function conditionWork(setting: StepSetting, step: Step): ConditionWork[]
 function conditions(procedure: StepFacts, step: Step): Pick<ConditionWork, 'words' | 'limits'>[] {
   const at = own(step, 'at');
   const neverAbove = own(step, 'test')?.neverAbove;
-  const of = (words: string, limit: Limit | null | undefined) =>
+  const of = (words: Said, limit: Limit | null | undefined) =>
     limit == null ? [] : [{ words, limits: written(limit) }];
   const read =
     step.verb === 'test' || step.verb === 'read' || step.verb === 'set'
@@ -77,13 +78,13 @@ function conditions(procedure: StepFacts, step: Step): Pick<ConditionWork, 'word
         : [];
   return [
     ...read.flatMap(({ kind, limits }) =>
-      kind === null || byTool.has(kind) ? [] : [{ words: `The ${kind} to be read is`, limits }],
+      kind === null || byTool.has(kind) ? [] : [{ words: say`The ${term(kind)} to be read is`, limits }],
     ),
     // With the gauge shut no pressure is seen, and none hurts the gauge.
-    ...(own(step, 'gauge') === 'shut' && at != null && isPressure(at) ? [] : of('This step is done at', at)),
-    ...of('This step allows', neverAbove == null ? null : { form: 'at most', most: neverAbove }),
-    ...(byAir.has(step.verb) ? of('The air is', step.air) : []),
-    ...of('The bath is at', own(step, 'bath')),
+    ...(own(step, 'gauge') === 'shut' && at != null && isPressure(at) ? [] : of(say`This step is done at`, at)),
+    ...of(say`This step allows`, neverAbove == null ? null : { form: 'at most', most: neverAbove }),
+    ...(byAir.has(step.verb) ? of(say`The air is`, step.air) : []),
+    ...of(say`The bath is at`, own(step, 'bath')),
   ];
 }
 

@@ -9,10 +9,11 @@ import {
 import * as z from 'zod';
 import { rules } from '../diagnostics/index.ts';
 import { type Language, languages } from '../i18n/index.ts';
-import type { Diagnostic, Severity } from '../model/diagnostic.ts';
+import { type Diagnostic, type Severity, stated } from '../model/diagnostic.ts';
 import type { Paper } from '../model/paper.ts';
 import { type SheetForm, sheetForms } from '../model/sheet-form.ts';
 import type { Position, Source } from '../model/source.ts';
+import { either, type Said, say } from '../say/say.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textProblem } from '../syntax/text-problem.ts';
 
@@ -113,35 +114,35 @@ export type SettingsFile =
 /** Reads a settings file. Never throws; what cannot be used is a problem at its place, and is left out. */
 export function readSettings(file: SettingsFile): Settings {
   const { uri } = file;
-  const unused = (message: string, source: Source): Settings => ({
+  const unused = (message: Said, source: Source): Settings => ({
     exclude: [],
     sheet: noSheetSettings,
     severities: new Map(),
-    problems: [{ rule: 'settings-unreadable', severity: 'error', message, source }],
+    problems: [{ rule: 'settings-unreadable', severity: 'error', ...stated({ message }), source }],
   });
   if ('unreadable' in file)
-    return unused(`None of these settings is used. ${file.unreadable}`, sourceAt(uri, '', 0, 0));
+    return unused(say`None of these settings is used. ${file.unreadable}`, sourceAt(uri, '', 0, 0));
   // Parsed without the byte order mark, with every place where it was.
   const text = file.text.replace(/^\uFEFF/u, ' ');
   if (textProblem(text) !== null)
     return unused(
-      'This settings file is not text in UTF-8, so none of it is used. Save it as UTF-8.',
+      say`This settings file is not text in UTF-8, so none of it is used. Save it as UTF-8.`,
       sourceAt(uri, text, 0, 1),
     );
   const errors: ParseError[] = [];
   const tree = parseTree(text, errors, { allowTrailingComma: true });
   const [first] = errors;
-  const problem = (message: string, offset: number, length: number): Diagnostic => ({
+  const problem = (message: Said, offset: number, length: number): Diagnostic => ({
     rule: 'settings-unreadable',
     severity: 'error',
-    message,
+    ...stated({ message }),
     source: sourceAt(uri, text, offset, length),
   });
   if (tree === undefined || first !== undefined) {
     const at = first ?? { offset: 0, length: text.length, error: 0 };
-    const what = first === undefined ? 'is empty' : `cannot be read here (${wordsOf(first.error)})`;
+    const what = first === undefined ? say`is empty` : say`cannot be read here (${wordsOf(first.error)})`;
     return unused(
-      `This settings file ${what}, so none of it is used. Correct it, or delete the file.`,
+      say`This settings file ${what}, so none of it is used. Correct it, or delete the file.`,
       sourceAt(uri, text, at.offset, at.length),
     );
   }
@@ -201,7 +202,7 @@ export function withSeverities(
 function told(
   issue: z.core.$ZodIssue,
   tree: Node,
-  problem: (message: string, offset: number, length: number) => Diagnostic,
+  problem: (message: Said, offset: number, length: number) => Diagnostic,
 ): Diagnostic {
   const path = issue.path as (string | number)[];
   if (issue.code === 'unrecognized_keys') {
@@ -214,9 +215,9 @@ function told(
           ? ['word', 'language', 'paper', 'form']
           : Object.keys(settingsSchema.shape);
     const near = nearest(key!, known);
-    const fix = near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'Delete it.';
+    const fix = near.length > 0 ? say`Did you mean ${either(near)}?` : say`Delete it.`;
     return problem(
-      path[0] === 'severities' ? `No rule is called ${key}. ${fix}` : `${key} is no setting. ${fix}`,
+      path[0] === 'severities' ? say`No rule is called ${key!}. ${fix}` : say`${key!} is no setting. ${fix}`,
       node.offset,
       node.length,
     );
@@ -225,18 +226,18 @@ function told(
   const rule = rules.find(({ code }) => code === path[1]);
   if (rule?.unsafe === true)
     return problem(
-      `${rule.code} keeps a sheet from being released that could hurt somebody: it stays an error. Where one step is right as it is, write allow ${rule.code} because "…" there; the reason prints on the sheet.`,
+      say`${rule.code} keeps a sheet from being released that could hurt somebody: it stays an error. Where one step is right as it is, write allow ${rule.code} because "…" there; the reason prints on the sheet.`,
       node.offset,
       node.length,
     );
   const message =
     path[0] === 'severities' && path.length > 1
-      ? 'A severity is "error", "warning", "hint" or "off".'
+      ? say`A severity is "error", "warning", "hint" or "off".`
       : path[0] === 'sheet'
-        ? 'Of the sheet a word, a language ("en", "es" or "de"), a paper ("a4" or "letter") and a form ("card", "record" or "instruction") can be said.'
+        ? say`Of the sheet a word, a language ("en", "es" or "de"), a paper ("a4" or "letter") and a form ("card", "record" or "instruction") can be said.`
         : path[0] === 'exclude'
-          ? 'What is not read is a list of up to 100 patterns as in .gitignore, such as ["archive/", "*.draft.rebuild"]: each with at most 200 characters, two * between slashes, and two **.'
-          : 'Settings are written like { "severities": { "part-not-located": "error" } }.';
+          ? say`What is not read is a list of up to 100 patterns as in .gitignore, such as ["archive/", "*.draft.rebuild"]: each with at most 200 characters, two * between slashes, and two **.`
+          : say`Settings are written like { "severities": { "part-not-located": "error" } }.`;
   return problem(message, node.offset, node.length);
 }
 

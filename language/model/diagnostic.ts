@@ -54,16 +54,17 @@ export interface Diagnostic extends Statement<string> {
   readonly isSettled?: true;
 }
 
-/** What is said of a finding, in English and as it was said. */
+/** What is said of a finding, in words and as it was said. @param words English unless said otherwise */
 export function stated(
   said: NonNullable<Diagnostic['said']>,
+  words: (said: Said) => string = english,
 ): Pick<Diagnostic, 'message' | 'why' | 'help' | 'when' | 'said'> {
   const { message, why, help, when } = said;
   return {
-    message: english(message),
-    ...(why === undefined ? {} : { why: english(why) }),
-    ...(help === undefined ? {} : { help: english(help) }),
-    ...(when === undefined ? {} : { when: english(when) }),
+    message: words(message),
+    ...(why === undefined ? {} : { why: words(why) }),
+    ...(help === undefined ? {} : { help: words(help) }),
+    ...(when === undefined ? {} : { when: words(when) }),
     said,
   };
 }

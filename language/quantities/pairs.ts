@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { type Said, say } from '../say/say.ts';
+import { type Said, say, term } from '../say/say.ts';
 import { asDifference, convert, convertDifference, toleranceOf } from './convert.ts';
 import { decimalsOf, decimalValue, rounded, tenTo } from './decimal.ts';
 import { formatLimit, formatQuantity } from './format.ts';
@@ -150,7 +150,7 @@ function endsAgree(a: Quantity | null, b: Quantity | null, safe: Safe, of: Of): 
   if (verdict === true) return null;
   if (verdict === null) {
     return {
-      message: say`${formatQuantity(a)} is a ${kindOfUnit(a.unit)} and ${formatQuantity(b)} a ${kindOfUnit(b.unit)}.`,
+      message: say`${formatQuantity(a)} is a ${term(kindOfUnit(a.unit))} and ${formatQuantity(b)} a ${term(kindOfUnit(b.unit))}.`,
     };
   }
   const value = converted(a, b.unit, of)!;

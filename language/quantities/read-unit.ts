@@ -10,13 +10,13 @@ export type UnitReading = { unit: UnitName } | { near: UnitName; why: Said } | {
  * Typing differences that no eye can misread: the same sign under another code point, as keyboards, fonts and
  * word processors give it. They are accepted silently. Keys are signs of the table, values every sign taken for it.
  */
-export const sameSigns: Readonly<Record<string, Said>> = {
-  '·': say`·⋅•∙‧`,
-  '°': say`°º˚`,
-  µ: say`µμ`,
-  Ω: say`ΩΩ`,
-  K: say`KK`,
-  ' ': say` \u00A0\u202F`,
+export const sameSigns: Readonly<Record<string, string>> = {
+  '·': '·⋅•∙‧',
+  '°': '°º˚',
+  µ: 'µμ',
+  Ω: 'ΩΩ',
+  K: 'KK',
+  ' ': ' \u00A0\u202F',
 };
 
 /** Writes a unit with the signs of the table and single ordinary blanks. */

@@ -39,6 +39,7 @@ const forms = {
   lower: '{lower}' as Template,
   joined: '{joined}' as Template,
   inEach: '{in each}' as Template,
+  term: '{term}' as Template,
 };
 
 /** `shim, spring and seat` */
@@ -64,6 +65,11 @@ export function lower(title: string): Said {
 /** Several texts one after another, with a blank between them or something else. */
 export function joined(texts: readonly Filling[], between: Filling = ' '): Said {
   return [forms.joined, between, ...texts];
+}
+
+/** A word of a closed list, such as a kind of quantity: the word itself is its template. */
+export function term(word: string): Said {
+  return [forms.term, word];
 }
 
 /** What is known in each language as it is: texts by the name of their language. */
@@ -98,6 +104,8 @@ export function told(said: Filling, telling: Telling): string {
       return fillings.slice(1).join(fillings[0]);
     case forms.inEach:
       return fillings[fillings.indexOf(telling.language) + 1]!;
+    case forms.term:
+      return telling.text(fillings[0]!, [], said);
     default:
       return telling.text(form, fillings, said);
   }
@@ -111,12 +119,17 @@ export function filled(template: string, fillings: readonly string[]): string {
 const and = new Intl.ListFormat('en-GB', { type: 'conjunction' });
 const or = new Intl.ListFormat('en-GB', { type: 'disjunction' });
 
+/** A title in the middle of a sentence: `nozzle nut`. */
+export function lowered(title: string): string {
+  return /^\p{Lu}\p{Ll}/u.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
+}
+
 const inEnglish: Telling = {
   language: 'en',
   text: filled,
   and: (items) => and.format(items),
   or: (items) => or.format(items),
-  lower: (title) => (/^\p{Lu}\p{Ll}/u.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title),
+  lower: lowered,
 };
 
 /** What is said, in English. */

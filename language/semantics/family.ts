@@ -174,8 +174,8 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
         break;
       case 'PartBinds':
         part.bindsOver = lowerMeasure(context, fact, 'limit', fact.limit, {
-          what: `What ${part.base} binds over`,
-          why: 'no shim over it is given out',
+          what: say`What ${part.base} binds over`,
+          why: say`no shim over it is given out`,
           like: 'binds over 1.90 mm',
           kind: 'length',
         });

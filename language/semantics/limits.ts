@@ -11,7 +11,7 @@ import {
   window,
 } from '../quantities/index.ts';
 import type { Figure, Kind, Limit, NominalLimit, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
-import { type Said, say } from '../say/say.ts';
+import { type Said, say, term } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { textOf } from '../syntax/place.ts';
 import type { ProblemCode } from '../syntax/problem-code.ts';
@@ -77,8 +77,8 @@ export function lowerCount(
 /** What a figure must be that is over nothing: in words, with the reason, and how it is written. */
 export interface Wanted {
   /** `The length of TW-80` */
-  readonly what: string;
-  readonly why: string;
+  readonly what: Said;
+  readonly why: Said;
   readonly like: string;
   /** Null: any kind. */
   readonly kind: Kind | null;
@@ -97,7 +97,7 @@ export function lowerMeasure(
   const own = kindOfUnit(figure.unit);
   const wrong =
     kind !== null && own !== kind
-      ? say`${what} is a ${kind}, and ${formatQuantity(figure)} is a ${own}`
+      ? say`${what} is a ${term(kind)}, and ${formatQuantity(figure)} is a ${term(own)}`
       : decimalValue(figure.number).compare(0) <= 0
         ? say`${what} cannot be ${formatQuantity(figure)}`
         : null;
@@ -137,7 +137,7 @@ export function lowerLimit(context: Context, node: ast.Limit | undefined): Limit
 }
 
 /** A limit of a difference or of what is given (a spread, air, a stretch): all of it is over nothing. */
-export function lowerAmount(context: Context, node: ast.Limit | undefined, what: string): Limit | null {
+export function lowerAmount(context: Context, node: ast.Limit | undefined, what: Said): Limit | null {
   const limit = lowerLimit(context, node);
   if (node === undefined || limit === null || limit.form === 'tolerance') return limit;
   const { low, high, nominal } = window(limit);
@@ -154,7 +154,7 @@ export function lowerAmount(context: Context, node: ast.Limit | undefined, what:
 
 /** How far the units of a set may be apart: an upper end is what it is. */
 export function lowerSpread(context: Context, node: ast.Limit): Limit | null {
-  const limit = lowerAmount(context, node, 'A spread');
+  const limit = lowerAmount(context, node, say`A spread`);
   if (limit === null || window(limit).high !== null) return limit;
   context.syntax(
     'wrong-form-of-limit',
@@ -208,7 +208,7 @@ function wrongScale({ low, high }: RangeLimit): readonly [ProblemCode, Said] | n
     case null:
       return [
         'unit-of-another-kind',
-        say`${written} goes from a ${kindOfUnit(low.unit)} to a ${kindOfUnit(high.unit)}: a scale has one kind of unit. Write both ends in the same unit.`,
+        say`${written} goes from a ${term(kindOfUnit(low.unit))} to a ${term(kindOfUnit(high.unit))}: a scale has one kind of unit. Write both ends in the same unit.`,
       ];
     case 0:
       return [

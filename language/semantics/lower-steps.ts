@@ -681,8 +681,8 @@ class SingleStepLowering {
         return;
       case 'TakesClause':
         said.takes = lowerMeasure(context, clause, 'time', clause.time, {
-          what: 'The time of a step',
-          why: 'the time for the job is added up from it',
+          what: say`The time of a step`,
+          why: say`the time for the job is added up from it`,
           like: 'takes 10 min',
           kind: 'time',
         });
@@ -731,7 +731,7 @@ class SingleStepLowering {
         const amount =
           clause.relation === undefined
             ? lowerLimit(context, clause.amount)
-            : lowerAmount(context, clause.amount, 'A pressure difference');
+            : lowerAmount(context, clause.amount, say`A pressure difference`);
         if (amount !== null)
           said.hold = {
             amount,
@@ -756,7 +756,7 @@ class SingleStepLowering {
           said.gauge = item.state;
           break;
         case 'WithAir':
-          said.air = lowerAmount(context, item.limit, 'Air');
+          said.air = lowerAmount(context, item.limit, say`Air`);
           break;
         case 'WithMarks':
           said.objects = said.objects.map((object) => ({ ...object, marksAligned: true }));
@@ -823,8 +823,8 @@ class SingleStepLowering {
   private adapter(item: ast.WithObject) {
     if (item.length === undefined) return null;
     const length = lowerMeasure(this.context, item, 'length', item.length, {
-      what: 'The length of an adapter',
-      why: 'what to set on the wrench is worked out from it',
+      what: say`The length of an adapter`,
+      why: say`what to set on the wrench is worked out from it`,
       like: 'and adapter 50 mm at 0°',
       kind: 'length',
     });
@@ -861,8 +861,8 @@ class SingleStepLowering {
 
   private ceiling(clause: ast.NeverClause): Quantity | null {
     return lowerMeasure(this.context, clause, 'limit', clause.limit, {
-      what: 'A ceiling',
-      why: 'nothing could be done below it',
+      what: say`A ceiling`,
+      why: say`nothing could be done below it`,
       like: 'never above 140 bar',
       kind: null,
     });
@@ -879,7 +879,7 @@ class SingleStepLowering {
       return;
     }
     if (clause.stretch) {
-      const limit = lowerAmount(this.context, clause.limit, 'A stretch');
+      const limit = lowerAmount(this.context, clause.limit, say`A stretch`);
       if (limit !== null) step.stretch = limit;
       return;
     }

@@ -3,7 +3,7 @@ import { needleProblem, shimRateOf } from '../engineering/needle.ts';
 import type { RateFrom } from '../model/procedure.ts';
 import { formatQuantity, kindOfUnit } from '../quantities/index.ts';
 import type { Kind, Limit, Quantity } from '../quantities/types.ts';
-import { type Said, say } from '../say/say.ts';
+import { type Said, say, term } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { ProblemCode } from '../syntax/problem-code.ts';
 import type { Context } from './context.ts';
@@ -45,7 +45,7 @@ export function lowerRate(
   if (kind !== 'setting rate')
     return refuse(
       'unit-of-another-kind',
-      say`Spec ${name} is ${kind === null ? say`not declared as a rate` : say`a ${kind}`}, but a spring and a needle give the rate of a shim. Write “spec ${name} rate from …”, or write the figure itself.`,
+      say`Spec ${name} is ${kind === null ? say`not declared as a rate` : say`a ${term(kind)}`}, but a spring and a needle give the rate of a shim. Write “spec ${name} rate from …”, or write the figure itself.`,
     );
   if (per !== null)
     return refuse(
@@ -60,7 +60,7 @@ export function lowerRate(
   if (wrong !== undefined)
     return refuse(
       'unit-of-another-kind',
-      say`${wrong === 'stiffness' ? say`The stiffness of a spring is a force per length` : say`A ${wrong} has a diameter`}, and ${formatQuantity(from[wrong])} is a ${kindOfUnit(from[wrong].unit)}: no rate follows from it. Write, for example, ${wrong === 'stiffness' ? say`200 N/mm` : say`6 mm`}.`,
+      say`${wrong === 'stiffness' ? say`The stiffness of a spring is a force per length` : say`A ${term(wrong)} has a diameter`}, and ${formatQuantity(from[wrong])} is a ${term(kindOfUnit(from[wrong].unit))}: no rate follows from it. Write, for example, ${wrong === 'stiffness' ? say`200 N/mm` : say`6 mm`}.`,
       wrong,
     );
   const problem = needleProblem({ guide, seat });

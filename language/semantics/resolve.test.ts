@@ -29,7 +29,7 @@ function resolved(text: string) {
 const problems = (text: string) =>
   resolved(text).problems.map(
     (problem) =>
-      `${problem.source.file}:${problem.source.range.start.line + 1} ${problem.kind === 'syntax' ? problem.message : problem.kind === 'unknown-name' ? `no ${problem.what} ${problem.name} (${problem.near.join(', ')})` : problem.kind === 'duplicate-name' ? `twice ${problem.what} ${problem.name}` : `${problem.kind} ${problem.step}`}`,
+      `${problem.source.file}:${problem.source.range.start.line + 1} ${problem.kind === 'syntax' ? english(problem.message) : problem.kind === 'unknown-name' ? `no ${problem.what} ${problem.name} (${problem.near.join(', ')})` : problem.kind === 'duplicate-name' ? `twice ${problem.what} ${problem.name}` : `${problem.kind} ${problem.step}`}`,
   );
 
 const only = (text: string): Procedure => {

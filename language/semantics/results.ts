@@ -3,7 +3,7 @@ import type { NameUse } from '../model/source.ts';
 import { formatQuantity, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import { kindAdmits } from '../quantities/kinds.ts';
 import type { Kind, Quantity, UnitName } from '../quantities/types.ts';
-import { type Said, say } from '../say/say.ts';
+import { type Said, say, term } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
@@ -265,7 +265,7 @@ class ResultReader {
     if (takes(unit)) return true;
     this.refuse(
       node,
-      say`${formatQuantity(value)} is a ${kindOfUnit(unit)}, and a ${kind!} is read here. Check the unit.`,
+      say`${formatQuantity(value)} is a ${term(kindOfUnit(unit))}, and a ${term(kind!)} is read here. Check the unit.`,
       'unit-of-another-kind',
     );
     return false;

@@ -26,7 +26,7 @@ import {
   sizesOf,
 } from '../quantities/index.ts';
 import type { Difference, Figure, Quantity, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
-import { type Said, say } from '../say/say.ts';
+import { type Said, say, term } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { textOf } from '../syntax/place.ts';
 import type { ProblemCode } from '../syntax/problem-code.ts';
@@ -214,8 +214,8 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
         break;
       case 'AssetGraduated':
         asset.graduated = lowerMeasure(context, fact, 'step', fact.step, {
-          what: `The graduation of ${node.name}`,
-          why: 'nothing could be read on it',
+          what: say`The graduation of ${node.name}`,
+          why: say`nothing could be read on it`,
           like: 'graduated 1 bar',
           kind: null,
         });
@@ -243,8 +243,8 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
       }
       case 'AssetLength':
         asset.length = lowerMeasure(context, fact, 'length', fact.length, {
-          what: `The length of ${node.name}`,
-          why: 'what to set through an adapter is worked out from it',
+          what: say`The length of ${node.name}`,
+          why: say`what to set through an adapter is worked out from it`,
           like: 'length 300 mm',
           kind: 'length',
         });
@@ -322,8 +322,8 @@ function classOf(context: Context, fact: ast.AssetClass, name: string): string |
 /** What a tool is good for: over nothing, and under all of what it reads. */
 function withinOf(context: Context, fact: ast.AssetWithin, name: string): Figure | null {
   const within = lowerMeasure(context, fact, 'error', fact.error, {
-    what: `The error of ${name}`,
-    why: 'no tool is exact, and every limit read with it would be judged as if this one were',
+    what: say`The error of ${name}`,
+    why: say`no tool is exact, and every limit read with it would be judged as if this one were`,
     like: 'within 4 %, or within 0.003 mm',
     kind: null,
   });
@@ -343,7 +343,7 @@ function onItsScale(
   { range, within, graduated }: Pick<Asset, 'range' | 'within' | 'graduated'>,
 ): Pick<Asset, 'within' | 'graduated'> {
   const span = range === null ? null : between(range.high, range.low);
-  const kept = (figure: Difference | null, type: 'AssetWithin' | 'AssetGraduated', what: string) => {
+  const kept = (figure: Difference | null, type: 'AssetWithin' | 'AssetGraduated', what: Said) => {
     if (figure === null || span === null || (compareDifferences(figure, span) ?? -1) === -1) return figure;
     context.syntax(
       'impossible-figure',
@@ -353,8 +353,8 @@ function onItsScale(
     return null;
   };
   return {
-    within: kept(within, 'AssetWithin', 'may be off by'),
-    graduated: kept(graduated, 'AssetGraduated', 'has a mark only every'),
+    within: kept(within, 'AssetWithin', say`may be off by`),
+    graduated: kept(graduated, 'AssetGraduated', say`has a mark only every`),
   };
 }
 
@@ -367,8 +367,8 @@ function airBelowOf(context: Context, node: ast.AirBelow, before: Shop['airBelow
       context.source(node),
     );
   const limit = lowerMeasure(context, node, 'limit', node.limit, {
-    what: 'The limit of the shop for compressed air',
-    why: 'every blow-dry is checked against it',
+    what: say`The limit of the shop for compressed air`,
+    why: say`every blow-dry is checked against it`,
     like: 'air below 30 psi',
     kind: 'pressure',
   });
@@ -421,7 +421,7 @@ function flashOf(context: Context, fact: ast.FluidFact, name: string): Quantity 
   if (flash === null) return null;
   const problem =
     kindOfUnit(flash.unit) !== 'temperature'
-      ? say`is a temperature, and ${formatQuantity(flash)} is a ${kindOfUnit(flash.unit)}`
+      ? say`is a temperature, and ${formatQuantity(flash)} is a ${term(kindOfUnit(flash.unit))}`
       : compare(flash, flashPoints.low) === -1 || compare(flash, flashPoints.high) === 1
         ? say`cannot be ${formatQuantity(flash)}: flash points of liquids range from ${formatLimit(flashPoints)}`
         : null;
@@ -456,8 +456,8 @@ function stockOf(context: Context, node: ast.Stock): Stock {
   }
   const [low, high, step] = (['low', 'high', 'step'] as const).map((end) =>
     lowerMeasure(context, node, end, node[end]!, {
-      what: end === 'step' ? `The step of stock ${node.name}` : `A size of stock ${node.name}`,
-      why: 'shims are chosen by their thickness',
+      what: end === 'step' ? say`The step of stock ${node.name}` : say`A size of stock ${node.name}`,
+      why: say`shims are chosen by their thickness`,
       like: 'from 1.00 mm to 1.95 mm by 0.05 mm',
       kind: 'length',
     }),
@@ -492,8 +492,8 @@ function seriesOf(
 /** A single size, and how many there are of it. Null where the size has no meaning (reported). */
 function shimOf(context: Context, node: ast.StockSize) {
   const size = lowerMeasure(context, node, 'size', node.size, {
-    what: 'The size of a shim',
-    why: 'shims are chosen by their thickness',
+    what: say`The size of a shim`,
+    why: say`shims are chosen by their thickness`,
     like: '1.45 mm',
     kind: 'length',
   });
@@ -540,7 +540,7 @@ function wrongTolerance(word: ast.SpecKind, { plus, minus }: ToleranceOnly): rea
   if (other !== undefined)
     return [
       'unit-of-another-kind',
-      say`A ${word} cannot have a tolerance of ${written}: ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}. Write it in percent, or in a unit of ${word}.`,
+      say`A ${term(word)} cannot have a tolerance of ${written}: ${formatQuantity(other)} is a ${term(kindOfUnit(other.unit))}. Write it in percent, or in a unit of ${term(word)}.`,
     ];
   if (sides.every(({ number }) => Number(number) === 0))
     return [

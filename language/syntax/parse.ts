@@ -1,5 +1,5 @@
 import type { Range } from '../model/source.ts';
-import { type Said, say } from '../say/say.ts';
+import { english, type Said, say } from '../say/say.ts';
 import type { File } from './generated/ast.ts';
 import { inside, linesOf } from './inside.ts';
 import { statementsOf } from './layout.ts';
@@ -169,7 +169,7 @@ function inOrder(text: string, problems: SyntaxProblem[]): SyntaxProblem[] {
   return problems
     .map((problem) => ({ ...problem, range: inside(lines, problem.range) }))
     .filter(({ message, range }) => {
-      const key = `${range.start.line}:${range.start.character}:${message}`;
+      const key = `${range.start.line}:${range.start.character}:${english(message)}`;
       return !seen.has(key) && seen.add(key);
     })
     .sort((a, b) => a.range.start.line - b.range.start.line || a.range.start.character - b.range.start.character);

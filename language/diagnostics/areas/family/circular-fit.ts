@@ -1,6 +1,6 @@
 import { lower } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
-import { say } from '../../../say/say.ts';
+import { joined, say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Parts that rest on each other in a circle: none can be fitted first. Two that hold each other are no circle. */
@@ -21,7 +21,7 @@ export const circularFit: Rule = {
         report({
           at: first.source,
           rootCause: `ring:${[...ring].sort().join()}`,
-          message: say`The ${titles[0]!} rests on the ${[...titles.slice(1), titles[0]].join(', which rests on the ')}.`,
+          message: say`The ${titles[0]!} rests on the ${joined([...titles.slice(1), titles[0]!], say`, which rests on the `)}.`,
           why: say`none of them can be fitted first.`,
           help: say`Delete one “on”, “in” or “through”.`,
         });

@@ -19,7 +19,7 @@ export const noMarksToLineUp: Rule = {
       rootCause: `no-marks:${first.base}`,
       allow: parts.flatMap((part) => part.allow),
       related: [{ message: say`${first.base} is declared here.`, source: first.source }],
-      message: say`Marks have to be lined up, but the family declares no marks on the ${listed([...new Set(parts.map((part) => lower(part.title)))])}.`,
+      message: say`Marks have to be lined up, but the family declares no marks on the ${listed([...new Set(parts.map((part) => part.title))].map(lower))}.`,
       why: say`the bench hand does not know what to line up with what.`,
       help: say`Write “marks "…"” at the part in the family, or describe the marks here in quotes.`,
     });

@@ -1,7 +1,7 @@
 import type { Family } from '../../../model/family.ts';
 import type { StepObject } from '../../../model/procedure.ts';
 import { isTestOf } from '../../../model/steps.ts';
-import { say } from '../../../say/say.ts';
+import { english, type Filling, say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A test that the family says proves a unit is not in the procedure. */
@@ -24,14 +24,14 @@ export const gateMissing: Rule = {
     const tell = (
       name: string,
       found: boolean,
-      words: string,
+      words: Filling,
       write: string,
       source: import('../../../model/source.ts').Source,
     ) => {
       if (found) return;
       report({
         at: procedure.source,
-        rootCause: `gate-missing:${name}:${words}`,
+        rootCause: `gate-missing:${name}:${english(words)}`,
         related: [{ message: say`The family says so here.`, source }],
         message: say`The family is proven by ${name}${words}, but no step of this procedure tests it.`,
         why: say`a unit could leave without this proof.`,
@@ -54,7 +54,7 @@ export const gateMissing: Rule = {
           tell(
             proof.name,
             proving.some((step) => step.verb === 'across' && step.gate.test === proof.name),
-            ' across the set',
+            say` across the set`,
             `across the set ${proof.name} spread at most …`,
             proof.source,
           );

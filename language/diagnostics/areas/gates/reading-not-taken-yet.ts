@@ -4,7 +4,7 @@ import { stageSteps } from '../../../analysis/stages.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { isTestOf, testGateId } from '../../../model/steps.ts';
-import { say } from '../../../say/say.ts';
+import { type Said, say } from '../../../say/say.ts';
 import { nearest } from '../../../syntax/nearest.ts';
 import { on, type Rule } from '../../rule.ts';
 
@@ -78,16 +78,16 @@ export const readingNotTakenYet: Rule = {
 };
 
 /** The reading that a step uses, and the words for it. After a fail `choose` uses the reading that failed: an old one. */
-function useOf(step: Step): { name: string; what: string } | null {
+function useOf(step: Step): { name: string; what: Said } | null {
   switch (step.verb) {
     case 'test': {
       const { hold } = step.test;
-      return hold?.of == null ? null : { name: hold.of, what: `The pressure is held ${hold.relation}` };
+      return hold?.of == null ? null : { name: hold.of, what: say`The pressure is held ${hold.relation}` };
     }
     case 'choose':
-      return step.choose === null ? null : { name: step.choose.test, what: 'The part is chosen by' };
+      return step.choose === null ? null : { name: step.choose.test, what: say`The part is chosen by` };
     case 'across':
-      return step.spread === null ? null : { name: step.gate.test, what: 'The spread is that of' };
+      return step.spread === null ? null : { name: step.gate.test, what: say`The spread is that of` };
     default:
       return null;
   }

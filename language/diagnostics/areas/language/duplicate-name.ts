@@ -1,4 +1,4 @@
-import { say } from '../../../say/say.ts';
+import { capital, say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The same name declared twice. The first declaration is used. */
@@ -13,7 +13,7 @@ export const duplicateName: Rule = {
       report({
         at: problem.source,
         related: [{ message: say`${problem.name} is first declared here.`, source: problem.first }],
-        message: say`${problem.what.charAt(0).toUpperCase()}${problem.what.slice(1)} ${problem.name} is already declared.`,
+        message: say`${capital(term(problem.what))} ${problem.name} is already declared.`,
         why: say`the first declaration is used, and this one is ignored.`,
         help: say`Rename one of them.`,
       });

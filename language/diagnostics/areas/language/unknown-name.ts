@@ -1,6 +1,6 @@
 import { either } from '../../../analysis/prose.ts';
 import type { Source } from '../../../model/source.ts';
-import { say } from '../../../say/say.ts';
+import { say, term } from '../../../say/say.ts';
 import { isSlip } from '../../../syntax/nearest.ts';
 import { collectCalls, grouped, placeKey } from '../../calls-of.ts';
 import type { Rule } from '../../rule.ts';
@@ -29,7 +29,7 @@ export const unknownName: Rule<{ source: Source; near: string; safe: boolean }> 
             .map(([other]) => ({ message: say`${name} is named here too.`, source: other!.source })),
           ...collectCalls(same),
         ],
-        message: say`No ${what} is called ${name}.`,
+        message: say`No ${term(what)} is called ${name}.`,
         help,
         data:
           first === undefined

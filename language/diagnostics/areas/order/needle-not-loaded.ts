@@ -69,7 +69,7 @@ function supportsOf(part: Part, relations: Relations): Set<string> {
 }
 
 function loadsNothing(family: Family, shim: Part, stack: readonly Part[]): Statement {
-  const [bear, them] = stack.length > 1 ? ['bear', 'them'] : ['bears', 'it'];
+  const [bear, them] = stack.length > 1 ? [say`bear`, say`them`] : [say`bears`, say`it`];
   // What a spring most likely loads: a part that is matched to the one that it lies in.
   const needle = family.parts.find((part) => part.in.some((outer) => part.matchedTo.includes(outer)));
   return {

@@ -41,7 +41,8 @@ export const partLeftBehind: Rule = {
         }
         for (const [since, { objects, there }] of bySince) {
           const names = objects.map((object) => object.name);
-          const [are, they, them] = names.length > 1 ? ['are', 'they are', 'them'] : ['is', 'it is', 'it'];
+          const [are, they, them] =
+            names.length > 1 ? [say`are`, say`they are`, say`them`] : [say`is`, say`it is`, say`it`];
           const bases = [...new Set(names.map((name) => relations.part(name).base))].join(', ');
           report({
             at: step,

@@ -4,7 +4,7 @@ import { capital, faceWords, partWords, stationWords } from '../../../analysis/p
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
-import { say } from '../../../say/say.ts';
+import { type Said, say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A lapped or ground face is bare when the unit leaves a station, waits, is abraded, or the procedure ends. */
@@ -15,7 +15,7 @@ export const bareLappedFace: Rule = {
   title: 'A lapped face is bare when the unit leaves a station, waits, is abraded or is finished.',
   flow: (flow, report) => {
     const { procedure } = flow.graph;
-    const tell = (at: Step | Source, state: AbstractState, path: PathContext, when: string) => {
+    const tell = (at: Step | Source, state: AbstractState, path: PathContext, when: Said) => {
       for (const { face, since, cause } of bareFaces(flow, state)) {
         const { guardedBy } = face;
         report({
@@ -38,16 +38,20 @@ export const bareLappedFace: Rule = {
           step,
           before,
           path,
-          `while the unit ${{ wait: 'waits', buff: 'is buffed', blast: 'is blasted' }[step.verb]}`,
+          {
+            wait: say`while the unit waits`,
+            buff: say`while the unit is buffed`,
+            blast: say`while the unit is blasted`,
+          }[step.verb],
         );
       }),
       leave({ last, block, state, path }) {
-        tell(last ?? block.source, state, path, `when the unit leaves ${stationWords(procedure, block.station)}`);
+        tell(last ?? block.source, state, path, say`when the unit leaves ${stationWords(procedure, block.station)}`);
       },
       end({ state, path, last, block }) {
         // A packed unit is in its own box or bag.
         if (block.steps.some(({ verb }) => verb === 'pack')) return;
-        tell(last ?? block.source, state, path, 'when the procedure ends');
+        tell(last ?? block.source, state, path, say`when the procedure ends`);
       },
     };
   },

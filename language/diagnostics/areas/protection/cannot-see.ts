@@ -39,8 +39,8 @@ export const cannotSee: Rule = {
         const cell = layout.faces.get(id)!.guard;
         if (face.guardedBy !== null && before.may(cell, guard.on))
           return {
-            words: `${faceWords(procedure, id)} is under its guard`,
-            help: `Write “remove ${face.guardedBy}” before this step`,
+            words: say`${faceWords(procedure, id)} is under its guard`,
+            help: say`Write “remove ${face.guardedBy}” before this step`,
             since: before.since(cell),
             cause: `guard-on:${id}:${before.since(cell)}`,
           };
@@ -49,8 +49,8 @@ export const cannotSee: Rule = {
         if (![face.part, other].every((part) => before.may(before.part(part).place, place.in))) return null;
         const since = before.since(before.part(other).place);
         return {
-          words: `${faceWords(procedure, id)} is shut by the ${partWords(procedure, other)}`,
-          help: `Check it with the ${partWords(procedure, other)} off`,
+          words: say`${faceWords(procedure, id)} is shut by the ${partWords(procedure, other)}`,
+          help: say`Check it with the ${partWords(procedure, other)} off`,
           guard: null,
           since,
           cause: inPlaceCause(relations, before, other),
@@ -62,8 +62,8 @@ export const cannotSee: Rule = {
         if (joint === null) return null;
         const since = before.since(before.part(joint).place);
         return {
-          words: `the ${partWords(procedure, part)} is shut in under the ${partWords(procedure, joint)}`,
-          help: 'Check it before it goes in, or while it is out',
+          words: say`the ${partWords(procedure, part)} is shut in under the ${partWords(procedure, joint)}`,
+          help: say`Check it before it goes in, or while it is out`,
           guard: null,
           since,
           cause: inPlaceCause(relations, before, joint),

@@ -40,7 +40,7 @@ export const fittedWet: Rule<StepFix> = {
           return isWet && !before.must(where, place.gone) ? [name] : [];
         });
       for (const [since, { names, source, water }] of bySince) {
-        const [are, it] = names.length > 1 ? ['are', 'them'] : ['is', 'it'];
+        const [are, it] = names.length > 1 ? [say`are`, say`them`] : [say`is`, say`it`];
         report({
           at: step,
           source,

@@ -5,7 +5,7 @@ import { listed } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
-import { say } from '../../../say/say.ts';
+import { type Said, say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
@@ -16,7 +16,7 @@ export const openPortInDirt: Rule<StepFix> = {
   since: '0.1.0',
   title: 'A port is open while the unit is buffed, blasted, waits or is shipped.',
   flow: (flow, report) => {
-    const tell = (at: Step | Source, state: AbstractState, path: PathContext, when: string, shipping: boolean) => {
+    const tell = (at: Step | Source, state: AbstractState, path: PathContext, when: Said, shipping: boolean) => {
       const open = openPorts(flow, state, (one) => !(shipping && one.openInTransit));
       if (open === null) return;
       const { names, since, cause } = open;
@@ -38,10 +38,10 @@ export const openPortInDirt: Rule<StepFix> = {
       step: on(['buff', 'blast', 'wait'], ({ step, before, path }) => {
         if (step.verb === 'wait' && isDraining(flow, before)) return;
         const when = { wait: 'waits', buff: 'is buffed', blast: 'is blasted' }[step.verb];
-        tell(step, before, path, `while the unit ${when}`, false);
+        tell(step, before, path, say`while the unit ${when}`, false);
       }),
       end({ state, path, last, block }) {
-        tell(last ?? block.source, state, path, 'when the unit is shipped', true);
+        tell(last ?? block.source, state, path, say`when the unit is shipped`, true);
       },
     };
   },

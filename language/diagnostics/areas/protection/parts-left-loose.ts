@@ -4,7 +4,7 @@ import { partsWords, stationWords } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
-import { say } from '../../../say/say.ts';
+import { type Said, say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingAfter, missingBefore, type StepFix } from '../../step-fixes.ts';
@@ -17,7 +17,7 @@ export const partsLeftLoose: Rule<StepFix> = {
   title: 'Parts are off and kept nowhere when the unit leaves a station or waits.',
   flow: (flow, report) => {
     const { procedure } = flow.graph;
-    const tell = (at: Step | Source, state: AbstractState, path: PathContext, when: string) => {
+    const tell = (at: Step | Source, state: AbstractState, path: PathContext, when: Said) => {
       const loose = looseParts(flow, state);
       if (loose === null) return;
       const { since, cause } = loose;
@@ -39,10 +39,10 @@ export const partsLeftLoose: Rule<StepFix> = {
     };
     return {
       step: on(['wait'], ({ step, before, path }) => {
-        tell(step, before, path, 'while the unit waits');
+        tell(step, before, path, say`while the unit waits`);
       }),
       leave({ last, block, state, path }) {
-        tell(last ?? block.source, state, path, `when the unit leaves ${stationWords(procedure, block.station)}`);
+        tell(last ?? block.source, state, path, say`when the unit leaves ${stationWords(procedure, block.station)}`);
       },
     };
   },

@@ -30,7 +30,7 @@ export const waterWashedNotOiled: Rule = {
         }
       }
       for (const [since, { names, source }] of bySince) {
-        const [go, them] = names.length > 1 ? ['go', 'them'] : ['goes', 'it'];
+        const [go, them] = names.length > 1 ? [say`go`, say`them`] : [say`goes`, say`it`];
         report({
           at: step,
           source,

@@ -2,7 +2,7 @@ import { specLimits, type WrittenLimit } from '../../../analysis/limits.ts';
 import { own } from '../../../model/steps.ts';
 import { formatLimit, kindOfLimit } from '../../../quantities/index.ts';
 import type { Kind, Limit } from '../../../quantities/types.ts';
-import { say } from '../../../say/say.ts';
+import { capital, say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 const judged: readonly Kind[] = ['pressure', 'torque', 'length', 'force', 'angle'];
@@ -27,7 +27,7 @@ export const noTolerance: Rule = {
         ? [
             {
               limit: use.limit,
-              words: step.verb === 'torque' ? 'the torque' : 'the limit',
+              words: step.verb === 'torque' ? say`the torque` : say`the limit`,
               source: use.source,
               step,
               spec: null,
@@ -47,7 +47,7 @@ export const noTolerance: Rule = {
         at: step ?? source,
         source,
         allow: spec?.allow,
-        message: say`${words.charAt(0).toUpperCase()}${words.slice(1)} is ${formatLimit(bare)} with no tolerance.`,
+        message: say`${capital(words)} is ${formatLimit(bare)} with no tolerance.`,
         why: say`nobody can say whether a reading is good.`,
         help: say`Write the tolerance from the maker's data, or “unless stated ${kind} ±…” in the shop.`,
       });

@@ -6,7 +6,7 @@ import { own } from '../../../model/steps.ts';
 import type { Verb } from '../../../model/verbs.ts';
 import { formatQuantity, kindAdmits, kindOfUnit, quantitiesOf } from '../../../quantities/index.ts';
 import type { Figure, Kind } from '../../../quantities/types.ts';
-import { say } from '../../../say/say.ts';
+import { say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The unit that the amount after a verb is counted in. */
@@ -40,7 +40,7 @@ export const wrongKindOfUnit: Rule = {
           continue;
         report({
           at: asset.source,
-          message: say`${asset.name} ranges in ${asset.range!.high.unit}, but ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}.`,
+          message: say`${asset.name} ranges in ${asset.range!.high.unit}, but ${formatQuantity(other)} is a ${term(kindOfUnit(other.unit))}.`,
           why: say`nobody can work out what the tool can show, or how accurately.`,
           help: say`Write both in units of one kind.`,
         });
@@ -87,7 +87,7 @@ export const wrongKindOfUnit: Rule = {
         at: step ?? source,
         source,
         allow: spec?.allow,
-        message: say`${words.charAt(0).toUpperCase()}${words.slice(1)} says ${formatQuantity(wrong)}, which is a ${kindOfUnit(wrong.unit)}, not a ${either(wanted)}.`,
+        message: say`${capital(words)} says ${formatQuantity(wrong)}, which is a ${term(kindOfUnit(wrong.unit))}, not a ${either(wanted.map(term))}.`,
         why: say`no tool for the work can set or show it.`,
         help: say`Correct the unit.`,
       });
@@ -101,7 +101,7 @@ export const wrongKindOfUnit: Rule = {
       report({
         at: step,
         rootCause: `count:${writtenAt(step)}`,
-        message: say`${capital(step.verb)} says ${formatQuantity(first)}, which is a ${kindOfUnit(first.unit)}.`,
+        message: say`${capital(step.verb)} says ${formatQuantity(first)}, which is a ${term(kindOfUnit(first.unit))}.`,
         why: say`the bench hand needs ${step.verb === 'prime' ? say`strokes or a time` : say`a time`}.`,
         help: say`Correct the unit.`,
       });
@@ -121,7 +121,7 @@ export const wrongKindOfUnit: Rule = {
             at: step,
             source: use.source,
             rootCause: `kind:${step.number}`,
-            message: say`This step needs a ${wanted}, but spec ${spec!.name} is ${formatQuantity(first!)}, which is a ${kindOfUnit(first!.unit)}.`,
+            message: say`This step needs a ${term(wanted)}, but spec ${spec!.name} is ${formatQuantity(first!)}, which is a ${term(kindOfUnit(first!.unit))}.`,
             why: say`no tool for the work can set or show it.`,
             help: say`Name the spec that is meant, or correct its unit.`,
           });

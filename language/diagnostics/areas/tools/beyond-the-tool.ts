@@ -23,7 +23,7 @@ export const beyondTheTool: Rule = {
       const better = atHand(setting, work).find((asset) => asset.range !== null && reaches(work, short, asset)) ?? null;
       report({
         at: work.step,
-        rootCause: `beyond:${listed(tools.map(({ name }) => name))}:${formatLimit(short.limit)}`,
+        rootCause: `beyond:${tools.map(({ name }) => name)}:${formatLimit(short.limit)}`,
         message: say`${words} ${limitWords(short)}, which is off the scale of ${listed(tools.map(toolWords))}.`,
         why: say`nobody can see what it really is, and a tool that is driven past its scale breaks, or reads wrong on the next job.`,
         help: takeOr(better, say`Use a ${toolCalled(work.kind)} that reaches it, or check the figure.`),

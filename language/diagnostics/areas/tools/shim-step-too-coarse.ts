@@ -43,8 +43,8 @@ function jump(procedure: Procedure, choice: ShimChoice, one: ChoiceCase): Statem
   const own = widthOf(limit);
   const across = acrossSet(procedure, choice.test, kindOfLimit(limit));
   const rooms = [
-    own?.twoEnds ? { width: own.width, words: 'the limit is only', after: ' wide' } : null,
-    across === null ? null : { width: across.width, words: 'the set may spread by only', after: '' },
+    own?.twoEnds ? { width: own.width, words: say`the limit is only`, after: say` wide` } : null,
+    across === null ? null : { width: across.width, words: say`the set may spread by only`, after: '' },
   ];
   const room = rooms.find((one) => one !== null && change.compare(sizeOf(one.width)) > 0) ?? null;
   if (room === null) return null;

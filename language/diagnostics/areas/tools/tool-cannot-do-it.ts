@@ -19,7 +19,7 @@ import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure, ToolUse } from '../../../model/procedure.ts';
 import type { Asset } from '../../../model/shop.ts';
 import { formatLimit } from '../../../quantities/index.ts';
-import { say } from '../../../say/say.ts';
+import { english, say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 interface Slip extends Statement {
@@ -70,7 +70,7 @@ function slipOf(procedure: Pick<Procedure, 'shop'>, work: ToolWork, better: Asse
     return {
       use: first.use,
       cause: `${first.tool.name}:${kind}`,
-      message: say`${capital(toolWords(first.tool))} cannot ${does} ${kind === null ? say`a size` : say`a ${kind}`}.`,
+      message: say`${capital(toolWords(first.tool))} cannot ${does} ${kind === null ? say`a size` : say`a ${term(kind)}`}.`,
       why: say`${work.does === 'set' ? say`the joint would be tightened by feel` : say`the figure on the sheet would be a guess`}.`,
       help: takeOr(better, say`Name a ${toolCalled(kind)}.`),
     };
@@ -88,7 +88,7 @@ function slipOf(procedure: Pick<Procedure, 'shop'>, work: ToolWork, better: Asse
   if (missing !== undefined) {
     return {
       use: missing.use,
-      cause: `${shop.name}:${toolWords(missing.tool)}`,
+      cause: `${shop.name}:${english(toolWords(missing.tool))}`,
       message: say`Shop ${shop.name} has no ${missing.tool.kind}${missing.tool.range === null ? '' : say` for ${formatLimit(missing.tool.range)}`}.`,
       why: say`the job could name none, and the bench hand would use whatever is at hand.`,
       help: say`Name a kind that the shop has${better === null ? '' : say`, such as ${toolWords(better)}`}, or add one to the shop.`,

@@ -1,6 +1,6 @@
 import { partsWords } from '../../../analysis/prose.ts';
 import { assetOf } from '../../../analysis/tools.ts';
-import { say } from '../../../say/say.ts';
+import { english, say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A torque wrench is a measuring tool: it is not for breaking a joint loose. */
@@ -21,7 +21,7 @@ export const torqueWrenchBreaksLoose: Rule = {
           report({
             at: step,
             source: use.source,
-            rootCause: `breaks-loose:${name}`,
+            rootCause: `breaks-loose:${english(name)}`,
             message: say`${name} is used to break the ${partsWords(
               procedure,
               step.objects.map((object) => object.name),

@@ -1,0 +1,1 @@
+export const de: Readonly<Record<string, string>> = {};

@@ -1,0 +1,1 @@
+export const es: Readonly<Record<string, string>> = {};

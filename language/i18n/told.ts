@@ -1,0 +1,64 @@
+import { type Diagnostic, stated } from '../model/diagnostic.ts';
+import { english, type Filling, filled, lowered, type Telling, told } from '../say/say.ts';
+import { Messages } from './message.ts';
+import { de } from './messages/de/index.ts';
+import { es } from './messages/es/index.ts';
+import type { Language } from './words.ts';
+
+/** The texts of a language by their template. One may choose by the English of a hole: `{en1, select, is {…} other {…}}`. */
+export type Bundle = Readonly<Record<string, string>>;
+
+const bundles: Readonly<Record<Exclude<Language, 'en'>, Bundle>> = { es, de };
+
+const tellings = new Map<Language, Telling>();
+
+function tellingIn(language: Exclude<Language, 'en'>): Telling {
+  const known = tellings.get(language);
+  if (known !== undefined) return known;
+  const made = tellingOf(language, bundles[language]);
+  tellings.set(language, made);
+  return made;
+}
+
+/** How a language tells what is said: by its bundle, and in English what is not in that. */
+export function tellingOf(language: string, bundle: Bundle): Telling {
+  const messages = new Messages(language);
+  const and = new Intl.ListFormat(language, { type: 'conjunction' });
+  const or = new Intl.ListFormat(language, { type: 'disjunction' });
+  return {
+    language,
+    text: (template, fillings, [, ...said]) => {
+      const text = Object.hasOwn(bundle, template) ? bundle[template]! : template;
+      if (!text.includes(', select, ')) return filled(text, fillings);
+      const values = fillings.flatMap((filling, at) => [
+        [String(at), filling] as const,
+        [`en${at}`, english(said[at]!)] as const,
+      ]);
+      return String(messages.of(text).format(Object.fromEntries(values)));
+    },
+    and: (items) => and.format(items),
+    or: (items) => or.format(items),
+    // A noun is written with a capital in German wherever it is.
+    lower: language === 'de' ? (title) => title : lowered,
+  };
+}
+
+/** What is said, in a language. */
+export function inLanguage(said: Filling, language: Language): string {
+  return language === 'en' ? english(said) : told(said, tellingIn(language));
+}
+
+/** A finding in a language; of what was not said as data, the English is left. */
+export function translated(diagnostic: Diagnostic, language: Language): Diagnostic {
+  if (language === 'en') return diagnostic;
+  const { said, related, fix } = diagnostic;
+  const words = (english: string, as: Filling | undefined) => (as === undefined ? english : inLanguage(as, language));
+  return {
+    ...diagnostic,
+    ...(said === undefined ? {} : stated(said, (one) => inLanguage(one, language))),
+    ...(related === undefined
+      ? {}
+      : { related: related.map((place) => ({ ...place, message: words(place.message, place.said) })) }),
+    ...(fix === undefined ? {} : { fix: { ...fix, title: words(fix.title, fix.said) } }),
+  };
+}
