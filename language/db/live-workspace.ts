@@ -125,17 +125,14 @@ export class LiveWorkspace {
           yield [];
         }
       this.gathering.read(uri);
-      this.trees.trim();
       yield [];
-    }
-    this.settle();
-    for (const uri of open) yield this.refresh(uri);
-    for (const uri of this.uris) {
+      // While it is at hand, what was lowered of it is looked at.
       this.gathering.check(uri);
       this.trees.trim();
       yield this.isWhole ? [] : this.findings.refresh(uri, false);
     }
     this.settle();
+    for (const uri of open) yield this.refresh(uri);
     this.isWhole = true;
     for (const uri of this.uris) yield this.findings.refresh(uri, true);
     this.database.sweep(() => this.isRead());

@@ -51,6 +51,11 @@ export class Snapshot {
 
   /** Works out all that is found. */
   complete(): this {
+    // File by file: while it is at hand, what was lowered of it is looked at.
+    for (const uri of this.uris) {
+      this.queries.saidIn(uri);
+      this.queries.resultIn(uri);
+    }
     for (const uri of this.uris) this.diagnostics(uri);
     for (const uri of this.uris) this.file(uri);
     return this;
