@@ -23,7 +23,12 @@ interface Checked {
  */
 export class Neighbors {
   private readonly memory = new ProcedureMemory();
+  private readonly check: typeof procedureFindings;
   private last: Checked | null = null;
+
+  constructor(check = procedureFindings) {
+    this.check = check;
+  }
 
   /** @param id of the procedure, which its sources have as their file */
   findings(id: string, given: Procedure, surroundings: Surroundings): ProcedureResult {
@@ -35,8 +40,9 @@ export class Neighbors {
     const unread = renamed(surroundings.unread, id, as);
     const concessionsIn = (file: string) => renamed(surroundings.concessionsIn(file === as ? id : file), id, as);
     if (isNear && as === last.as && saysTheSame(last, procedure, unread, concessionsIn)) {
-      this.last = { ...last, procedure };
-      return renamed(atName(last.result, last.procedure.source, procedure.source), as, id);
+      const result = atName(last.result, last.procedure.source, procedure.source);
+      this.last = { ...last, procedure, result };
+      return renamed(result, as, id);
     }
     const concessions = new Map<string, readonly Allow[]>();
     const noted = (file: string) => {
@@ -44,7 +50,7 @@ export class Neighbors {
       concessions.set(file, found);
       return found;
     };
-    const result = procedureFindings(procedure, { unread, concessionsIn: noted }, undefined, this.memory);
+    const result = this.check(procedure, { unread, concessionsIn: noted }, undefined, this.memory);
     this.last = { as, procedure, unread, concessions, result };
     return renamed(result, as, id);
   }

@@ -114,6 +114,11 @@ export class Snapshot {
     return locatedModel(model, this.lineOf);
   }
 
+  /** All declarations, whether or not they can be read. */
+  declarations(): { readonly uri: string; readonly kind: string; readonly name: string }[] {
+    return this.index.all.map(({ id, name }) => ({ uri: uriOfId(id), kind: kindOfId(id).toLowerCase(), name }));
+  }
+
   /** Declarations of one kind, whether or not they can be read. */
   declared(kind: Declared): Declaration[] {
     return this.index.all.filter(({ id }) => kindOfId(id) === kind);
