@@ -34,9 +34,10 @@ const workspaces = [parsed(libraryFiles()), parsed(corpusFiles())];
 
 function offering(files: readonly Parsed[]) {
   const symbols = new Map(files.map(({ uri, ast }) => [uri, collectSymbols(ast)]));
+  const declarations = [...symbols].flatMap(([uri, all]) => all.map(({ kind, name }) => ({ uri, kind, name })));
   const textOf = (uri: string) => files.find((file) => file.uri === uri)?.text ?? null;
   const snapshot = {
-    result: { symbols, procedureOf: () => null } as unknown as CheckResult,
+    result: { symbols, declarations, procedureOf: () => null } as unknown as CheckResult,
     findingsIn: () => [],
     textOf,
   };

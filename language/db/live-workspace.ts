@@ -8,7 +8,15 @@ import { LiveFindings } from './live-findings.ts';
 import { buildQueries } from './queries.ts';
 import { Snapshot } from './snapshot.ts';
 import { Trees } from './trees.ts';
-import { buildResult, type CheckResult, type Kept, lasting } from './workspace.ts';
+import { buildResult, type CheckResult, type Kept, lasting, type Part, partQueries } from './workspace.ts';
+
+/** Works out elsewhere what is found in the files of a workspace, and puts it into the store. */
+export interface Helper {
+  /** Something is being worked out: it is called for no other work until then. */
+  readonly isWorking: boolean;
+  /** Begins with files that are not known yet; false: they are too few. */
+  begin(uris: readonly string[]): boolean;
+}
 
 /**
  * A workspace that is being edited. Its findings are brought up to date in small pieces of work, the files in hand first,
@@ -37,6 +45,8 @@ export class LiveWorkspace {
   private isWhole = false;
   /** There are files that have not even been read. */
   isLoading = false;
+  /** For the first check of everything; null: it is done here. */
+  helper: Helper | null = null;
 
   /**
    * @param first the file whose names count before those of the others, which are in the order of their names
@@ -109,6 +119,7 @@ export class LiveWorkspace {
   *work(open: readonly string[]): Generator<readonly string[]> {
     yield this.takeLeft();
     for (const uri of open) yield this.refresh(uri);
+    if (this.isLoading && this.helper !== null) return;
     for (const uri of this.incoming.keys()) {
       this.takeOver(uri);
       if (this.files.has(uri)) this.queries.heads(uri);
@@ -119,6 +130,7 @@ export class LiveWorkspace {
     yield this.takeLeft();
     if (this.isLoading) return;
     this.declaring.clear();
+    if (this.helper !== null && !(yield* this.isHelped(this.helper))) return;
     for (const uri of this.uris) {
       // What an earlier process kept is taken over whole.
       if (!isIssuedFile(uri) && !this.database.isReady('said in', uri))
@@ -127,20 +139,43 @@ export class LiveWorkspace {
           yield [];
         }
       this.gathering.read(uri);
-      this.trees.trim();
       yield [];
-    }
-    this.settle();
-    for (const uri of open) yield this.refresh(uri);
-    for (const uri of this.uris) {
+      // While it is at hand, what was lowered of it is looked at.
       this.gathering.check(uri);
       this.trees.trim();
       yield this.isWhole ? [] : this.findings.refresh(uri, false);
     }
     this.settle();
+    for (const uri of open) yield this.refresh(uri);
     this.isWhole = true;
     for (const uri of this.uris) yield this.findings.refresh(uri, true);
     this.database.sweep(() => this.isRead());
+  }
+
+  /** Files whose text, which has not been taken over yet, is neither parsed nor kept. */
+  *unparsed(): Generator<string | null> {
+    for (const [uri, text] of this.incoming) {
+      if (text === null) continue;
+      this.queries.texts.set(uri, text);
+      yield this.isReady('parsed', uri) ? null : uri;
+    }
+  }
+
+  /** Has files checked elsewhere that are not known, once. True when that is done, or there is too little to do. */
+  private *isHelped(helper: Helper): Generator<readonly string[], boolean> {
+    if (helper.isWorking) return false;
+    const missing: string[] = [];
+    for (const uri of this.uris) {
+      if (!this.isReady('checked', uri)) missing.push(uri);
+      yield [];
+    }
+    if (this.helper === helper && helper.begin(missing)) return false;
+    this.helper = null;
+    return true;
+  }
+
+  private isReady(part: Part, uri: string): boolean {
+    return partQueries[part].every((query) => this.database.isReady(query, uri));
   }
 
   private get uris(): readonly string[] {
@@ -154,7 +189,8 @@ export class LiveWorkspace {
   refresh(uri: string): readonly string[] {
     this.arrange();
     // A name that is missing may be in a file that has not been read: nothing is blamed for that.
-    if (!this.files.has(uri) || (this.isLoading && this.isWaiting(uri))) return [];
+    const isPart = this.isLoading || this.declaring.size > 0;
+    if (!this.files.has(uri) || (isPart && this.isWaiting(uri))) return [];
     return this.findings.refresh(uri, this.isWhole);
   }
 
@@ -196,8 +232,8 @@ export class LiveWorkspace {
       if (this.files.has(uri)) return;
       this.files.add(uri);
     } else {
-      if (!this.files.delete(uri)) return;
       this.queries.texts.delete(uri);
+      if (!this.files.delete(uri)) return;
       this.trees.drop(uri);
       this.gathering.forget(uri);
       for (const file of this.findings.forget(uri)) this.left.add(file);

@@ -5,10 +5,8 @@ import {
   declarationFindings,
   idleConcessions,
   type Judged,
-  ProcedureMemory,
   type ProcedureResult,
   problemFindings,
-  procedureFindings,
   unreadPlaces,
 } from '../diagnostics/engine.ts';
 import { attempt, internalError, isDefect } from '../diagnostics/not-checked.ts';
@@ -52,6 +50,7 @@ import { damagedFinding, differing, editedFinding, settled } from './issued/find
 import { type IssuedFile, isIssuedFile, readIssued } from './issued/format.ts';
 import { type DeclaredText, declarationsIn, declarationText } from './issued/made-of.ts';
 import { jobHeads } from './job-heads.ts';
+import { Neighbors } from './neighbors.ts';
 import type { Trees } from './trees.ts';
 
 /** Null where a declaration has no model of its own, or cannot have one (reported). */
@@ -509,16 +508,16 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     unread: of.flatMap(unreadIn),
   });
 
-  const memory = new ProcedureMemory();
+  const neighbors = new Neighbors();
   /**
    * What rules say of a procedure and the paths through it. Its states are gone when they have spoken; of the one that was
-   * checked last it is kept what did not depend on them, for the next edit of it.
+   * checked last it is kept what did not depend on them, for the next edit of it, and for one that is much like it.
    */
   const outcome = db.query('outcome', (id): ProcedureResult => {
     const procedure = model(id) as Procedure | null;
     if (procedure === null) return { diagnostics: [], used: [] };
     const around = surroundings(id, procedure.family.source.file, procedure.shop.source.file);
-    return procedureFindings(procedure, around, undefined, memory);
+    return neighbors.findings(id, procedure, around);
   });
 
   const kept = new KeptStates();

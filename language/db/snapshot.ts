@@ -52,6 +52,11 @@ export class Snapshot {
 
   /** Works out all that is found. */
   complete(): this {
+    // File by file: while it is at hand, what was lowered of it is looked at.
+    for (const uri of this.uris) {
+      this.queries.saidIn(uri);
+      this.queries.resultIn(uri);
+    }
     for (const uri of this.uris) this.diagnostics(uri);
     for (const uri of this.uris) this.file(uri);
     return this;
@@ -108,6 +113,11 @@ export class Snapshot {
   /** A result with its sources in their files. */
   located<T extends object>(model: T): T {
     return locatedModel(model, this.lineOf);
+  }
+
+  /** All declarations, whether or not they can be read. */
+  declarations(): { readonly uri: string; readonly kind: string; readonly name: string }[] {
+    return this.index.all.map(({ id, name }) => ({ uri: uriOfId(id), kind: kindOfId(id).toLowerCase(), name }));
   }
 
   /** Declarations of one kind, whether or not they can be read. */

@@ -49,6 +49,14 @@ export interface DeclaredName {
   readonly revision: string | null;
 }
 
+/** A declaration at the margin of a file. */
+export interface DeclarationIn {
+  readonly uri: string;
+  /** As the outline calls it. */
+  readonly kind: string;
+  readonly name: string;
+}
+
 /** All that is found in a workspace; each part is worked out when it is read. */
 export interface CheckResult {
   /** By file in the order given, then by place. */
@@ -66,6 +74,8 @@ export interface CheckResult {
   readonly restated: number;
   /** The outline of each file. */
   readonly symbols: ReadonlyMap<string, readonly DeclaredSymbol[]>;
+  /** What all files declare at the margin, in order: known without their outlines. */
+  readonly declarations: readonly DeclarationIn[];
   /** Names of all jobs and procedures. */
   readonly declared: { readonly jobs: readonly DeclaredName[]; readonly procedures: readonly DeclaredName[] };
   /** What is in one file and comes of what it declares, without a look at files that have no part in that. */
@@ -91,7 +101,7 @@ export function checkFiles(files: readonly SourceFile[], settings: SettingsFile 
 /** What is worked out file by file: what each declares, then what is found in it as far as that is. */
 export type Part = 'parsed' | 'checked';
 
-const partQueries: { readonly [part in Part]: readonly string[] } = {
+export const partQueries: { readonly [part in Part]: readonly string[] } = {
   parsed: ['parsed'],
   checked: ['said in', 'result in'],
 };
@@ -256,6 +266,7 @@ export function buildResult(snapshot: Snapshot, settings: SettingsFile | null): 
     severities: () => diagnostics.settings?.severities ?? new Map(),
     restated: () => diagnostics.restated(),
     symbols: () => new LazyMap(snapshot.uris, (uri) => snapshot.symbols(uri)),
+    declarations: () => snapshot.declarations(),
     declared: () => ({ jobs: snapshot.declared('Job'), procedures: snapshot.declared('Procedure') }),
     findingsIn: () => (uri) => diagnostics.in(uri),
     jobsIn: () => (uri) => idsIn(uri, 'Job').flatMap((id) => snapshot.job(id) ?? []),

@@ -21,6 +21,10 @@ export function isDefect({ rule }: Diagnostic): boolean {
   return rule === 'internal-error';
 }
 
+export function isNotChecked(one: Diagnostic): boolean {
+  return isDefect(one) || one.rule === 'too-many-ways';
+}
+
 /** There are more paths through a procedure than are followed. @param most how many steps are visited, over all paths */
 export function tooManyWays(name: string, source: Source, most: number): Diagnostic {
   return notChecked(

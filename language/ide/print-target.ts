@@ -6,6 +6,7 @@ import type { Procedure } from '../model/procedure.ts';
 import { contains } from '../model/ranges.ts';
 import type { Position } from '../model/source.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
+import { outlinesWith } from './declared.ts';
 
 /** Something that prints. Without a job the sheet is blank. */
 export interface PrintTarget {
@@ -89,7 +90,7 @@ export function printedFrom(
   files: ReadonlySet<string>,
 ): PrintedFrom | null {
   const [kind, name] = job === '' ? ['procedure', procedure] : ['job', job];
-  for (const [file, symbols] of result.symbols) {
+  for (const [file, symbols] of outlinesWith(result, (one) => one.kind === kind && one.name === name)) {
     const symbol = symbols.find((one) => one.kind === kind && one.name === name);
     if (symbol === undefined || !files.has(file)) continue;
     const found = targetOf(result, file, symbol);

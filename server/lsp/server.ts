@@ -75,7 +75,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     work: () => store.work(),
     publish: (uri) => publisher.publish(uri),
     isUrgent: (uri) => store.isOpen(uri),
-    isWaiting: () => store.isLoading,
+    isWaiting: () => store.isWaiting,
     done: finished,
     failed: (error) =>
       connection.console.error(`The check failed: ${error instanceof Error ? error.stack : String(error)}`),
@@ -135,7 +135,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
   function finished() {
     if (publisher.isHolding && typing.uri !== null) return;
     publisher.isHolding = false;
-    if (!isKept && !store.isLoading) {
+    if (!isKept && !store.isWaiting) {
       isKept = true;
       store.keep();
     }
@@ -295,6 +295,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
   connection.onShutdown(() => {
     clearTimeout(settling);
     checking.stop();
+    store.stop();
     store.keep();
   });
   return () => checking.notice();

@@ -17,7 +17,14 @@ parentPort!.on('message', ({ part, uris, packs }: ThreadTask) => {
   parentPort!.postMessage(packed(results(), packVersion, digest));
 });
 
+const sent = new Set<string>();
+
+/** What was not sent before: the texts are the same. */
 function* results() {
-  for (const { query, key, result } of workspace.database.stored())
-    if (result !== null) yield { query, key, result, age: 0 };
+  for (const { query, key, result } of workspace.database.stored()) {
+    const place = `${query}\n${key}`;
+    if (result === null || sent.has(place)) continue;
+    sent.add(place);
+    yield { query, key, result, age: 0 };
+  }
 }

@@ -6,6 +6,7 @@ import { Worker } from 'node:worker_threads';
 import { Pack } from '../../../language/db/pack.ts';
 import type { Part, SourceFile, Workspace } from '../../../language/db/workspace.ts';
 import { digest } from '../cache/digest.ts';
+import type { CheckThreads } from '../host.ts';
 import { packVersion, type ThreadData, type ThreadTask } from './thread-messages.ts';
 
 /** A thread with less text to read costs more than it gains: it has to load and warm up the program. */
@@ -55,6 +56,34 @@ export async function workOutInThreads(
   } finally {
     team?.end();
   }
+}
+
+/**
+ * Starts threads that work on some files while this one does other things; null where there is one core, or they are too few.
+ * @param files all of the workspace
+ * @param add takes over what they find
+ */
+export function startThreads(
+  files: readonly SourceFile[],
+  uris: readonly string[],
+  add: (pack: Pack) => void,
+  { threads = availableParallelism(), leastText: least = leastText, program = threadProgram() }: ThreadOptions = {},
+): CheckThreads | null {
+  const lengths = new Map(files.map(({ uri, text }) => [uri, text.length]));
+  const length = uris.reduce((sum, uri) => sum + (lengths.get(uri) ?? 0), 0);
+  if (program === null || threads < 2 || length < least) return null;
+  const size = Math.min(threads, mostThreads, Math.ceil(length / least));
+  const team = new Team(program, { files: files.map(({ uri, text }) => [uri, text]) }, size);
+  return {
+    async workOut(part, wanted) {
+      const known = wanted.filter((uri) => lengths.has(uri));
+      for (const text of await team.workOut(part, divided(known, lengths, size))) {
+        const pack = Pack.of(text, packVersion, digest);
+        if (pack !== null) add(pack);
+      }
+    },
+    end: () => team.end(),
+  };
 }
 
 /** Next to this program, or beside its source; null: it is not there. */
