@@ -9,6 +9,8 @@ import { Snapshot } from './snapshot.ts';
 import { Trees } from './trees.ts';
 import { buildResult, type CheckResult, type Kept, lasting } from './workspace.ts';
 
+const nowhere: readonly string[] = [];
+
 /**
  * A workspace that is being edited. Its findings are brought up to date in small pieces of work, the files in hand first,
  * and questions are answered between the pieces: no answer waits for more files than it is about.
@@ -106,7 +108,10 @@ export class LiveWorkspace {
    */
   *work(open: readonly string[]): Generator<readonly string[]> {
     yield this.takeLeft();
-    for (const uri of open) yield this.refresh(uri);
+    for (const uri of open) {
+      yield* this.prepare(uri);
+      yield this.refresh(uri);
+    }
     for (const uri of this.incoming.keys()) {
       this.takeOver(uri);
       if (this.files.has(uri)) this.queries.heads(uri);
@@ -131,6 +136,7 @@ export class LiveWorkspace {
     this.settle();
     for (const uri of open) yield this.refresh(uri);
     for (const uri of this.uris) {
+      yield* this.prepare(uri);
       this.gathering.check(uri);
       this.trees.trim();
       yield this.isWhole ? [] : this.findings.refresh(uri, false);
@@ -148,12 +154,22 @@ export class LiveWorkspace {
     return this.order;
   }
 
+  /** Works ahead what comes of one file, so that nothing waits for a long procedure. */
+  private *prepare(uri: string): Generator<readonly string[]> {
+    this.arrange();
+    if (this.isHeldBack(uri)) return;
+    for (const _ of this.queries.prepare(uri)) yield nowhere;
+  }
+
   /** Brings up to date what comes of one file, and gives the files in which findings are others now. */
   refresh(uri: string): readonly string[] {
     this.arrange();
-    // A name that is missing may be in a file that has not been read: nothing is blamed for that.
-    if (!this.files.has(uri) || (this.isLoading && this.isWaiting(uri))) return [];
-    return this.findings.refresh(uri, this.isWhole);
+    return this.isHeldBack(uri) ? [] : this.findings.refresh(uri, this.isWhole);
+  }
+
+  /** A name that is missing may be in a file that has not been read: nothing is blamed for that. */
+  private isHeldBack(uri: string): boolean {
+    return !this.files.has(uri) || (this.isLoading && this.isWaiting(uri));
   }
 
   /** Whether a name that a file needs is still missing after all files that may declare it have been taken over. */
