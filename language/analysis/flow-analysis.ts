@@ -221,7 +221,7 @@ export class FlowAnalysis {
     let walks = 0;
     try {
       for (const path of this.paths)
-        for (const { node, state } of [...path.joins.values()].sort((one, other) => one.node - other.node)) {
+        for (const { node, state } of inOrder(path.joins)) {
           const walked = this.states.copy(state);
           for (let at = this.walk(path, node, walked); at !== null; at = this.walk(path, at, walked)) yield;
           this.states.giveBack(walked);
@@ -347,42 +347,51 @@ export class FlowAnalysis {
   /** Sends the unit with a failed gate to the repairs that may be next; the state is as before then. */
   private send(gate: GateStep, cell: number, state: AbstractState, path: Way, index: number) {
     if (this.visitor !== null) return;
-    const [value, since] = [state.values[cell]!, state.provenance[cell]!];
+    const value = state.values[cell]!;
+    const since = state.provenance[cell]!;
     state.set(cell, gateBits.failed, index);
-    for (const { path: next, node } of this.targets(gate, path)) {
+    let targets = path.targets.get(gate);
+    if (targets === undefined) {
+      targets = this.targetsOf(gate, path);
+      path.targets.set(gate, targets);
+    }
+    for (let at = 0; at < targets.length; at++) {
       this.passed++;
+      const { path: next, node } = targets[at]!;
       this.propagate(next, node, state);
     }
     state.values[cell] = value;
     state.provenance[cell] = since;
   }
 
-  private targets(gate: GateStep, path: Way): readonly Target[] {
-    const known = path.targets.get(gate);
-    if (known !== undefined) return known;
-    const tries = (name: string) => this.repairs.get(name)?.tries ?? null;
-    const entries = nextEntries(
-      gate.gate.onFail,
-      (name) => (this.oneTry.includes(name) ? 1 : tries(name) === 1 ? 2 : tries(name)),
-      (name) => (path.exhausted & this.bit(name)) !== 0,
-    );
-    const targets = entries.flatMap((entry) => this.sendTo(entry.repair, gate, path));
-    path.targets.set(gate, targets);
+  private targetsOf(gate: GateStep, path: Way): Target[] {
+    const targets: Target[] = [];
+    const entries = nextEntries(gate.gate.onFail, this.triesOf, (name) => (path.exhausted & this.bit(name)) !== 0);
+    for (const { repair } of entries) {
+      const target = this.sendTo(repair, gate, path);
+      if (target !== null) targets.push(target);
+    }
     return targets;
   }
+
+  /** As far as they are told apart. */
+  private readonly triesOf = (name: string): number | null => {
+    const tries = this.repairs.get(name)?.tries ?? null;
+    return tries === 1 && !this.oneTry.includes(name) ? 2 : tries;
+  };
 
   private bit(repair: string): number {
     const index = this.oneTry.indexOf(repair);
     return index < 0 ? 0 : 1 << index;
   }
 
-  private sendTo(name: string, gate: GateStep, path: Way): Target[] {
+  private sendTo(name: string, gate: GateStep, path: Way): Target | null {
     const node = this.graph.repairs.get(name);
     const repair = this.repairs.get(name);
-    if (node === undefined || repair === undefined) return [];
+    if (node === undefined || repair === undefined) return null;
     // A check in a repair that sends on to another: the unit goes back to where the first was sent from.
     const sender = repair.inline || path.from === null || !this.gateNodesInRepairs.has(gate) ? gate : path.from.gate;
-    return [{ path: this.path(repair, path.exhausted | this.bit(name), { path, gate: sender, by: gate }), node }];
+    return { path: this.path(repair, path.exhausted | this.bit(name), { path, gate: sender, by: gate }), node };
   }
 
   private enter(block: Stage | Repair, index: number, state: AbstractState, path: PathContext) {
@@ -558,6 +567,17 @@ export class FlowAnalysis {
     const left = state.get(cell) & ~out;
     state.set(cell, left === 0 ? gateBits.passed : left, at);
   }
+}
+
+/** Join points by their nodes: few, and found nearly in this order. */
+function inOrder(joins: ReadonlyMap<number, JoinState>): JoinState[] {
+  const sorted: JoinState[] = [];
+  for (const join of joins.values()) {
+    let at = sorted.length;
+    while (at > 0 && sorted[at - 1]!.node > join.node) at--;
+    sorted.splice(at, 0, join);
+  }
+  return sorted;
 }
 
 /**

@@ -511,7 +511,9 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
   const stepStates = db.query('step states', (id): StepStates | null => {
     const procedure = model(id) as Procedure | null;
     if (procedure === null) return null;
-    const states = attempt('the check of its steps', procedure.source, [], () => buildStepStates(procedure));
+    const states = attempt('the check of its steps', procedure.source, [], () =>
+      buildStepStates(procedure, memory.flow),
+    );
     if (states !== null) kept.keep(id, procedure, states);
     return states;
   });
