@@ -18,10 +18,17 @@ export class FlowMemory {
   /** The same object as long as what is kept is good. */
   facts: Facts | null = null;
   /** By the parts that are absent: nothing else in which variants differ changes what a step does. */
-  private readonly transfers = new Map<string, Transfers>();
+  private transfers = new Map<string, Transfers>();
 
-  /** Drops what is not good for a procedure that is about to be analyzed. */
-  begin(procedure: Procedure) {
+  /** What there is for a procedure that is about to be analyzed; the rest is dropped. It is good for as long as the analysis takes. */
+  begin(procedure: Procedure): Remembered {
+    this.update(procedure);
+    const { transfers } = this;
+    const states = this.states!;
+    return { states, transfersOf: (graph) => transfersOf(graph, states, transfers) };
+  }
+
+  private update(procedure: Procedure) {
     const { family, shop, specs, numbers } = procedure;
     const layout = new LocationLayout(procedure);
     const facts = { family, shop, specs, numbers, gates: JSON.stringify(gatesOf(procedure), withoutPlaces) };
@@ -30,21 +37,30 @@ export class FlowMemory {
     if (!isLike) this.states = new StatePool(layout);
     const doTheSame =
       isLike && before !== null && before.family === family && before.shop === shop && before.gates === facts.gates;
-    if (!doTheSame) this.transfers.clear();
+    if (!doTheSame) this.transfers = new Map();
     else if (equal(before.specs, specs) && equal(before.numbers, numbers)) return;
     this.facts = facts;
     // What a step does may depend on its spec: that is in its key, which is looked up again.
-    for (const [key, known] of this.transfers) this.transfers.set(key, known.of(procedure));
+    this.transfers = new Map([...this.transfers].map(([key, known]) => [key, known.of(procedure)]));
   }
+}
 
-  transfersOf({ procedure, absent }: ControlFlowGraph): Transfers {
-    const key = [...absent].sort().join();
-    const known = this.transfers.get(key);
-    if (known !== undefined) return known;
-    const transfers = new Transfers(new Effects(procedure, absent), this.states!.layout.locations.length);
-    this.transfers.set(key, transfers);
-    return transfers;
-  }
+interface Remembered {
+  readonly states: StatePool;
+  readonly transfersOf: (graph: ControlFlowGraph) => Transfers;
+}
+
+function transfersOf(
+  { procedure, absent }: ControlFlowGraph,
+  { layout }: StatePool,
+  all: Map<string, Transfers>,
+): Transfers {
+  const key = [...absent].sort().join();
+  const known = all.get(key);
+  if (known !== undefined) return known;
+  const transfers = new Transfers(new Effects(procedure, absent), layout.locations.length);
+  all.set(key, transfers);
+  return transfers;
 }
 
 /** Where a gate is written and where it sends the unit is no matter of what steps do. */

@@ -2,6 +2,7 @@ import equal from 'fast-deep-equal';
 import type { Procedure, Step } from '../model/procedure.ts';
 import { namedIn } from '../model/steps.ts';
 import { analyzeFlow, type FlowAnalysis } from './flow-analysis.ts';
+import type { FlowMemory } from './flow-memory.ts';
 import { allSteps, type LocationLayout } from './locations.ts';
 import type { Relations } from './relations.ts';
 import type { AbstractState } from './state.ts';
@@ -22,9 +23,12 @@ export interface StepStates {
   readonly since: (state: AbstractState, location: number) => number;
 }
 
-/** Runs the flow analysis of one procedure, and keeps what it knows at each step. Null: there is nothing to run. */
-export function buildStepStates(procedure: Procedure): StepStates | null {
-  const flows = analyzeFlow(procedure);
+/**
+ * Runs the flow analysis of one procedure, and keeps what it knows at each step. Null: there is nothing to run.
+ * @param memory of the procedure that was analyzed last
+ */
+export function buildStepStates(procedure: Procedure, memory?: FlowMemory): StepStates | null {
+  const flows = analyzeFlow(procedure, memory);
   const [first] = flows;
   if (first === undefined) return null;
   const order = new Map(allSteps(procedure).map((step, index) => [step, index]));
@@ -40,6 +44,7 @@ export function buildStepStates(procedure: Procedure): StepStates | null {
       step: (visit) => put(before, visit.step, visit.before),
       after: (visit, state) => put(after, visit.step, state),
     });
+  for (const flow of flows) flow.release();
   return {
     layout: first.layout,
     relations: first.relations,

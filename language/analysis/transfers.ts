@@ -49,11 +49,13 @@ export class Transfers {
   apply(step: Step, state: AbstractState, node: number) {
     const kind = this.kindsOfSteps.get(step) ?? this.findKind(step);
     const { transfers } = kind;
-    for (const { footprint, writes } of transfers)
-      if (footprint.fits(state)) {
-        for (let index = 0; index < writes.length; index += 2) state.set(writes[index]!, writes[index + 1]!, node);
-        return;
-      }
+    // By index: an iterator would be made at each step of each path.
+    for (let at = 0; at < transfers.length; at++) {
+      const { footprint, writes } = transfers[at]!;
+      if (!footprint.fits(state)) continue;
+      for (let index = 0; index < writes.length; index += 2) state.set(writes[index]!, writes[index + 1]!, node);
+      return;
+    }
     if (kind.runs < least || transfers.length === most) {
       kind.runs++;
       return this.effects.apply(step, state, node);

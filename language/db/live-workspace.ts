@@ -18,6 +18,11 @@ export interface Helper {
   begin(uris: readonly string[]): boolean;
 }
 
+const nowhere: readonly string[] = [];
+
+/** The check of a procedure with as many lines would hold the answer to a question up for longer than a person notices. */
+const longLines = 1_000;
+
 /**
  * A workspace that is being edited. Its findings are brought up to date in small pieces of work, the files in hand first,
  * and questions are answered between the pieces: no answer waits for more files than it is about.
@@ -118,7 +123,10 @@ export class LiveWorkspace {
    */
   *work(open: readonly string[]): Generator<readonly string[]> {
     yield this.takeLeft();
-    for (const uri of open) yield this.refresh(uri);
+    for (const uri of open) {
+      yield* this.prepare(uri);
+      yield this.refresh(uri);
+    }
     if (this.isLoading && this.helper !== null) return;
     for (const uri of this.incoming.keys()) {
       this.takeOver(uri);
@@ -140,7 +148,8 @@ export class LiveWorkspace {
         }
       this.gathering.read(uri);
       yield [];
-      // While it is at hand, what was lowered of it is looked at.
+      // While it is at hand, what was lowered of it is looked at. What is alike is checked faster than in pieces.
+      yield* this.prepare(uri, open.includes(uri) ? 0 : longLines);
       this.gathering.check(uri);
       this.trees.trim();
       yield this.isWhole ? [] : this.findings.refresh(uri, false);
@@ -185,13 +194,23 @@ export class LiveWorkspace {
     return this.order;
   }
 
+  /** Works ahead what comes of one file, so that nothing waits for a long procedure. */
+  private *prepare(uri: string, from = 0): Generator<readonly string[]> {
+    this.arrange();
+    if (this.isHeldBack(uri)) return;
+    for (const _ of this.queries.prepare(uri, from)) yield nowhere;
+  }
+
   /** Brings up to date what comes of one file, and gives the files in which findings are others now. */
   refresh(uri: string): readonly string[] {
     this.arrange();
-    // A name that is missing may be in a file that has not been read: nothing is blamed for that.
+    return this.isHeldBack(uri) ? [] : this.findings.refresh(uri, this.isWhole);
+  }
+
+  /** A name that is missing may be in a file that has not been read: nothing is blamed for that. */
+  private isHeldBack(uri: string): boolean {
     const isPart = this.isLoading || this.declaring.size > 0;
-    if (!this.files.has(uri) || (isPart && this.isWaiting(uri))) return [];
-    return this.findings.refresh(uri, this.isWhole);
+    return !this.files.has(uri) || (isPart && this.isWaiting(uri));
   }
 
   /** Whether a name that a file needs is still missing after all files that may declare it have been taken over. */

@@ -5,8 +5,10 @@ import {
   declarationFindings,
   idleConcessions,
   type Judged,
+  ProcedureMemory,
   type ProcedureResult,
   problemFindings,
+  procedureInPieces,
   unreadPlaces,
 } from '../diagnostics/engine.ts';
 import { attempt, internalError, isDefect } from '../diagnostics/not-checked.ts';
@@ -104,6 +106,15 @@ export interface FileProblems {
   readonly unmade: readonly Diagnostic[];
   /** Declarations that have names of others in their text linked: sequences that they call. */
   readonly reaches: readonly { readonly id: string; readonly others: readonly string[] }[];
+}
+
+/** What rules say of a procedure, worked out ahead, and what else that depends on. */
+interface Prepared {
+  readonly procedure: Procedure;
+  readonly unread: readonly Source[];
+  /** By file. */
+  readonly concessions: ReadonlyMap<string, readonly Allow[]>;
+  readonly result: ProcedureResult;
 }
 
 interface ProcedureFindings {
@@ -507,8 +518,11 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     concessionsIn: concessions,
     unread: of.flatMap(unreadIn),
   });
+  const around = (id: string, { family, shop }: Procedure) => surroundings(id, family.source.file, shop.source.file);
 
   const neighbors = new Neighbors();
+  const memory = new ProcedureMemory();
+  let prepared: Prepared | null = null;
   /**
    * What rules say of a procedure and the paths through it. Its states are gone when they have spoken; of the one that was
    * checked last it is kept what did not depend on them, for the next edit of it, and for one that is much like it.
@@ -516,16 +530,54 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
   const outcome = db.query('outcome', (id): ProcedureResult => {
     const procedure = model(id) as Procedure | null;
     if (procedure === null) return { diagnostics: [], used: [] };
-    const around = surroundings(id, procedure.family.source.file, procedure.shop.source.file);
-    return neighbors.findings(id, procedure, around);
+    const surroundings = around(id, procedure);
+    const known = prepared;
+    prepared = null;
+    // What was read while it was prepared is recorded now.
+    return known !== null &&
+      known.procedure === procedure &&
+      equal(known.unread, surroundings.unread) &&
+      [...known.concessions].every(([file, allows]) => concessions(file) === allows)
+      ? known.result
+      : neighbors.findings(id, procedure, surroundings);
   });
+
+  /**
+   * Has what rules say of the procedures of a file ready, in pieces: the longest there is in an edit. Questions may be
+   * answered in between; after a change of an input it is no longer good.
+   * @param from procedures with fewer lines are left out
+   */
+  function* prepare(uri: string, from = 0): Generator<undefined, void> {
+    for (const id of idsIn(uri)) {
+      if (kindOfId(id) !== 'Procedure') continue;
+      // Where an earlier process kept the result of the file, the procedure need not be looked at.
+      const isKept = db.isReady('result in', uri) && !db.reads('result in', uri, 'outcome', id);
+      if (isKept ? db.isCurrent('result in', uri) : db.isCurrent('outcome', id)) continue;
+      const procedure = model(id) as Procedure | null;
+      if (procedure === null) continue;
+      const { start, end } = procedure.extent.range;
+      if (end.line - start.line < from) continue;
+      const { unread } = around(id, procedure);
+      const read = new Map<string, readonly Allow[]>();
+      const concessionsIn = (file: string) => {
+        const allows = read.get(file) ?? concessions(file);
+        read.set(file, allows);
+        return allows;
+      };
+      const result = yield* procedureInPieces(procedure, { concessionsIn, unread }, undefined, memory);
+      prepared = { procedure, unread, concessions: read, result };
+      outcome(id);
+    }
+  }
 
   const kept = new KeptStates();
   /** The states around the steps of a procedure, for questions of an editor about one of them. */
   const stepStates = db.query('step states', (id): StepStates | null => {
     const procedure = model(id) as Procedure | null;
     if (procedure === null) return null;
-    const states = attempt(say`the check of its steps`, procedure.source, [], () => buildStepStates(procedure));
+    const states = attempt(say`the check of its steps`, procedure.source, [], () =>
+      buildStepStates(procedure, memory.flow),
+    );
     if (states !== null) kept.keep(id, procedure, states);
     return states;
   });
@@ -762,6 +814,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
       return procedure === null ? null : kept.upTo(id, procedure, index);
     },
     findingsFrom,
+    prepare,
   };
 }
 

@@ -1,4 +1,4 @@
-import { analyzeFlow, mostTransfers } from '../analysis/flow-analysis.ts';
+import { analyzeInPieces, type FlowAnalysis, finish, mostTransfers } from '../analysis/flow-analysis.ts';
 import { FlowMemory } from '../analysis/flow-memory.ts';
 import { either } from '../analysis/prose.ts';
 import { within } from '../analysis/within.ts';
@@ -8,6 +8,7 @@ import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Source } from '../model/source.ts';
+import { oncePer } from '../quantities/memo.ts';
 import { english, type Said, say } from '../say/say.ts';
 import type { ResolveProblem } from '../semantics/context.ts';
 import { nearest } from '../syntax/nearest.ts';
@@ -118,42 +119,82 @@ export function procedureFindings(
   rules: readonly AnyRule[] = allRules,
   memory = new ProcedureMemory(),
 ): ProcedureResult {
+  return finish(procedureInPieces(procedure, surroundings, rules, memory));
+}
+
+/**
+ * The same in pieces of some tenths of a millisecond; may be left where it yields, or go on after another one with the same
+ * memory.
+ */
+export function* procedureInPieces(
+  procedure: Procedure,
+  surroundings: Surroundings,
+  rules: readonly AnyRule[] = allRules,
+  memory = new ProcedureMemory(),
+): Generator<undefined, ProcedureResult> {
   const used = new Set<Allow>();
   const collector = new DiagnosticSink(procedure, surroundings, used);
   const { source } = procedure;
   const defects: Diagnostic[] = [];
-  const diagnostics = () =>
-    [...collector.diagnostics(defects), ...defects].map((diagnostic) => moved(diagnostic, procedure));
-  const analyzed = attempt(say`the check of its steps`, source, defects, () => analyzeFlow(procedure, memory.flow));
-  const flows = analyzed ?? [];
-  const before = analyzed === null ? new ShownBefore() : memory.shownBefore();
+  const { onSteps, onPaths } = listening(rules);
+  let flows: readonly FlowAnalysis[] = [];
+  let before = new ShownBefore();
+  try {
+    const analysis = analyzeInPieces(procedure, memory.flow);
+    let piece = analysis.next();
+    // It has begun: what is remembered now is good for this procedure.
+    before = memory.shownBefore();
+    for (; piece.done !== true; piece = analysis.next()) yield;
+    flows = piece.value;
+  } catch (error) {
+    defects.push(internalError(itsSteps, source, error));
+    before = new ShownBefore();
+  }
   const steps = new StepPass(procedure, before.cleanSteps);
-  for (const rule of rules)
-    attempt(ruleWords(rule), source, defects, () => {
+  for (const rule of onSteps) {
+    try {
       const report = collector.reporter(rule);
       rule.procedure?.(procedure, report);
       steps.show(rule, report);
-    });
+    } catch (error) {
+      defects.push(internalError(ruleWords(rule), source, error));
+    }
+    yield;
+  }
   // What a rule that has thrown would have reported is not known.
   if (defects.length === 0) steps.end();
   const cutOff = flows.find(({ isComplete: isWhole }) => !isWhole);
   if (cutOff !== undefined) defects.push(tooManyWays(procedure.name, source, mostTransfers(cutOff.graph)));
-  else {
+  else
     for (const one of flows) {
       const pass = new PathPass(one, before);
-      for (const rule of rules) {
-        if (rule.flow === undefined) continue;
-        const report = pass.noting(collector.reporter(rule, one));
-        const checks = attempt(ruleWords(rule), source, defects, () => rule.flow!(one, report));
-        if (checks !== null)
+      for (const rule of onPaths) {
+        try {
+          const checks = rule.flow!(one, pass.noting(collector.reporter(rule, one)));
           pass.add(checks, (error) => void defects.push(internalError(ruleWords(rule), source, error)));
+        } catch (error) {
+          defects.push(internalError(ruleWords(rule), source, error));
+        }
+        yield;
       }
-      attempt(say`the check of its steps`, source, defects, () => one.visit(pass));
+      try {
+        yield* one.visitInPieces(pass);
+      } catch (error) {
+        defects.push(internalError(itsSteps, source, error));
+      }
     }
-  }
   for (const one of flows) one.release();
-  return { diagnostics: diagnostics(), used: [...used] };
+  const diagnostics = [...collector.diagnostics(defects), ...defects].map((diagnostic) => moved(diagnostic, procedure));
+  return { diagnostics, used: [...used] };
 }
+
+const itsSteps = say`the check of its steps`;
+
+/** Of a list of rules, those that are shown a procedure or its steps, and those that are shown its paths. */
+const listening = oncePer((rules: readonly AnyRule[]) => ({
+  onSteps: rules.filter((rule) => rule.procedure !== undefined || rule.eachStep !== undefined),
+  onPaths: rules.filter((rule) => rule.flow !== undefined),
+}));
 
 const nothing: ProcedureResult = { diagnostics: [], used: [] };
 

@@ -287,8 +287,8 @@ function beginsAnother(fact: ast.AssetFact, before: readonly MadeCalibration[]):
 function foundOf(context: Context, fact: ast.AssetFound, name: string): Calibration['found'] {
   const measure = (property: 'error' | 'value', written: string) =>
     lowerMeasure(context, fact, property, written, {
-      what: `What ${name} was found with`,
-      why: 'which readings were in doubt is worked out from it',
+      what: say`What ${name} was found with`,
+      why: say`which readings were in doubt is worked out from it`,
       like: 'found 3 bar high at 250 bar',
       kind: null,
     });
