@@ -25,7 +25,7 @@ export interface CheckedFiles {
  * the same files does not count. Nor do the names and the order of the files, line ends, remarks, blank lines and the
  * width of blank space: they print nowhere. A line break does, since it can part one statement from the next.
  *
- * Of the settings count the word for the sheet and the severities, which say what is printed as open. Language and paper
+ * Of the settings count the words for the sheet and for kinds of part, and the severities, which say what is printed as open. Language and paper
  * do not: they can be chosen for each print, and the sheet says the same.
  */
 export function printedContent(printed: Printed, { files, result }: CheckedFiles): string {
@@ -35,7 +35,9 @@ export function printedContent(printed: Printed, { files, result }: CheckedFiles
       .filter(({ range }) => [...lines].some((line) => range.start.line <= line && line <= range.end.line))
       .map(({ kind, name, range }) => [kind, name, canonical(cut(textOf(file), range))]),
   );
-  const settings = [result.sheet.word, ...[...result.severities].map((one) => one.join(' ')).sort()];
+  const { word, kinds } = result.sheet;
+  const named = Object.entries(kinds).map((one) => one.join(' '));
+  const settings = [word, ...named.sort(), ...[...result.severities].map((one) => one.join(' ')).sort()];
   return JSON.stringify([declarations.map((one) => JSON.stringify(one)).sort(), settings]);
 }
 
