@@ -8,7 +8,7 @@ import {
 } from 'jsonc-parser';
 import * as z from 'zod';
 import { rules } from '../diagnostics/index.ts';
-import { type Language, languages } from '../i18n/index.ts';
+import { type Language, languages, type OwnWords } from '../i18n/index.ts';
 import { type Diagnostic, type Severity, stated } from '../model/diagnostic.ts';
 import type { Paper } from '../model/paper.ts';
 import { type SheetForm, sheetForms } from '../model/sheet-form.ts';
@@ -32,6 +32,15 @@ const pattern = z
     return parts.every((part) => part.split('*').length <= 3) && parts.filter((part) => part === '**').length <= 2;
   });
 
+/** A word or two; no braces and no `<`, which mean something in a message. */
+const kind = z
+  .string()
+  .regex(/^[^{}<>]{1,30}$/u)
+  .exactOptional();
+
+/** What kinds of part are called in a shop. */
+export const kindsSchema = z.strictObject({ shim: kind, shims: kind, spring: kind, springs: kind });
+
 /**
  * What a settings file may say. A rule whose neglect makes the sheet unsafe can be named, and stays an error: it is
  * silenced by a concession with its reason only. Published as settings.schema.json.
@@ -47,6 +56,9 @@ export const settingsSchema = z
         form: z
           .enum(sheetForms)
           .describe('What print makes: the card, which has all; a record to fill in; or an instruction for the wall')
+          .optional(),
+        kinds: kindsSchema
+          .describe('What kinds of part are called here where the sheet itself speaks of them, such as "suplemento"')
           .optional(),
       })
       .describe('How sheets are printed in this workspace')
@@ -76,13 +88,14 @@ export interface SheetSettings {
   readonly language: Language | null;
   readonly paper: Paper | null;
   readonly form: SheetForm | null;
+  readonly kinds: OwnWords;
 }
 
-export const noSheetSettings: SheetSettings = { word: null, language: null, paper: null, form: null };
+export const noSheetSettings: SheetSettings = { word: null, language: null, paper: null, form: null, kinds: {} };
 
 /** How a sheet is printed: as requested, else as the workspace says, else as a card, in English on A4. */
 export function printedAs(
-  { word, language, paper, form }: SheetSettings,
+  { word, language, paper, form, kinds }: SheetSettings,
   asked: {
     readonly language?: Language | undefined;
     readonly paper?: Paper | undefined;
@@ -91,6 +104,7 @@ export function printedAs(
 ) {
   return {
     word,
+    kinds,
     language: asked.language ?? language ?? 'en',
     paper: asked.paper ?? paper ?? 'a4',
     form: asked.form ?? form ?? 'card',
@@ -176,12 +190,13 @@ function wordsOf(error: ParseErrorCode): string {
 /** Each one that can be used, whatever is wrong with the others. */
 function sheetSettings(node: Node | undefined): SheetSettings {
   const said = new Map(entries(node));
-  const { word, language, paper, form } = settingsSchema.shape.sheet.unwrap().shape;
+  const { word, language, paper, form, kinds } = settingsSchema.shape.sheet.unwrap().shape;
   return {
     word: word.safeParse(said.get('word')).data ?? null,
     language: language.safeParse(said.get('language')).data ?? null,
     paper: paper.safeParse(said.get('paper')).data ?? null,
     form: form.safeParse(said.get('form')).data ?? null,
+    kinds: kinds.safeParse(said.get('kinds')).data ?? {},
   };
 }
 
@@ -212,7 +227,7 @@ function told(
       path[0] === 'severities'
         ? rules.map(({ code }) => code)
         : path[0] === 'sheet'
-          ? ['word', 'language', 'paper', 'form']
+          ? Object.keys(settingsSchema.shape.sheet.unwrap().shape)
           : Object.keys(settingsSchema.shape);
     const near = nearest(key!, known);
     const fix = near.length > 0 ? say`Did you mean ${either(near)}?` : say`Delete it.`;
@@ -234,7 +249,7 @@ function told(
     path[0] === 'severities' && path.length > 1
       ? say`A severity is "error", "warning", "hint" or "off".`
       : path[0] === 'sheet'
-        ? say`Of the sheet a word, a language ("en", "es" or "de"), a paper ("a4" or "letter") and a form ("card", "record" or "instruction") can be said.`
+        ? say`Of the sheet a word, a language ("en", "es" or "de"), a paper ("a4" or "letter") and a form ("card", "record" or "instruction") can be said, and kinds: what shim, shims, spring and springs are called.`
         : path[0] === 'exclude'
           ? say`What is not read is a list of up to 100 patterns as in .gitignore, such as ["archive/", "*.draft.rebuild"]: each with at most 200 characters, two * between slashes, and two **.`
           : say`Settings are written like { "severities": { "part-not-located": "error" } }.`;

@@ -110,6 +110,9 @@ const called: Partial<Record<Verb, string>> = {
   'book-in': 'book',
   'hold-for': 'hold',
   across: 'compare',
+  guard: 'protect',
+  lock: 'tighten',
+  renew: 'replace',
   do: '',
 };
 

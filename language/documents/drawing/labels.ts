@@ -116,7 +116,7 @@ function buildWords(words: Words): DrawingWords {
       strip: (family) => said.stages({ family }),
       bearsOn: (parts) => said.bearsOn({ parts }),
       joinedTo: (part) => said.joinedTo({ part }),
-      spring: said.spring,
+      spring: words.kinds.spring,
       allOn: (stage) => said.allOn({ stage }),
       stage: (stage, facts) => said.stage({ stage, facts }),
     },

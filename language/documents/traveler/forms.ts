@@ -183,7 +183,10 @@ function workBlocks(context: SheetContext, recordOnly = false): { blocks: Block[
     const first = group.stages[0] === stage;
     const last = group.stages.at(-1) === stage;
     if (first && !recordOnly) blocks.push(spread);
-    blocks.push(...kept(stageBlocks(context, stage)));
+    const own = kept(stageBlocks(context, stage));
+    // Nobody signs before the log is written.
+    const signed = recordOnly && last ? own.filter((block) => block.kind === 'step' && block.sign !== null) : [];
+    blocks.push(...own.filter((block) => !signed.includes(block)));
     if (!last) continue;
     const log = logBlock(context, group);
     const repaired = repairs(
@@ -197,6 +200,7 @@ function workBlocks(context: SheetContext, recordOnly = false): { blocks: Block[
       ...repaired.slice(0, fitting),
       newPage,
       recordOnly ? log : { ...log, fails: [] },
+      ...signed,
       ...repaired.slice(fitting),
     );
     if (log.needed > log.units[0]!.lines.length) more.push(moreLines(log, context, 4));
@@ -213,7 +217,8 @@ function recorded(block: Block): Block[] {
       const { rows, set, sign, close, logged } = block;
       const own = rows.length > 0 || set !== null || sign !== null;
       const closing = close === null ? [] : closeBlock(close);
-      if (logged || !own) return closing;
+      // What is signed has its boxes here, in whichever stage it is.
+      if ((logged && sign === null) || !own) return closing;
       const facts = block.facts.filter(({ sources }) => sources !== undefined);
       return [{ ...block, alert: '', cautions: [], notes: [], lookups: [], facts, fail: briefPath(block.fail), close }];
     }
