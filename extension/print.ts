@@ -7,6 +7,7 @@ import { type PrintParams, type PrintResult, printMethod } from './requests.ts';
 export interface PrintPlace {
   readonly uri: string;
   readonly position?: { readonly line: number; readonly character: number } | undefined;
+  readonly form?: PrintParams['form'];
 }
 
 /** Registers the command; it returns the URI of the file that it wrote, for other commands and tests. */

@@ -96,7 +96,7 @@ async function print(sheet: Sheet, to: PrintPlace): Promise<PrintedFile> {
   const path = pathOfUri(to.folder);
   if (path === null) throw new Error(`There is no folder on this machine's disk behind ${to.folder}.`);
   const { printSheet, sheetNames } = await import('./print/index.ts');
-  const name = sheetNames(to.result)(to.printed, to.draft);
+  const name = sheetNames(to.result)(to.printed, to.draft, sheet.form === 'card' ? '' : sheet.form);
   const { files, notes } = printSheet(sheet, { formats: ['pdf'], to: path, name });
   return { uri: uriOfPath(files[0]!), notes };
 }

@@ -37,14 +37,17 @@ import { resolvePrintLink } from './print-link.ts';
 import { Publisher } from './publish.ts';
 import {
   checkedMethod,
+  drawingMethod,
   familyChoicesMethod,
   firstProcedureMethod,
   printLinkMethod,
   printMethod,
   sheetMethod,
   specsMethod,
+  stateMethod,
 } from './request-names.ts';
 import {
+  type DrawingResult,
   type FamilyChoicesResult,
   type FirstProcedureResult,
   familyChoicesParams,
@@ -52,10 +55,12 @@ import {
   initializationOptions,
   type PrintLinkResult,
   type PrintResult,
+  placeParams,
   printLinkParams,
   printParams,
   type SheetResult,
   type SpecsResult,
+  type StateResult,
   settings as settingsSchema,
   sheetParams,
 } from './requests.ts';
@@ -256,7 +261,21 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     specsMethod,
     unlessCanceled(async (params: unknown) => {
       const { specsAt } = await import('./pages.ts');
-      return specsAt(store, host, understood(sheetParams, params));
+      return specsAt(store, host, understood(placeParams, params));
+    }),
+  );
+  connection.onRequest<DrawingResult, void>(
+    drawingMethod,
+    unlessCanceled(async (params: unknown) => {
+      const { drawingAt } = await import('./pages.ts');
+      return drawingAt(store, host, understood(placeParams, params));
+    }),
+  );
+  connection.onRequest<StateResult, void>(
+    stateMethod,
+    unlessCanceled(async (params: unknown) => {
+      const { stateOf } = await import('./pages.ts');
+      return stateOf(store, understood(placeParams, params));
     }),
   );
   connection.onRequest<PrintResult, void>(

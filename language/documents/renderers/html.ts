@@ -19,6 +19,7 @@ import type {
   Span,
   StepBlock,
   TableBlock,
+  TextBlock,
   UnitHead,
 } from '../model.ts';
 import { refText } from '../texts.ts';
@@ -83,6 +84,21 @@ ${page.body}
 </body>
 </html>
 `);
+}
+
+/** Drawings alone, under the name of what they are of. */
+export function renderDrawingsHtml(
+  { title, blocks }: { readonly title: string; readonly blocks: readonly (DrawingBlock | TextBlock)[] },
+  options: HtmlOptions = {},
+): string {
+  const style = renderStyle({ paper: 'a4', pageWords: { page: '', of: '' } }, options.fonts ?? []);
+  const body = html`<main><h1>${title}</h1>
+${joined(
+  blocks.map((one) => (one.kind === 'drawing' ? drawing(one) : html`<p>${one.text}</p>`)),
+  '\n',
+)}
+</main>`;
+  return pageOf({ language: 'en', title, style, body }, options);
 }
 
 /** What the blocks of a sheet are written with. */
