@@ -113,6 +113,7 @@ export class Effects {
       case 'keep':
         for (const name of this.withInside([...parts, ...step.withObjects.map((object) => object.name)], state)) {
           const cells = state.part(name);
+          if (step.fluid !== null) set(cells.wet, this.wetWith(step));
           set(cells.kept, bits.kept.kept);
           set(cells.where, step.station === null ? 1 : layout.stationBit(step.station));
         }
@@ -170,7 +171,8 @@ export class Effects {
         for (const name of this.notGone(parts, state)) set(state.part(name).wet, dried(name, state));
         return;
       case 'oil':
-        for (const name of parts) set(state.part(name).wet, bits.wet.oil);
+        for (const name of parts)
+          set(state.part(name).wet, step.fluid === null ? bits.wet.assembly : this.wetWith(step));
         return;
       case 'blast':
       case 'buff':
@@ -284,6 +286,7 @@ export class Effects {
 
   private slacken(name: string, state: AbstractState, at: number) {
     if (!state.may(state.part(name).place, bits.place.in | bits.place.trial)) return;
+    this.release(name, state, at);
     this.setJoint(name, bits.joint.slack, state, at);
     if (this.relations.loaded(name)) this.open(name, state, at, state.mustBeIn(name));
     else this.touchNamed(name, state, at);
@@ -299,9 +302,27 @@ export class Effects {
     this.invalidate(joint, state, at, { sure });
   }
 
+  /** What a tight joint squeezed has taken its set: it does not seal, or stretch, a second time. */
+  private release(joint: string, state: AbstractState, at: number) {
+    const cell = state.layout.joints.get(joint);
+    const tight = bits.joint.torqued | bits.joint.locked;
+    if (cell === undefined || !state.may(cell, tight)) return;
+    const sure = state.must(cell, tight) && state.mustBeIn(joint);
+    for (const name of this.relations.squeezedBy(joint)) this.wornOut(name, sure, state, at);
+  }
+
+  private wornOut(name: string, sure: boolean, state: AbstractState, at: number) {
+    const { age } = state.part(name);
+    if (state.may(age, bits.age.new))
+      state.set(age, (state.get(age) & (sure ? ~bits.age.new : ~0)) | bits.age.used, at);
+  }
+
   private setJoint(name: string, value: number, state: AbstractState, at: number) {
     const cell = state.layout.joints.get(name);
     if (cell === undefined) return;
+    // As if what it pulls tight again had been renewed: if it was not, that is reported where it is pulled tight.
+    if (value !== bits.joint.slack && state.may(cell, bits.joint.slack | bits.joint.apart))
+      for (const part of this.relations.squeezedBy(name)) state.set(state.part(part).age, bits.age.new, at);
     // What is shut in or pulled up may bind: what was felt before says nothing now.
     for (const [part, felt] of state.layout.moved)
       if (this.relations.closure(name).has(part) || name === part) state.set(felt, bits.flag.no, at);
@@ -318,6 +339,15 @@ export class Effects {
     const { layout } = state;
     const cells = state.part(name);
     const wasGuard = state.must(cells.place, bits.place.guard);
+    if (layout.joints.has(name) && state.may(cells.place, bits.place.in)) this.release(name, state, at);
+    // A seal that was pressed in has been stretched by coming out.
+    if (
+      to === bits.place.off &&
+      this.relations.part(name).usedOnce &&
+      !this.relations.isSqueezed(name) &&
+      state.may(cells.place, bits.place.in)
+    )
+      this.wornOut(name, state.must(cells.place, bits.place.in), state, at);
     const opens = this.relations.closedBy(name).map((joint) => joint.part);
     if (state.may(cells.place, bits.place.in)) {
       const sure = state.mustBeIn(name);
@@ -368,7 +398,7 @@ export class Effects {
     if (isNew || this.relations.part(name).renewed) state.set(cells.age, bits.age.new, at);
     state.set(cells.dirt, bits.dirt.rinsed, at);
     // As if it had been dry or oiled: if it was not, that is reported where it is fitted.
-    if (!trial) state.set(cells.wet, bits.wet.oil, at);
+    if (!trial) state.set(cells.wet, fitted(state.get(cells.wet)), at);
     for (const inner of this.relations.inside(name)) {
       const cell = state.part(inner.name).place;
       if (state.must(cell, bits.place.sub)) this.putIn(inner.name, trial, state, at);
@@ -391,7 +421,7 @@ export class Effects {
     for (const port of this.relations.ports(name)) state.set(state.layout.ports.get(port.name)!, bits.port.open, at);
     const ready = step.readyToFit || this.relations.part(name).readyToFit;
     state.set(cells.dirt, ready ? bits.dirt.rinsed : bits.dirt.preserved, at);
-    state.set(cells.wet, bits.wet.oil, at);
+    state.set(cells.wet, ready ? bits.wet.oil : bits.wet.preserving, at);
     for (const face of this.relations.faces(name))
       state.set(state.layout.faces.get(face.id)!.looked, bits.looked.yes, at);
   }
@@ -576,6 +606,13 @@ function partNames(step: Step): string[] {
   return step.objects.filter((object) => object.kind === 'part').map((object) => object.name);
 }
 
+/** What is on a part that goes in: solvent and water are taken as rinsed off in oil. */
+function fitted(value: number): number {
+  const { dry, bare, solvent, water, oil } = bits.wet;
+  const film = value & ~(bare | solvent | water);
+  return film | ((value & bare) !== 0 ? dry : 0) | ((value & (solvent | water)) !== 0 ? oil : 0);
+}
+
 /** What is on a part that is dried: nothing, and after water no film of oil either. */
 function dried(name: string, state: AbstractState): number {
   const value = state.get(state.part(name).wet);
@@ -589,6 +626,6 @@ const wetBit: Readonly<Record<FluidKind, number>> = {
   caustic: bits.wet.water,
   water: bits.wet.water,
   'test-oil': bits.wet.oil,
-  oil: bits.wet.oil,
-  preservative: bits.wet.oil,
+  oil: bits.wet.assembly,
+  preservative: bits.wet.preserving,
 };

@@ -8,12 +8,15 @@ import { oncePer } from '../quantities/memo.ts';
  */
 
 export const place = { in: 1, off: 2, gone: 4, guard: 8, trial: 16, sub: 32 } as const;
-export const age = { found: 1, new: 2, lapped: 4 } as const;
+/** `used`: fitted new, pulled tight, and released again: what seals or stretches once has done so. */
+export const age = { found: 1, new: 2, lapped: 4, used: 8 } as const;
 export const dirt = { dirty: 1, washed: 2, rinsed: 4, preserved: 8, loosened: 16, paste: 32 } as const;
 /** Must be washed off before the part is fitted. */
 export const unclean = dirt.dirty | dirt.loosened | dirt.paste;
-/** `bare`: dry, and it was water that dried off: steel with no film on it. */
-export const wet = { dry: 1, solvent: 2, water: 4, oil: 8, bare: 16 } as const;
+/** `bare`: dry, and it was water that dried off: steel with no film on it. `oil` is test oil. */
+export const wet = { dry: 1, solvent: 2, water: 4, oil: 8, bare: 16, assembly: 32, preserving: 64 } as const;
+/** Nothing is on it. */
+export const noFilm = wet.dry | wet.bare;
 export const kept = { loose: 1, kept: 2 } as const;
 export const guard = { off: 1, on: 2 } as const;
 export const looked = { no: 1, yes: 2 } as const;
@@ -27,9 +30,17 @@ export const flag = { no: 1, yes: 2 } as const;
 /** The words of each kind of cell, by bit. */
 const words = {
   place: ['in place', 'off', 'discarded', 'on as a guard', 'in place for trial', 'out with its sub-assembly'],
-  age: ['as found', 'new', 'lapped'],
+  age: ['as found', 'new', 'lapped', 'new, then tightened and released'],
   dirt: ['dirty', 'washed', 'rinsed', 'in preservative', 'dirt loosened', 'with lapping paste on it'],
-  wet: ['dry', 'wet with solvent', 'wet with water', 'wet with oil', 'dried bare after water'],
+  wet: [
+    'dry',
+    'wet with solvent',
+    'wet with water',
+    'wet with test oil',
+    'dried bare after water',
+    'wet with assembly oil',
+    'wet with preserving oil',
+  ],
   kept: ['loose', 'kept'],
   guard: ['no guard', 'guarded'],
   looked: ['not looked at', 'looked at'],

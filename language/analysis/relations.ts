@@ -90,6 +90,25 @@ export class Relations {
     this.family.joints.filter((joint) => this.closure(joint.part).has(part)),
   );
 
+  /** Parts that are used once and that a joint pulls tight: its own, those under it, and those that it closes over. */
+  readonly squeezedBy = once((joint): readonly string[] => {
+    const { to } = this.joint(joint)!;
+    const squeezed = new Set([joint]);
+    const add = (name: string) => {
+      if (name === to || squeezed.has(name) || !this.parts.has(name)) return;
+      squeezed.add(name);
+      for (const under of restsOn(this.part(name))) add(under);
+    };
+    for (const name of [...restsOn(this.part(joint)), ...this.closure(joint)]) add(name);
+    // What lies in a part is not between faces: a lip seal in its cover.
+    return [...squeezed].filter((name) => this.part(name).usedOnce && (name === joint || this.part(name).on.length > 0));
+  });
+
+  /** A joint pulls it tight; else it is old as soon as it comes off. */
+  readonly isSqueezed = once((part): boolean =>
+    this.family.joints.some((joint) => this.squeezedBy(joint.part).includes(part)),
+  );
+
   /** A joint that holds pressure or carries a spring's load: it closes over something. */
   loaded(joint: string): boolean {
     return this.closure(joint).size > 0;
