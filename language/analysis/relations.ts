@@ -101,7 +101,9 @@ export class Relations {
     };
     for (const name of [...restsOn(this.part(joint)), ...this.closure(joint)]) add(name);
     // What lies in a part is not between faces: a lip seal in its cover.
-    return [...squeezed].filter((name) => this.part(name).usedOnce && (name === joint || this.part(name).on.length > 0));
+    return [...squeezed].filter(
+      (name) => this.part(name).usedOnce && (name === joint || this.part(name).on.length > 0),
+    );
   });
 
   /** A joint pulls it tight; else it is old as soon as it comes off. */

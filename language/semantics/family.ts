@@ -170,8 +170,7 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
         if (fact.trait === 'renewed') {
           part.renewed = true;
           part.usedOnce = !fact.rebuild;
-        }
-        else if (fact.trait === 'supplied') part.suppliedLoose = true;
+        } else if (fact.trait === 'supplied') part.suppliedLoose = true;
         else part.readyToFit = true;
         break;
       case 'PartFilm':

@@ -26,7 +26,11 @@ export const oldPartRefitted: Rule = {
 };
 
 /** Parts that go in and are old. */
-function refitted({ graph, relations }: FlowAnalysis, { step, before, path }: Visit<Closing>, report: (one: Report) => void) {
+function refitted(
+  { graph, relations }: FlowAnalysis,
+  { step, before, path }: Visit<Closing>,
+  report: (one: Report) => void,
+) {
   const oldAs = (name: string): Old | null => {
     const cells = before.part(name);
     if (!relations.part(name).renewed) return before.may(cells.place, place.gone) ? 'gone' : null;
@@ -71,16 +75,14 @@ function tightenedAgain(
     const cell = layout.joints.get(object.name);
     if (cell === undefined || !before.may(cell, joint.slack | joint.apart)) continue;
     const since = before.since(cell);
-    const names = relations
-      .squeezedBy(object.name)
-      .filter(
-        (name) =>
-          !graph.absent.has(name) &&
-          before.may(before.part(name).place, place.in) &&
-          before.may(before.part(name).age, age.found | age.used) &&
-          // A gasket that stays shut in between its faces, as where a union is bled or screws are evened out, keeps its set.
-          (name === object.name || before.may(cell, joint.apart)),
-      );
+    const names = relations.squeezedBy(object.name).filter(
+      (name) =>
+        !graph.absent.has(name) &&
+        before.may(before.part(name).place, place.in) &&
+        before.may(before.part(name).age, age.found | age.used) &&
+        // A gasket that stays shut in between its faces, as where a union is bled or screws are evened out, keeps its set.
+        (name === object.name || before.may(cell, joint.apart)),
+    );
     if (names.length === 0 || since < 0 || isBedding(graph.nodes, since, object.name)) continue;
     const words = partsWords(graph.procedure, names);
     report({
