@@ -6,6 +6,7 @@ import { verbsThat } from '../syntax/verbs/index.ts';
 import { isHydraulic } from './hydraulic.ts';
 import type { LocationLayout } from './locations.ts';
 import * as bits from './locations.ts';
+import { provesThrough, reachOf } from './reach.ts';
 import { Relations, restsOn } from './relations.ts';
 import type { AbstractState } from './state.ts';
 
@@ -496,7 +497,7 @@ export class Effects {
     const gates = this.gates().filter(({ gate, sets, isFirst }) => {
       // Turning one adjuster says nothing against the setting of another.
       const another = sets.length > 0 && adjusters.has(what) && !sets.includes(what);
-      return !another && !isFirst && provesThrough(gate, what);
+      return !another && !isFirst && provesThrough(this.procedure, gate, what);
     });
     this.through.set(what, gates);
     return gates;
@@ -549,7 +550,7 @@ export function gatesOf(procedure: Procedure): readonly GateUse[] {
     const sets = step.verb === 'set' ? step.objects.map((object) => object.name) : [];
     const read = step.verb === 'test' ? step.test.hold?.of : step.verb === 'across' ? step.gate.test : null;
     const uses = read == null ? [] : [testGateId('test', read)];
-    gates.set(gate.id, { gate, sets, uses, isFirst: setLater.has(step) });
+    gates.set(gate.id, { gate, sets, uses, isFirst: setLater.has(step), reach: reachOf(procedure).get(gate.id) ?? null });
   }
   return [...gates.values()];
 }
@@ -585,17 +586,10 @@ interface GateUse {
   readonly gate: Gate;
   /** Adjusters that it sets. */
   readonly sets: readonly string[];
+  /** What it proves through, as `reachOf`. */
+  readonly reach: readonly string[] | null;
   /** Gates whose reading it uses. */
   readonly uses: readonly string[];
-}
-
-/**
- * A test proves through every joint that holds pressure or carries the spring, and every adjuster, unless it says
- * through what. A check or a measurement is of parts in the hand: it holds unless it says through what it proves.
- */
-export function provesThrough(gate: Gate, what: string): boolean {
-  if (gate.provesThrough !== null) return gate.provesThrough.includes(what);
-  return gate.kind !== 'check' && gate.kind !== 'measure';
 }
 
 /** Verbs for which a part is taken out of the place where it is kept. */

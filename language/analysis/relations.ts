@@ -60,17 +60,29 @@ export class Relations {
     return this.heldBy.get(part) ?? none;
   }
 
-  /** Parts that come out with a part because they are in it and on nothing else. */
+  /**
+   * Parts that come out with a part: those that are in it and on nothing else, and a ring or a seal on it, renewed
+   * anyway, that nothing lies on or holds.
+   */
   readonly inside = once((part): readonly Part[] =>
-    this.onIt(part).filter(
-      (other) =>
-        other.in.includes(part) &&
-        other.on.length === 0 &&
-        other.through.length === 0 &&
-        this.joint(other.name) === undefined &&
-        !this.isCarrier(part),
-    ),
+    this.isCarrier(part)
+      ? none
+      : this.onIt(part).filter(
+          (other) =>
+            this.joint(other.name) === undefined &&
+            other.through.length === 0 &&
+            (other.on.length === 0 ? other.in.includes(part) : this.clingsTo(other, part)),
+        ),
   );
+
+  private clingsTo({ name, on, in: within, renewed, holds, bearsOn }: Part, carrier: string): boolean {
+    return (
+      renewed &&
+      on.length === 1 &&
+      on[0] === carrier &&
+      [within, holds, bearsOn, this.onIt(name), this.holders(name)].every((others) => others.length === 0)
+    );
+  }
 
   /** The part that everything rests on or in is the unit itself: what is in it does not come out with it. */
   private isCarrier(part: string): boolean {

@@ -1,4 +1,4 @@
-import { provesThrough } from '../../../analysis/effects.ts';
+import { provesThrough } from '../../../analysis/reach.ts';
 import { isLock, isOpenLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { on, type Rule } from '../../rule.ts';
@@ -18,7 +18,7 @@ export const leftHandTight: Rule = {
         if (!readsUnderPressure(step, flow)) return;
         for (const { joint, since, cause } of loosened(flow, before, loose)) {
           if (joint.handTightIsFinal || isLock(flow, joint.part)) continue;
-          if (!relations.loaded(joint.part) || !provesThrough(step.gate, joint.part)) continue;
+          if (!relations.loaded(joint.part) || !provesThrough(graph.procedure, step.gate, joint.part)) continue;
           report({
             at: step,
             path,

@@ -1,4 +1,4 @@
-import { provesThrough } from '../../../analysis/effects.ts';
+import { provesThrough } from '../../../analysis/reach.ts';
 import { adjuster as setting } from '../../../analysis/locations.ts';
 import { openLocks } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
@@ -14,7 +14,7 @@ export const readingBeforeLock: Rule = {
     step: on(['test'], ({ step, before, path }) => {
       const words = (part: string) => partWords(flow.graph.procedure, part);
       for (const { adjuster, lock, since, cause } of openLocks(flow, before, setting.set)) {
-        if (!provesThrough(step.gate, adjuster.part)) continue;
+        if (!provesThrough(flow.graph.procedure, step.gate, adjuster.part)) continue;
         report({
           at: step,
           path,
