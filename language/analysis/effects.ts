@@ -550,7 +550,13 @@ export function gatesOf(procedure: Procedure): readonly GateUse[] {
     const sets = step.verb === 'set' ? step.objects.map((object) => object.name) : [];
     const read = step.verb === 'test' ? step.test.hold?.of : step.verb === 'across' ? step.gate.test : null;
     const uses = read == null ? [] : [testGateId('test', read)];
-    gates.set(gate.id, { gate, sets, uses, isFirst: setLater.has(step), reach: reachOf(procedure).get(gate.id) ?? null });
+    gates.set(gate.id, {
+      gate,
+      sets,
+      uses,
+      isFirst: setLater.has(step),
+      reach: reachOf(procedure).get(gate.id) ?? null,
+    });
   }
   return [...gates.values()];
 }

@@ -1,6 +1,6 @@
 import type Fraction from 'fraction.js';
-import { provesThrough } from '../../analysis/reach.ts';
 import { choosing, stepsFor, testsFor, tightens } from '../../analysis/held.ts';
+import { provesThrough } from '../../analysis/reach.ts';
 import { Relations } from '../../analysis/relations.ts';
 import { caseFor, shimChoices } from '../../analysis/shims.ts';
 import { permissibleError } from '../../engineering/tool-error.ts';

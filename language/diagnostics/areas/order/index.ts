@@ -19,10 +19,12 @@ import { partLeftOut } from './part-left-out.ts';
 import { partNotLocated } from './part-not-located.ts';
 import { partStillHeld } from './part-still-held.ts';
 import { readingBeforeLock } from './reading-before-lock.ts';
+import { runDry } from './run-dry.ts';
 import { setWhileLocked } from './set-while-locked.ts';
 import { settingNotLocked } from './setting-not-locked.ts';
 import { springNotBackedOff } from './spring-not-backed-off.ts';
 import { stillClamped } from './still-clamped.ts';
+import { threadsDry } from './threads-dry.ts';
 import { torqueOutOfOrder } from './torque-out-of-order.ts';
 import { unionLeftHandTight } from './union-left-hand-tight.ts';
 import { wayNotClear } from './way-not-clear.ts';
@@ -58,4 +60,6 @@ export const order: readonly AnyRule[] = [
   noTighteningPattern,
   notCheckedFree,
   wayNotClear,
+  threadsDry,
+  runDry,
 ];

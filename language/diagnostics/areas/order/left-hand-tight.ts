@@ -1,6 +1,6 @@
-import { provesThrough } from '../../../analysis/reach.ts';
 import { isLock, isOpenLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
+import { provesThrough } from '../../../analysis/reach.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A joint that a gate proves through, or that ships, is run down but not torqued. */

@@ -1,7 +1,7 @@
-import { provesThrough } from '../../../analysis/reach.ts';
 import { adjuster as setting } from '../../../analysis/locations.ts';
 import { openLocks } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
+import { provesThrough } from '../../../analysis/reach.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A test is read while an adjuster is set but its lock is not tight. */

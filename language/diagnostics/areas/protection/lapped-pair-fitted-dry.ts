@@ -1,4 +1,4 @@
-import { place, wet } from '../../../analysis/locations.ts';
+import { dirt, noFilm, place, wet } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { namedIn } from '../../../model/steps.ts';
 import { on, type Rule } from '../../rule.ts';
@@ -25,7 +25,14 @@ export const lappedPairFittedDry: Rule<StepFix> = {
             !(names.includes(other) || before.mayBeIn(other) || before.may(before.part(other).place, 2))
           )
             continue;
-          const dry = [object.name, other].filter((name) => before.may(before.part(name).wet, wet.dry | wet.bare));
+          const fluid = graph.procedure.shop.fluids.find(({ name }) => name === step.fluid)?.kind;
+          if (fluid === 'test-oil' || fluid === 'oil') continue;
+          // Preserving oil is no film to run in; that of a new part is reported as such.
+          const dry = [object.name, other].filter(
+            (name) =>
+              before.may(before.part(name).wet, noFilm | wet.preserving) &&
+              !before.may(before.part(name).dirt, dirt.preserved),
+          );
           if (dry.length === 0) continue;
           const since = before.since(before.part(dry[0]!).wet);
           report({
@@ -34,8 +41,10 @@ export const lappedPairFittedDry: Rule<StepFix> = {
             path,
             since,
             rootCause: `dry:${dry[0]}:${since}`,
-            message: `The ${partWords(graph.procedure, object.name)} and the ${partWords(graph.procedure, other)} are a lapped pair and go together dry.`,
-            why: 'the first stroke can seize them.',
+            message: `The ${partWords(graph.procedure, object.name)} and the ${partWords(graph.procedure, other)} are a lapped pair and go together ${before.may(before.part(dry[0]!).wet, noFilm) ? 'dry' : 'in preserving oil'}.`,
+            why: before.may(before.part(dry[0]!).wet, noFilm)
+              ? 'the first stroke can seize them.'
+              : 'it is thick and gums the fit: the needle sticks at the first test, and on the engine when it is cold.',
             help: 'Rinse both in clean test oil first.',
             data:
               oil === null || [object.name, other].some((name) => before.may(before.part(name).place, place.gone))
