@@ -1,9 +1,11 @@
 import type { Gate, Procedure, Step, StepObject, StepOf } from '../model/procedure.ts';
 import type { FluidKind } from '../model/shop.ts';
-import { isGate, own, readingOf, testGateId } from '../model/steps.ts';
+import { type GateStep, isGate, own, readingOf, testGateId } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
+import { kindOfLimit } from '../quantities/index.ts';
 import { verbsThat } from '../syntax/verbs/index.ts';
 import { isHydraulic } from './hydraulic.ts';
+import { limitsOfUse } from './limits.ts';
 import type { LocationLayout } from './locations.ts';
 import * as bits from './locations.ts';
 import { provesThrough, reachOf } from './reach.ts';
@@ -78,11 +80,17 @@ export class Effects {
       case 'book-in':
       case 'do':
       case 'read':
-      case 'press':
-      case 'compress':
-      case 'release':
       case 'line-up':
         if (step.verb === 'read' && isHydraulic(step, this.procedure)) set(unit.pressure, bits.flag.yes);
+        return;
+      case 'press':
+        for (const name of parts) this.bind(name, state, at);
+        return;
+      case 'compress':
+      case 'release':
+        for (const name of parts)
+          if (layout.compressed.has(name))
+            set(layout.compressed.get(name)!, step.verb === 'compress' ? bits.flag.yes : bits.flag.no);
         return;
       case 'choose':
         // Another one out of the drawer, as it lies there.
@@ -177,7 +185,10 @@ export class Effects {
         return;
       case 'blast':
       case 'buff':
-        for (const name of parts) this.dirtied(name, state, at);
+        for (const name of parts) {
+          this.dirtied(name, state, at);
+          this.unmeasured(name, 'ground', state, at);
+        }
         return;
       case 'lap':
         this.lapped(step, state, at);
@@ -190,11 +201,16 @@ export class Effects {
           for (const name of parts) if (layout.moved.has(name)) set(layout.moved.get(name)!, bits.flag.yes);
         return;
       case 'renew':
-        for (const name of parts) this.renew(name, step, state, at);
+        for (const name of parts) {
+          this.renew(name, step, state, at);
+          this.unmeasured(name, 'renewed', state, at);
+        }
         return;
       case 'fit':
-        for (const name of [...parts, ...step.withObjects.map((object) => object.name)])
+        for (const name of [...parts, ...step.withObjects.map((object) => object.name)]) {
           this.putIn(name, step.forTrial, state, at);
+          if (!step.forTrial) this.bind(name, state, at);
+        }
         return;
       case 'run-down':
         for (const name of parts) {
@@ -434,6 +450,7 @@ export class Effects {
       state.set(state.part(part).dirt, bits.dirt.paste, at);
       if (object.kind === 'face') this.invalidate(object.name, state, at);
       this.touchPart(part, state, at);
+      this.unmeasured(part, 'ground', state, at);
     }
   }
 
@@ -456,6 +473,23 @@ export class Effects {
       if (adjuster.part === name || adjuster.lockedBy === name)
         state.set(layout.adjusters.get(adjuster.part)!, bits.adjuster.locked, at);
     }
+  }
+
+  /**
+   * What was measured on a part that is then ground or lapped says nothing, nor does the balance of parts of which one
+   * is ground or renewed. A new part needs no other measurement again.
+   */
+  private unmeasured(part: string, how: 'ground' | 'renewed', state: AbstractState, at: number) {
+    for (const { gate, measures, balances } of this.gates())
+      if (balances.includes(part) || (how === 'ground' && measures.includes(part)))
+        this.makeStale(gate.id, state, at, true);
+  }
+
+  /** What is pressed on, or hung on with no joint, may bind what was felt to move. */
+  private bind(name: string, state: AbstractState, at: number) {
+    const { on, holds, bearsOn } = this.relations.part(name);
+    for (const [part, felt] of state.layout.moved)
+      if ([...on, ...holds, ...bearsOn].includes(part)) state.set(felt, bits.flag.no, at);
   }
 
   private touchPart(part: string, state: AbstractState, at: number) {
@@ -543,6 +577,9 @@ export class Effects {
 /** The gates of a procedure; of those with one name the last counts. */
 export function gatesOf(procedure: Procedure): readonly GateUse[] {
   const gates = new Map<string, GateUse>();
+  const balanced = procedure.family.parts.flatMap(({ name, balancedWith }) =>
+    balancedWith.length === 0 ? [] : [name, ...balancedWith],
+  );
   const setLater = firstSettings(procedure);
   for (const step of bits.allSteps(procedure)) {
     if (!isGate(step)) continue;
@@ -550,15 +587,26 @@ export function gatesOf(procedure: Procedure): readonly GateUse[] {
     const sets = step.verb === 'set' ? step.objects.map((object) => object.name) : [];
     const read = step.verb === 'test' ? step.test.hold?.of : step.verb === 'across' ? step.gate.test : null;
     const uses = read == null ? [] : [testGateId('test', read)];
+    const balances = isBalance(step, procedure) ? balanced : [];
+    const measures = step.verb === 'measure' ? step.objects.map(({ name }) => name) : [];
     gates.set(gate.id, {
       gate,
       sets,
       uses,
       isFirst: setLater.has(step),
       reach: reachOf(procedure).get(gate.id) ?? null,
+      measures,
+      balances,
     });
   }
   return [...gates.values()];
+}
+
+/** Whether a gate reads what is left of an unbalance. */
+function isBalance(step: GateStep, procedure: Procedure): boolean {
+  if (step.verb !== 'test' && step.verb !== 'measure') return false;
+  const limit = step.limit === null ? undefined : limitsOfUse(procedure, step.limit)[0]?.limit;
+  return limit !== undefined && kindOfLimit(limit) === 'unbalance';
 }
 
 /** Settings of adjusters that a later step of the stages sets by another reading; of those in repairs, any step of them. */
@@ -592,6 +640,9 @@ interface GateUse {
   readonly gate: Gate;
   /** Adjusters that it sets. */
   readonly sets: readonly string[];
+  /** Parts that it measures, and parts whose balance it reads. */
+  readonly measures: readonly string[];
+  readonly balances: readonly string[];
   /** What it proves through, as `reachOf`. */
   readonly reach: readonly string[] | null;
   /** Gates whose reading it uses. */

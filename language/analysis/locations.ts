@@ -83,6 +83,8 @@ export class LocationLayout {
   readonly readings = new Map<string, number>();
   /** Parts that must be felt to move: whether they have been since they were last shut in or tightened. */
   readonly moved = new Map<string, number>();
+  /** Springs that a step compresses or lets go, or that are declared as loaded: whether they are held together. */
+  readonly compressed = new Map<string, number>();
   /** By the gate's id. */
   readonly gates = new Map<string, number>();
   readonly unit;
@@ -120,6 +122,14 @@ export class LocationLayout {
     for (const name of readingsOf(procedure)) this.readings.set(name, this.cell('reading', `reading ${name}`, 'is'));
     for (const part of family.parts)
       if (part.moves !== null) this.moved.set(part.name, this.cell('flag', `part ${part.name}`, 'felt to move'));
+    const pressed = new Set(
+      allSteps(procedure).flatMap((step) =>
+        step.verb === 'compress' || step.verb === 'release' ? step.objects.map(({ name }) => name) : [],
+      ),
+    );
+    for (const { name, dangers } of family.parts)
+      if (pressed.has(name) || dangers.some(({ danger, denied }) => danger === 'spring-loaded' && !denied))
+        this.compressed.set(name, this.cell('flag', `part ${name}`, 'held compressed'));
     this.unit = {
       station: this.cell('where', 'unit', 'station'),
       clamped: this.cell('flag', 'unit', 'clamped'),
