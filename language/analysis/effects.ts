@@ -657,11 +657,12 @@ function partNames(step: Step): string[] {
   return step.objects.filter((object) => object.kind === 'part').map((object) => object.name);
 }
 
-/** What is on a part that goes in: solvent and water are taken as rinsed off in oil. */
+/** What is on a part that goes in: solvent, water and preserving oil are taken as rinsed off in oil. */
 function fitted(value: number): number {
-  const { dry, bare, solvent, water, oil } = bits.wet;
-  const film = value & ~(bare | solvent | water);
-  return film | ((value & bare) !== 0 ? dry : 0) | ((value & (solvent | water)) !== 0 ? oil : 0);
+  const { dry, bare, solvent, water, preserving, oil } = bits.wet;
+  const rinsed = solvent | water | preserving;
+  const film = value & ~(bare | rinsed);
+  return film | ((value & bare) !== 0 ? dry : 0) | ((value & rinsed) !== 0 ? oil : 0);
 }
 
 /** What is on a part that is dried: nothing, and after water no film of oil either. */

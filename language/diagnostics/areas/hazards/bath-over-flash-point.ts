@@ -26,7 +26,7 @@ export const bathOverFlashPoint: Rule = {
       if (!cold && hot === undefined) return;
       report({
         at: step,
-        rootCause: `flash-point:${step.verb}:${fluid.name}:${cold ? 'cold' : 'hot'}`,
+        rootCause: cold ? `flash-point:${fluid.name}` : `flash-point:${step.verb}:${fluid.name}`,
         message: cold
           ? `The flash point of ${fluid.name} is ${formatQuantity(flammable)}: it need not be heated to burn.`
           : `This bath is at a hot station, no temperature is given, and the flash point of ${fluid.name} is ${formatQuantity(flammable)}.`,
@@ -46,7 +46,11 @@ export const bathOverFlashPoint: Rule = {
       'within 30 °F (16.7 °C) of its flash point a liquid is handled as a more flammable one (29 CFR 1910.106(a)(19))';
     report({
       at: step,
-      rootCause: `flash-point:${step.verb}:${fluid.name}:${formatLimit(bath)}`,
+      // A fluid that burns unheated is one mistake, whatever is done in it.
+      rootCause:
+        compare(flammable, room) === -1
+          ? `flash-point:${fluid.name}`
+          : `flash-point:${step.verb}:${fluid.name}:${formatLimit(bath)}`,
       message:
         over === undefined
           ? `This bath is ${formatLimit(bath)}, with no upper limit, and the flash point of ${fluid.name} is ${formatQuantity(flammable)}.`

@@ -8,6 +8,7 @@ export const unclampedAnother: Rule = {
   since: '0.2.0',
   title: 'The unit is clamped by one part and unclamped by another.',
   flow: ({ graph, layout }, report) => ({
+    looksAround: true,
     step: on(['unclamp'], ({ step, before, path }) => {
       const since = before.since(layout.unit.clamped);
       const clamped = graph.nodes[since];

@@ -39,13 +39,13 @@ export const oneJointTwoFigures: Rule = {
   },
 };
 
-/** The torque that counts: of each joint the last one in its block. */
-function lastTorques(block: Block): ReadonlyMap<string, Torque> {
-  const last = new Map<string, Torque>();
+/** The torque that counts: of each joint the last one in its block, for the same part numbers. */
+function lastTorques(block: Block): (readonly [string, Torque])[] {
+  const last = new Map<string, readonly [string, Torque]>();
   for (const step of block.steps)
     if (step.verb === 'torque' && step.limit !== null && step.stretch === null)
-      for (const { name } of step.objects) last.set(name, step as Torque);
-  return last;
+      for (const { name } of step.objects) last.set(`${name} ${step.only?.join() ?? ''}`, [name, step as Torque]);
+  return [...last.values()];
 }
 
 function sharesNumbers(a: Torque, b: Torque): boolean {
