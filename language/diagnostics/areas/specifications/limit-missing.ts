@@ -65,7 +65,7 @@ function missing(step: Step, procedure: Procedure): Statement | null {
             help: withinLimit,
           };
     case 'across':
-      return step.spread !== null || step.text !== null
+      return step.spread !== null
         ? null
         : {
             message: 'Nothing says how far apart the units of the set may be.',
