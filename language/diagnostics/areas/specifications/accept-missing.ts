@@ -21,7 +21,10 @@ export const acceptMissing: Rule<StepFix> = {
       rootCause: `accept:${writtenAt(step)}`,
       message: `Test ${step.gate.test} says neither what is read nor what is good.`,
       why: 'one person passes a drop on the tip, and the next does not.',
-      help: step.text === null ? 'Write “accept "…"”, or “read … within …”.' : 'Write “accept” before the words that say what is good, or “read … within …”.',
+      help:
+        step.text === null
+          ? 'Write “accept "…"”, or “read … within …”.'
+          : 'Write “accept” before the words that say what is good, or “read … within …”.',
       data: step.text === null ? missingClause(step, `accept ${blank}`) : undefined,
     });
   },
