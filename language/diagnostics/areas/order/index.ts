@@ -28,6 +28,7 @@ import { settingNotLocked } from './setting-not-locked.ts';
 import { springLetFly } from './spring-let-fly.ts';
 import { springNotBackedOff } from './spring-not-backed-off.ts';
 import { stillClamped } from './still-clamped.ts';
+import { stretchedBoltReused } from './stretched-bolt-reused.ts';
 import { threadsDry } from './threads-dry.ts';
 import { torqueOutOfOrder } from './torque-out-of-order.ts';
 import { unclampedAnother } from './unclamped-another.ts';
@@ -72,4 +73,5 @@ export const order: readonly AnyRule[] = [
   unclampedAnother,
   markWornAway,
   springLetFly,
+  stretchedBoltReused,
 ];

@@ -71,7 +71,9 @@ export const leftOutOfTheWash: Rule = {
 
 /** A stage that washes what the first one leaves to it, and nothing a second time. */
 function isTheRest(stage: Stage, first: Stage): boolean {
-  const namesIn = (one: Stage) => washes(one).flatMap(({ objects }) => objects.map(({ name }) => name));
+  // A last wash of all is not what each of them was waiting for.
+  const namesIn = (one: Stage) =>
+    washes(one).flatMap((step) => (isOfAll(step) ? [] : step.objects.map(({ name }) => name)));
   const before = new Set(namesIn(first));
   return stage !== first && namesIn(stage).every((name) => !before.has(name));
 }

@@ -4,6 +4,7 @@ import { ceilingUnderTheWindow } from './ceiling-under-the-window.ts';
 import { checkForWhat } from './check-for-what.ts';
 import { chooseForWhat } from './choose-for-what.ts';
 import { fallThatRises } from './fall-that-rises.ts';
+import { figureOfAnotherPart } from './figure-of-another-part.ts';
 import { figuresFarApart } from './figures-far-apart.ts';
 import { fixtureMissing } from './fixture-missing.ts';
 import { fluidMissing } from './fluid-missing.ts';
@@ -60,4 +61,5 @@ export const specifications: readonly AnyRule[] = [
   fallThatRises,
   limitOfAnotherTest,
   spreadNeverFails,
+  figureOfAnotherPart,
 ];

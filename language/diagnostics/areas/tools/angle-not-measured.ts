@@ -26,7 +26,7 @@ export const angleNotMeasured: Rule = {
     const inReach = setting.shop.assets.some(
       (asset) => asset.kind !== 'wrench' && asset.range !== null && suits(asset, 'angle'),
     );
-    if (shows || inReach || step.text !== null || step.note !== null) return;
+    if (shows || inReach) return;
     report({
       at: step,
       message: `The ${partsWords(
