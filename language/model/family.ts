@@ -1,6 +1,7 @@
 import type { Quantity } from '../quantities/types.ts';
 import type { DangerFact } from './danger.ts';
 import type { DrawnAs } from './drawn-as.ts';
+import type { FluidKind } from './shop.ts';
 import type { Allow, Named, NameUse } from './source.ts';
 
 /** A family of units: parts, how they rest on and hold each other, faces, ports, joints, what proves them. */
@@ -36,6 +37,12 @@ export interface Part extends Named {
   readonly chosenFrom: string | null;
   /** Always renewed. */
   readonly renewed: boolean;
+  /** `renewed`, and not only `at rebuild`: once it was tightened and released it is old, though it went in new. */
+  readonly usedOnce: boolean;
+  /** What must be on it when it goes in (`fitted dry`, `fitted oiled`, `fitted with test-oil`); null: not said. */
+  readonly film: 'dry' | 'oiled' | FluidKind | null;
+  /** Kinds of fluid that spoil it: `never in solvent, water`. */
+  readonly neverIn: readonly FluidKind[];
   /** The words of `held in "holding fixture"`. */
   readonly heldIn: string | null;
   readonly suppliedLoose: boolean;

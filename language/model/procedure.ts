@@ -209,6 +209,8 @@ interface StepBase {
   readonly gas: 'air' | 'vacuum' | null;
   /** The author's own words: place, look, free text, signer. */
   readonly text: string | null;
+  /** Clauses whose words are part of it: `by "feel"`. Words beside the step, after none of these, answer no question. */
+  readonly wordsAfter: readonly ('in' | 'for' | 'by')[];
   /** `source "…"` of a limit written in the step. */
   readonly sourceText: string | null;
   readonly takes: Quantity | null;

@@ -34,6 +34,7 @@ export interface Said extends Draft<TestFigures> {
   gas: 'air' | 'vacuum' | null;
   gauge: 'shut' | 'open' | null;
   text: string | null;
+  wordsAfter: Action['wordsAfter'];
   reading: string;
   sourceText: string | null;
   marking: readonly ('number' | 'serial')[];
@@ -85,6 +86,7 @@ export function sayNothing(source: Source): Said {
     gauge: null,
     text: null,
     reading: '',
+    wordsAfter: [],
     sourceText: null,
     marking: none,
     choose: null,
@@ -125,7 +127,7 @@ export function sayNothing(source: Source): Said {
 
 /** What a step is, of its verb and of what was said: each verb has its own fields, and no others. */
 export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' | 'only' | 'call'>): Step {
-  const { source, objects, tools, air, gas, text, sourceText, takes, note, dangers, allow } = said;
+  const { source, objects, tools, air, gas, text, wordsAfter, sourceText, takes, note, dangers, allow } = said;
   const base = {
     source,
     objects,
@@ -133,6 +135,7 @@ export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' 
     air,
     gas,
     text,
+    wordsAfter,
     sourceText,
     takes,
     note,

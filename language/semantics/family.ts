@@ -116,6 +116,9 @@ function bareParts(context: Context, node: ast.Part, position: number | null): P
     marks: null,
     chosenFrom: null,
     renewed: false,
+    usedOnce: false,
+    film: null,
+    neverIn: [],
     heldIn: null,
     suppliedLoose: false,
     readyToFit: false,
@@ -165,9 +168,17 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
         part.chosenFrom = fact.stock.name;
         break;
       case 'PartTrait':
-        if (fact.trait === 'renewed') part.renewed = true;
-        else if (fact.trait === 'supplied') part.suppliedLoose = true;
+        if (fact.trait === 'renewed') {
+          part.renewed = true;
+          part.usedOnce = !fact.rebuild;
+        } else if (fact.trait === 'supplied') part.suppliedLoose = true;
         else part.readyToFit = true;
+        break;
+      case 'PartFilm':
+        part.film = fact.film ?? fact.fluid ?? null;
+        break;
+      case 'PartNever':
+        part.neverIn = [...part.neverIn, ...fact.fluids];
         break;
       case 'PartAllow':
         part.allow = [...part.allow, lowerAllow(context, fact.allow)];

@@ -616,7 +616,7 @@ class SingleStepLowering {
         else if (clause.limit !== undefined) said.inTime = lowerLimit(context, clause.limit);
         else if (clause.text !== undefined) {
           if (this.verb === 'clamp') said.holder = clause.text;
-          else addText(said, clause.text);
+          else addText(said, clause.text, 'in');
         } else if (clause.name !== undefined) said.fluid = this.found(clause.name, 'fluid', this.names.shop.fluids);
         return;
       case 'AtClause':
@@ -653,7 +653,7 @@ class SingleStepLowering {
         else if (clause.limit !== undefined) {
           if (this.verb === 'test') said.forTime = lowerLimit(context, clause.limit);
           else said.count = lowerLimit(context, clause.limit);
-        } else addText(said, clause.text ?? '');
+        } else addText(said, clause.text ?? '', 'for');
         return;
       case 'WithinClause':
         this.limit(this.limitUse(clause.limit, clause.name, clause), clause, said);
@@ -875,7 +875,7 @@ class SingleStepLowering {
       return;
     }
     if (clause.text !== undefined) {
-      addText(step, clause.text);
+      addText(step, clause.text, 'by');
       return;
     }
     if (clause.stretch) {
@@ -1157,7 +1157,9 @@ function saidWords(phrase: PhraseName, step: Said) {
 }
 
 /** The author's words for a step, all of them: none replaces another. */
-function addText(step: Said, text: string) {
+/** @param after the clause whose words they are; null: words of their own */
+function addText(step: Said, text: string, after: 'in' | 'for' | 'by' | null = null) {
+  if (after !== null) step.wordsAfter = [...step.wordsAfter, after];
   step.text = step.text === null ? text : `${step.text}; ${text}`;
 }
 

@@ -145,6 +145,7 @@ export const continuing = [
   'marks',
   'chosen',
   'renewed',
+  'fitted',
   'supplied',
   'meets',
   'guarded',

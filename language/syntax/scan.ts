@@ -210,6 +210,8 @@ function scanLine(piece: string, start: number, end: number, place: Pick<Line, '
 
 const blankMessage = say`This blank is still to be filled in: write the figure, the name or the words in the place of “…”.`;
 
+const emptyMessage = say`These quotes are empty, and whatever needs their words would take them as given. Write the words, or delete the quotes and what introduces them.`;
+
 /** Words that say nothing without what is to be filled in behind them. */
 const leading = new Set(
   'with within to in from by on at for or of least most above below ± +/- accept reject if source spread hold because class graduated'.split(
@@ -247,6 +249,8 @@ export function finished(line: Line): Line {
   tokens.forEach((token, index) => {
     const read = cut(token, (message) => cuts.push(slipOf(token, 'too-much-to-read', message)));
     if (token.image === '"…"') cuts.push({ ...slipOf(token, 'blank-left', blankMessage), message: blankMessage });
+    if (/^"\s*"$/u.test(token.image))
+      cuts.push({ ...slipOf(token, 'blank-left', emptyMessage), message: emptyMessage });
     tokens[index] = read;
     if (read.isOpen) line.isFlawed = true;
     hasPosition ||= isPosition(tokens[index - 1], token, tokens[index + 1]);

@@ -1,6 +1,6 @@
 import type Fraction from 'fraction.js';
-import { provesThrough } from '../../analysis/effects.ts';
 import { choosing, stepsFor, testsFor, tightens } from '../../analysis/held.ts';
+import { provesThrough } from '../../analysis/reach.ts';
 import { Relations } from '../../analysis/relations.ts';
 import { caseFor, shimChoices } from '../../analysis/shims.ts';
 import { permissibleError } from '../../engineering/tool-error.ts';
@@ -195,8 +195,8 @@ export class Changes {
     const locks = family.adjusters.find((one) => one.part === part || one.lockedBy === part);
     const loaded = this.relations.joint(part) !== undefined && this.relations.loaded(part);
     return (
-      ((loaded || gate.provesThrough !== null) && provesThrough(gate, part)) ||
-      (locks !== undefined && provesThrough(gate, locks.part))
+      ((loaded || gate.provesThrough !== null) && provesThrough(this.procedure, gate, part)) ||
+      (locks !== undefined && provesThrough(this.procedure, gate, locks.part))
     );
   }
 

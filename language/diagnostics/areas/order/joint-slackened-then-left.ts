@@ -1,7 +1,7 @@
-import { provesThrough } from '../../../analysis/effects.ts';
 import { joint } from '../../../analysis/locations.ts';
 import { isLock, isOpenLock, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
+import { provesThrough } from '../../../analysis/reach.ts';
 import { isGate } from '../../../model/steps.ts';
 import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
@@ -21,7 +21,8 @@ export const jointSlackenedThenLeft: Rule = {
         if (!readsUnderPressure(step, flow)) return;
         for (const { joint: one, since, cause } of loosened(flow, before, joint.slack)) {
           if (isLock(flow, one.part)) continue;
-          const seen = relations.loaded(one.part) && (!isGate(step) || provesThrough(step.gate, one.part));
+          const seen =
+            relations.loaded(one.part) && (!isGate(step) || provesThrough(flow.graph.procedure, step.gate, one.part));
           if (!seen && relations.ports(one.part).length === 0) continue;
           report({
             at: step,

@@ -1,6 +1,6 @@
-import { provesThrough } from '../../../analysis/effects.ts';
 import { isLock, isOpenLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
+import { provesThrough } from '../../../analysis/reach.ts';
 import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
@@ -19,7 +19,7 @@ export const leftHandTight: Rule = {
         if (!readsUnderPressure(step, flow)) return;
         for (const { joint, since, cause } of loosened(flow, before, loose)) {
           if (joint.handTightIsFinal || isLock(flow, joint.part)) continue;
-          if (!relations.loaded(joint.part) || !provesThrough(step.gate, joint.part)) continue;
+          if (!relations.loaded(joint.part) || !provesThrough(graph.procedure, step.gate, joint.part)) continue;
           report({
             at: step,
             path,

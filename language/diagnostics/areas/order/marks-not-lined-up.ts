@@ -21,8 +21,8 @@ export const marksNotLinedUp: Rule<{ source: Source }> = {
       const [linedUp, fitted] = [named('line-up'), named('fit')];
       for (const step of block.steps) {
         if (!closesUp(step)) continue;
-        // `with marks aligned` applies to the whole step; the author's own text may say it too.
-        if (step.text !== null || step.objects.some((object) => object.marksAligned)) continue;
+        // `with marks aligned` applies to the whole step.
+        if (step.objects.some((object) => object.marksAligned)) continue;
         for (const object of namedIn(step)) {
           const part = procedure.family.parts.find((other) => other.name === object.name)!;
           if (part.marks === null || linedUp.includes(part.name)) continue;

@@ -20,7 +20,7 @@ export const noTighteningPattern: Rule<{ source: Source }> = {
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       for (const step of block.steps) {
-        if (step.verb !== 'torque' || step.pattern || step.text !== null || step.note !== null) continue;
+        if (step.verb !== 'torque' || step.pattern || step.wordsAfter.includes('in')) continue;
         for (const [pressed, count] of fastenersByPart(procedure, step)) {
           if (count < manyFasteners) continue;
           const { title } = procedure.family.parts.find((part) => part.name === pressed)!;
@@ -29,7 +29,7 @@ export const noTighteningPattern: Rule<{ source: Source }> = {
             rootCause: `pattern:${writtenAt(step)}:${pressed}`,
             message: say`${count} fasteners hold the ${lower(title)} down, but nothing says in which order they are torqued.`,
             why: say`tightened on one side first, it tilts, warps and leaks on the other side.`,
-            help: say`Write “in cross pattern”, or the order in quotes.`,
+            help: say`Write “in cross pattern”, or the order in words: in "…".`,
             data: step.call === null ? { source: step.objects.at(-1)!.source } : undefined,
           });
         }

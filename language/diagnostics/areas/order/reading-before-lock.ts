@@ -1,7 +1,7 @@
-import { provesThrough } from '../../../analysis/effects.ts';
 import { adjuster as setting } from '../../../analysis/locations.ts';
 import { openLocks } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
+import { provesThrough } from '../../../analysis/reach.ts';
 import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
@@ -15,7 +15,7 @@ export const readingBeforeLock: Rule = {
     step: on(['test'], ({ step, before, path }) => {
       const words = (part: string) => partWords(flow.graph.procedure, part);
       for (const { adjuster, lock, since, cause } of openLocks(flow, before, setting.set)) {
-        if (!provesThrough(step.gate, adjuster.part)) continue;
+        if (!provesThrough(flow.graph.procedure, step.gate, adjuster.part)) continue;
         report({
           at: step,
           path,

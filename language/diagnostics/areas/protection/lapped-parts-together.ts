@@ -14,7 +14,7 @@ export const lappedPartsTogether: Rule<StepFix> = {
   title: 'Lapped parts are put down or soaked together, and the text does not say how they are kept apart.',
   flow: ({ graph, relations }, report) => ({
     step: on(['keep', 'send', 'soak'], ({ step, path }) => {
-      if (step.text !== null || step.note !== null) return;
+      if (step.text !== null) return;
       const fine = step.objects.filter((object) => relations.isFine(object.name));
       // A matched pair stays together; the danger is the next part knocking against it.
       const apart = fine.filter(

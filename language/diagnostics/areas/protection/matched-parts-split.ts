@@ -76,7 +76,7 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
             );
             if (!away || (state.get(places[0]!) & state.get(places[1]!)) !== 0) continue;
             const putDown = places.map((cell) => stepAt(state.since(cell))?.step ?? null);
-            if (putDown.some((step) => step === null || step.text !== null || step.note !== null)) continue;
+            if (putDown.some((step) => step === null || step.text !== null)) continue;
             const since = Math.max(...places.map((cell) => state.since(cell)));
             const [here, there] = putDown.map((step) => stationWords(procedure, own(step!, 'station') ?? null));
             report({

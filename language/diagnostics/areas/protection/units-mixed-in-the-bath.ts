@@ -19,13 +19,13 @@ export const unitsMixedInTheBath: Rule<StepFix> = {
     const ownPlace = (part: string, at: Step) =>
       steps
         .slice(0, steps.indexOf(at))
-        .filter(({ verb, text, note }) => verb === 'guard' || (verb === 'keep' && (text ?? note) !== null))
+        .filter(({ verb, text }) => verb === 'guard' || (verb === 'keep' && text !== null))
         .some((step) => namedIn(step).some(({ name }) => name === part));
     return {
       looksAround: true,
       step: on(['wash', 'soak', 'rinse'], ({ step, block, before, path }) => {
         if (!('together' in block) || !block.together) return;
-        if (step.text !== null || step.note !== null) return;
+        if (step.text !== null) return;
         const { procedure } = graph;
         const loose = step.objects.filter(
           ({ name }) => before.may(before.part(name).place, place.off | place.sub) && !ownPlace(name, step),

@@ -12,7 +12,7 @@ export const chooseForWhat: Rule = {
   title: 'A part is chosen, but nothing says which reading it has to bring to what.',
   eachStep(step, setting, report) {
     if (step.verb !== 'choose' || step.objects.length === 0) return;
-    if (step.choose !== null || step.text !== null) return;
+    if (step.choose !== null || step.wordsAfter.includes('by')) return;
     report({
       at: step,
       rootCause: `choose:${writtenAt(step)}`,
@@ -21,7 +21,7 @@ export const chooseForWhat: Rule = {
         step.objects.map((object) => object.name),
       )} is chosen for.`,
       why: say`the bench hand guesses a thickness and builds the unit for nothing.`,
-      help: say`Write “to bring” and the test, then “to” and its target.`,
+      help: say`Write “to bring” and the test, then “to” and its target; or “by” and in quotes how it is chosen.`,
     });
   },
 };

@@ -13,7 +13,7 @@ export const fixtureMissing: Rule<StepFix> = {
   title: 'A part is clamped, but nothing says in what.',
   eachStep(step, setting, report) {
     const { parts } = setting.family;
-    if (step.verb !== 'clamp' || step.holder !== null || step.text !== null || step.note !== null) return;
+    if (step.verb !== 'clamp' || step.holder !== null) return;
     if (step.tools.length > 0 || step.objects.length === 0) return;
     const names = step.objects.map((object) => object.name);
     if (parts.some((part) => names.includes(part.name) && part.heldIn !== null)) return;

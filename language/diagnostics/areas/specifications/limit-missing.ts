@@ -66,7 +66,7 @@ function missing(step: Step, procedure: Procedure): Statement | null {
             help: withinLimit,
           };
     case 'across':
-      return step.spread !== null || step.text !== null
+      return step.spread !== null
         ? null
         : {
             message: say`Nothing says how far apart the units of the set may be.`,

@@ -18,7 +18,7 @@ export const rateMissing: Rule = {
       if (step.verb !== 'choose') continue;
       const { choose } = step;
       if (choose === null || step.rate !== null) continue;
-      if (step.text !== null || step.note !== null || isOneForOne(choose, procedure)) continue;
+      if (step.wordsAfter.includes('by') || isOneForOne(choose, procedure)) continue;
       report({
         at: step,
         rootCause: `rate:${writtenAt(step)}`,
@@ -27,7 +27,7 @@ export const rateMissing: Rule = {
           step.objects.map((object) => object.name),
         )} moves ${choose.test}.`,
         why: say`the next size cannot be worked out, and each try opens the unit again.`,
-        help: say`Write “by” and a rate, such as spec shim-rate rate 3 bar per 0.001 in.`,
+        help: say`Write “by” and a rate, such as spec shim-rate rate 3 bar per 0.001 in, or in quotes how the size is found.`,
       });
     }
   },
