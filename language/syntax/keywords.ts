@@ -74,6 +74,8 @@ export const kindWords = [
   'volume',
   'flow',
   'speed',
+  'frequency',
+  'vibration',
   'count',
   'stiffness',
   'voltage',
