@@ -43,10 +43,7 @@ export const judgedByCase = (spelling: string): boolean => spelling.replace(/[^A
 
 /** Of `mohm` and `Mohm` only the case tells which is meant. */
 const byLowerCase = new Map<string, Set<UnitName>>();
-for (const [spelling, name] of [
-  ...nearUnits.map((row): [string, UnitName] => [row.written, row.near]),
-  ...spellings,
-]) {
+for (const [spelling, name] of [...nearUnits.map((row): [string, UnitName] => [row.written, row.near]), ...spellings]) {
   if (!judgedByCase(spelling)) continue;
   const lower = spelling.toLowerCase();
   byLowerCase.set(lower, (byLowerCase.get(lower) ?? new Set()).add(name));

@@ -85,7 +85,7 @@ describe('agreement with convert-units', () => {
     'mL/min': ['l/min', 'm3/s', 1000],
     rpm: ['rpm', 'Hz', 1],
     '°': ['deg', 'deg', 1],
-    'µs': ['mu', 's', 1],
+    µs: ['mu', 's', 1],
     Hz: ['Hz', 'Hz', 1],
     V: ['V', 'V', 1],
     A: ['A', 'A', 1],

@@ -1,6 +1,7 @@
+import type { Plan } from '../model/plan.ts';
 import type { Block, LimitUse, Procedure, TestFigures } from '../model/procedure.ts';
 import type { NameUse, Source } from '../model/source.ts';
-import { readingOf } from '../model/steps.ts';
+import { own, readingOf } from '../model/steps.ts';
 
 /**
  * What a job may say of a procedure: all that others know of it, and nothing of how its steps are done or where they
@@ -18,6 +19,7 @@ export interface Signature
 export interface TestSignature extends Pick<TestFigures, 'inTime' | 'reads'> {
   readonly name: string;
   readonly limit: LimitUse | null;
+  readonly plan: Plan | null;
 }
 
 export function buildSignature(procedure: Procedure): Signature {
@@ -38,7 +40,7 @@ export function buildSignature(procedure: Procedure): Signature {
       stage.steps.flatMap((step) => {
         if (step.verb !== 'test') return [];
         const { inTime, reads } = step.test;
-        return [withoutPlaces({ name: step.gate.test, limit: step.limit, inTime, reads }, somewhere(source))];
+        return [withoutPlaces({ name: step.gate.test, limit: step.limit, inTime, reads, plan: step.plan }, somewhere(source))];
       }),
     ),
   };
@@ -59,7 +61,11 @@ export function readableNames({ specs, stages, repairs }: Procedure): NameUse[] 
   const steps = [...stages, ...repairs].flatMap((block) => block.steps);
   const named = steps.flatMap((step): NameUse[] => {
     const name = readingOf(step);
-    return name === null ? [] : [{ name, source: step.source }];
+    const worked = own(step, 'plan')?.workedOut;
+    return [
+      ...(name === null ? [] : [{ name, source: step.source }]),
+      ...(worked == null ? [] : [worked.first, worked.second].map((one) => ({ name: one.name, source: one.source }))),
+    ];
   });
   const all = [...specs.map(({ name, source }) => ({ name, source })), ...named];
   const names = new Set<string>();
