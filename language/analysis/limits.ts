@@ -1,7 +1,7 @@
 import type { LimitUse, Procedure, Spec, Step, StepFacts } from '../model/procedure.ts';
 import type { DecisionRule, Shop, StandingTolerance } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
-import { isTestOf, own } from '../model/steps.ts';
+import { figuresAt, isTestOf, own, spreadsAt } from '../model/steps.ts';
 import { kindAdmits, kindOfUnit, quantitiesOf } from '../quantities/index.ts';
 import { oncePer } from '../quantities/memo.ts';
 import type { Kind, Limit, NominalLimit } from '../quantities/types.ts';
@@ -81,13 +81,21 @@ function limitsOfStep(step: Step, kindsOf: (test: string) => readonly Kind[] | n
       step.verb === 'torque' || step.verb === 'lock' ? 'the torque' : 'the limit',
       step.verb === 'torque' || step.verb === 'lock' ? ['torque'] : test?.reads != null ? [test.reads] : null,
     ),
+    ...(own(step, 'plan')?.points ?? []).flatMap(({ name, limit, amount }) => [
+      ...made(limit?.form === 'limit' ? limit.limit : null, `point ${name}`, test?.reads != null ? [test.reads] : null),
+      ...made(amount, `the time or count of point ${name}`, ['time', 'strokes', 'turns']),
+    ]),
+    ...figuresAt(step).flatMap(({ name, limit }) =>
+      made(limit, name === null ? 'the figure that it is done at' : name, null),
+    ),
+    ...spreadsAt(step).flatMap((limit) => made(limit, 'the spread', test?.reads != null ? [test.reads] : null)),
     ...made(own(step, 'stretch'), 'the stretch', ['length']),
     ...made(step.air, 'the air', ['pressure']),
     ...made(own(step, 'bath'), 'the bath', ['temperature']),
     ...made(test?.hold?.amount, 'the pressure held', ['pressure']),
     ...made(test?.from, 'the pressure at the start', ['pressure']),
     ...made(test?.to, 'the pressure at the end', ['pressure']),
-    ...made(test?.forTime, 'the time', ['time']),
+    ...made(test?.forTime, 'the time', ['time', 'strokes']),
     ...made(test?.inTime, 'the time', ['time']),
     // With the gauge shut nothing is done at a pressure.
     ...made(own(step, 'at'), 'the speed', [

@@ -58,7 +58,6 @@ export interface Plan {
   readonly workedOut: WorkedOut | null;
 }
 
-
 /** Every reading of a test: at each point, and there at each place, but not at the one that the others are read from. */
 export function readingsOf(places: readonly Places[], test: string, plan: Plan | null): ReadingAt[] {
   if (plan === null) return [{ test, point: null, place: null }];

@@ -1,3 +1,4 @@
+import type { Condition } from '../model/plan.ts';
 import type {
   Action,
   Choice,
@@ -14,7 +15,6 @@ import type {
 import type { Allow, Source } from '../model/source.ts';
 import { partGateId, testGateId } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
-import type { Condition } from '../model/plan.ts';
 import type { Limit, Quantity } from '../quantities/types.ts';
 import { noPlan, type PlanDraft, planOf } from './plans.ts';
 

@@ -34,8 +34,8 @@ import { firstNamed } from './first-named.ts';
 import { lowerAmount, lowerCount, lowerLimit, lowerMeasure, lowerQuantity, lowerRange, lowerSpread } from './limits.ts';
 import { keptLayout, type Layout, type Lookup, layoutOf, type Memo, sameLayout } from './memo.ts';
 import { lowerPasses } from './passes.ts';
-import { checkPlan, lowerConditions, lowerEach, lowerFrom, lowerPoint, lowerWorkedOut } from './plans.ts';
 import { phraseOfItem, phrasesOf } from './phrase-of.ts';
+import { checkPlan, lowerConditions, lowerEach, lowerFrom, lowerPoint, lowerWorkedOut } from './plans.ts';
 import type { Scope, Sequences } from './scope.ts';
 import { synonymMessage, synonyms } from './synonyms.ts';
 import { unreadLine } from './unread.ts';
@@ -703,10 +703,7 @@ class SingleStepLowering {
         if (this.verb !== 'across') said.plan.spread = said.spread;
         return;
       case 'PointClause':
-        said.plan.points = context.unique(
-          [...said.plan.points, this.point(clause, said)],
-          'point',
-        );
+        said.plan.points = context.unique([...said.plan.points, this.point(clause, said)], 'point');
         return;
       case 'WorkedClause':
         said.plan.workedOut = lowerWorkedOut(context, clause);

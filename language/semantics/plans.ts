@@ -200,4 +200,3 @@ export function lowerPoint(
 export function lowerWorkedOut(context: Context, node: ast.WorkedClause): WorkedOut {
   return { first: named(context, node.first), second: named(context, node.second), how: node.how };
 }
-

@@ -29,8 +29,8 @@ import {
   verbOf,
 } from './lower-steps.ts';
 import { LoweredBlock } from './lowered-block.ts';
-import { lowerEach } from './plans.ts';
 import { Memo } from './memo.ts';
+import { lowerEach } from './plans.ts';
 import { type Scope, Sequences } from './scope.ts';
 import { lowerDate, named } from './shop.ts';
 import { lowerPartNumber, lowerSpec } from './specs.ts';
@@ -129,12 +129,16 @@ export function lowerProcedure(
     lowered(block, `${index + 1}.`, (base): Stage => ({ ...base, together: block.together })),
   );
   const written = repairBlocks.map((block, index) =>
-    lowered(block, `R${index + 1}.`, (base): Repair => ({
-      ...base,
-      tries: null,
-      inline: false,
-      eachOf: eachOf(context, family, block.node),
-    })),
+    lowered(
+      block,
+      `R${index + 1}.`,
+      (base): Repair => ({
+        ...base,
+        tries: null,
+        inline: false,
+        eachOf: eachOf(context, family, block.node),
+      }),
+    ),
   );
   const all = [...stages, ...written];
   const hazards = body.hazards

@@ -57,10 +57,11 @@ export function addressIn(
   const whole = place === plan.from ? `the others are read from ${places} ${place}, so it has no reading` : null;
   const none = places === '' ? `${test} is read at no place, and ${place} is none` : null;
   return {
-    wrong: `${whole ?? none ?? `There is no ${places} ${place}: they are ${known.map((one) => one.place).join(', ')}`}.`.replace(
-      /^./u,
-      (letter) => letter.toUpperCase(),
-    ),
+    wrong:
+      `${whole ?? none ?? `There is no ${places} ${place}: they are ${known.map((one) => one.place).join(', ')}`}.`.replace(
+        /^./u,
+        (letter) => letter.toUpperCase(),
+      ),
     at: null,
   };
 }

@@ -40,7 +40,9 @@ export function buildSignature(procedure: Procedure): Signature {
       stage.steps.flatMap((step) => {
         if (step.verb !== 'test') return [];
         const { inTime, reads } = step.test;
-        return [withoutPlaces({ name: step.gate.test, limit: step.limit, inTime, reads, plan: step.plan }, somewhere(source))];
+        return [
+          withoutPlaces({ name: step.gate.test, limit: step.limit, inTime, reads, plan: step.plan }, somewhere(source)),
+        ];
       }),
     ),
   };

@@ -1,5 +1,5 @@
 import { findDoubts } from '../../analysis/doubts.ts';
-import { findProofs } from '../../analysis/held.ts';
+import { findProofs, proofsFor } from '../../analysis/held.ts';
 import { doubtWords } from '../../i18n/doubt-words.ts';
 import type { Words } from '../../i18n/index.ts';
 import type { Job, ShimResult, Unit } from '../../model/job.ts';
@@ -46,7 +46,7 @@ export function judgeJob(procedure: Procedure, job: Job, today: string | null): 
 function judgedUnit(known: Known, unit: Unit): LimitVerdict {
   const { procedure, job, today } = known;
   const { results } = unit;
-  const proofs = findProofs(procedure.family);
+  const proofs = proofsFor(procedure, unit);
   const judge = new UnitJudge(known, unit);
   const others = names(results, (result) => !isFound(result)).filter((name) => !proofs.includes(name));
   const outcomes = [

@@ -13,6 +13,7 @@ import { limitWords } from '../../i18n/limit-words.ts';
 import type { ReadingResult, Result, ShimResult, TorqueResult, Unit } from '../../model/job.ts';
 import type { Procedure, Step } from '../../model/procedure.ts';
 import type { Asset } from '../../model/shop.ts';
+import { limitUses } from '../../model/steps.ts';
 import { capital, nameWords, partWords } from '../../model/titles.ts';
 import { add, compare, kindOfLimit, kindOfUnit, window } from '../../quantities/index.ts';
 import type { Difference, Quantity } from '../../quantities/types.ts';
@@ -349,7 +350,7 @@ export class UnitJudge {
   }
 
   private measuring(name: string): Step[] {
-    return this.allSteps().filter((step) => 'limit' in step && step.limit?.form === 'spec' && step.limit.spec === name);
+    return this.allSteps().filter((step) => limitUses(step).some((use) => use.form === 'spec' && use.spec === name));
   }
 
   private allSteps(): Step[] {

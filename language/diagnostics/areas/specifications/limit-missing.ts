@@ -3,7 +3,7 @@ import { within } from '../../../analysis/within.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
-import { failEntries, isGate } from '../../../model/steps.ts';
+import { failEntries, isGate, limitUses } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Something is read, set, compared or measured, and no limit says what is good. A `read` needs none. */
@@ -40,7 +40,15 @@ function missing(step: Step, procedure: Procedure): Statement | null {
   switch (step.verb) {
     case 'test': {
       const { test, gate } = step;
-      if (step.limit !== null || step.accept !== null || step.reject !== null || test.inTime !== null) return null;
+      const bare = step.limit === null ? step.plan?.points.find(({ limit }) => limit === null) : undefined;
+      if (bare !== undefined && test.reads !== null && limitUses(step).length > 0)
+        return {
+          message: `Point ${bare.name} of test ${gate.test} has no limit, and the other points have one.`,
+          why: 'one person passes what the next one opens again.',
+          help: `${withinLimit.replace('Write', 'Write behind it')}`,
+        };
+      if (limitUses(step).length > 0 || step.accept !== null || step.reject !== null || test.inTime !== null)
+        return null;
       if (test.reads !== null)
         return {
           message: `Test ${gate.test} reads ${test.reads}, but no limit says what is good.`,
