@@ -686,6 +686,12 @@ export const de: Catalogue = {
       contrary:
         '{name}: von {before} auf {after}, und das bringt die Einstellscheibe, die dazwischen eingebaut wurde, nicht. Beide Scheiben und beide Messwerte prüfen und berichtigen, was falsch ist, oder den Grund in Anführungszeichen hinter den Messwert.',
       jump: '{name}: von {before} auf {after}, und dazwischen ist weder eine andere Einstellscheibe noch ein neues Teil noch ein Anziehen eingetragen. Eintragen, was geändert wurde, in der Reihenfolge der Arbeit, oder den Grund in Anführungszeichen hinter den Messwert.',
+      placesApart:
+        '{name}: die Messstellen der Einheit liegen {spread} auseinander, zulässig ist {limit}. Die am weitesten abliegenden nachstellen und die neuen Messwerte eintragen.',
+      notAbove:
+        '{name}: {reading} liegt nicht über dem Messwert bei {other}, {before}. Beide Messwerte prüfen, oder die Einheit nachstellen und beide Punkte neu prüfen.',
+      notBelow:
+        '{name}: {reading} liegt nicht unter dem Messwert bei {other}, {before}. Beide Messwerte prüfen, oder die Einheit nachstellen und beide Punkte neu prüfen.',
       settles:
         '{name}: der letzte Messwert, {reading}, rechnet nicht mit {settling}, die die neue Feder verlieren wird. Höher einstellen.',
       torque: '{name}: {reading} liegt außerhalb von {limit}. Neu anziehen und das Moment eintragen.',

@@ -679,6 +679,12 @@ export const es: Catalogue = {
       contrary:
         '{name}: pasó de {before} a {after}, y eso no es lo que da la laina que se montó entre tanto. Revise las dos lainas y las dos lecturas y corrija lo que esté mal, o anote el motivo entre comillas tras la lectura.',
       jump: '{name}: pasó de {before} a {after}, y entre tanto no hay anotada otra laina, pieza nueva ni par de apriete. Anote lo que se cambió, en el orden en que se hizo, o el motivo entre comillas tras la lectura.',
+      placesApart:
+        '{name}: los puestos de la unidad difieren en {spread}, y se admite {limit}. Corrija los que más se apartan y anote las nuevas lecturas.',
+      notAbove:
+        '{name}: {reading} no está por encima de lo leído en {other}, {before}. Revise las dos lecturas, o corrija la unidad y vuelva a probar los dos puntos.',
+      notBelow:
+        '{name}: {reading} no está por debajo de lo leído en {other}, {before}. Revise las dos lecturas, o corrija la unidad y vuelva a probar los dos puntos.',
       settles:
         '{name}: la última lectura, {reading}, no cuenta con los {settling} que perderá el muelle nuevo. Ajústela más alta.',
       torque: '{name}: {reading} está fuera de {limit}. Apriete de nuevo y escriba el par.',

@@ -40,12 +40,26 @@ export function buildSignature(procedure: Procedure): Signature {
       stage.steps.flatMap((step) => {
         if (step.verb !== 'test') return [];
         const { inTime, reads } = step.test;
-        return [
-          withoutPlaces({ name: step.gate.test, limit: step.limit, inTime, reads, plan: step.plan }, somewhere(source)),
-        ];
+        const own = { name: step.gate.test, limit: step.limit, inTime, reads, plan: step.plan };
+        return withoutPlaces([own, ...partsWorkedOut(own)], somewhere(source));
       }),
     ),
   };
+}
+
+/** What a reading is worked out of is read where it is, and held to nothing. */
+function partsWorkedOut({ plan, reads }: TestSignature): TestSignature[] {
+  if (plan?.workedOut == null) return [];
+  const isOne = plan.points.length === 0 && plan.places === null;
+  const bare = plan.points.map((point) => ({ ...point, limit: null, spread: null, beyond: null }));
+  const own = isOne ? null : { ...plan, workedOut: null, spread: null, points: bare };
+  return [plan.workedOut.first, plan.workedOut.second].map(({ name }) => ({
+    name,
+    limit: null,
+    inTime: null,
+    reads,
+    plan: own,
+  }));
 }
 
 /** Where in its declaration something is has to be asked when it matters, by its name. */

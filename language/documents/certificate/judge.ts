@@ -8,6 +8,7 @@ import { screwReadings } from '../../recommendations/unit-screws.ts';
 import { unitReadings } from '../../recommendations/unit-shims.ts';
 import type { JudgedJob, Known, LimitVerdict, Missing } from './judged.ts';
 import { dayOf, misdated, uncalibrated } from './on-the-day.ts';
+import { judgePlans } from './plan-judge.ts';
 import type { Say } from './say.ts';
 import { spreadsOf } from './set-spread.ts';
 import { isFound, names, UnitJudge } from './unit-judge.ts';
@@ -53,6 +54,7 @@ function judgedUnit(known: Known, unit: Unit): LimitVerdict {
     ...proofs.map((name) => judge.proof(name)),
     ...others.flatMap((name) => judge.other(name) ?? []),
   ].filter((one) => one !== null);
+  const plans = judgePlans(procedure, unit, outcomes);
   const found = names(results, isFound).map((name) => judge.found(name));
   const torqued = [...new Set(results.flatMap((one) => (one.form === 'torque' ? [one.part] : [])))];
   const torques = torqued.map((part) => judge.torque(part));
@@ -84,6 +86,7 @@ function judgedUnit(known: Known, unit: Unit): LimitVerdict {
             : // Of a number that nobody knows no limit would tell anything.
               [...found, ...outcomes, ...torques].flatMap((one) => one.problems)),
           ...shimsOut.flatMap((one) => judge.measured(one)),
+          ...(unknown ? [] : plans.problems),
           ...judge.doubts(),
           ...judge.unexplained(),
           ...once(tools, ({ asset, on }) => `${asset.name} ${on}`).flatMap(({ asset, on }) => uncalibrated(asset, on)),
@@ -103,6 +106,7 @@ function judgedUnit(known: Known, unit: Unit): LimitVerdict {
     shimsIn,
     torques,
     outcomes,
+    placeSpreads: plans.spreads,
     done,
     tools: procedure.shop.assets.filter((asset) => tools.some((tool) => tool.asset === asset)),
     // A doubt that a test has reported is not reported again.
