@@ -280,6 +280,8 @@ export const de: Catalogue = {
     hold: 'SPERREN',
     stop: 'Nicht bestanden: dieses Aggregat nicht weiter prüfen.',
   },
+  /** Of what is read at points and places. */
+  plan: { each: 'je {place}', point: 'Punkt', place: 'Messstelle', again: 'Erneut gemessen', limit: 'Grenzwert' },
   boxes: {
     reading: 'Messwert',
     inWords: '{label}, in Worten',

@@ -284,6 +284,8 @@ export const en = {
     hold: 'HOLD',
     stop: 'If it fails, stop testing this unit.',
   },
+  /** Of what is read at points and places. */
+  plan: { each: 'each {place}', point: 'Point', place: 'Place', again: 'Measured again', limit: 'Limit' },
   boxes: {
     reading: 'Reading',
     inWords: '{label}, in words',

@@ -279,6 +279,8 @@ export const es: Catalogue = {
     hold: 'RETENER',
     stop: 'Si no pasa, no seguir probando esta unidad.',
   },
+  /** Of what is read at points and places. */
+  plan: { each: 'cada {place}', point: 'Punto', place: 'Puesto', again: 'Medido de nuevo', limit: 'Límite' },
   boxes: {
     reading: 'Lectura',
     inWords: '{label}, en palabras',
