@@ -281,7 +281,16 @@ export const de: Catalogue = {
     stop: 'Nicht bestanden: dieses Aggregat nicht weiter prüfen.',
   },
   /** Of what is read at points and places. */
-  plan: { each: 'je {place}', point: 'Punkt', place: 'Messstelle', again: 'Erneut gemessen', limit: 'Grenzwert' },
+  plan: {
+    failed: 'Nur wo nicht bestanden: {place} für {place}.',
+    allAgain: 'Danach alle Punkte und Messstellen neu messen.',
+    failedAgain: 'Danach nur neu messen, was nicht bestanden hat.',
+    each: 'je {place}',
+    point: 'Punkt',
+    place: 'Messstelle',
+    again: 'Erneut gemessen',
+    limit: 'Grenzwert',
+  },
   boxes: {
     reading: 'Messwert',
     inWords: '{label}, in Worten',

@@ -285,7 +285,16 @@ export const en = {
     stop: 'If it fails, stop testing this unit.',
   },
   /** Of what is read at points and places. */
-  plan: { each: 'each {place}', point: 'Point', place: 'Place', again: 'Measured again', limit: 'Limit' },
+  plan: {
+    failed: 'For each {place} that failed.',
+    allAgain: 'Then measure all points and places again.',
+    failedAgain: 'Then measure again only what failed.',
+    each: 'each {place}',
+    point: 'Point',
+    place: 'Place',
+    again: 'Measured again',
+    limit: 'Limit',
+  },
   boxes: {
     reading: 'Reading',
     inWords: '{label}, in words',

@@ -280,7 +280,16 @@ export const es: Catalogue = {
     stop: 'Si no pasa, no seguir probando esta unidad.',
   },
   /** Of what is read at points and places. */
-  plan: { each: 'cada {place}', point: 'Punto', place: 'Puesto', again: 'Medido de nuevo', limit: 'Límite' },
+  plan: {
+    failed: 'Para cada {place} que no pasó.',
+    allAgain: 'Después, medir de nuevo todos los puntos y puestos.',
+    failedAgain: 'Después, medir de nuevo solo lo que no pasó.',
+    each: 'cada {place}',
+    point: 'Punto',
+    place: 'Puesto',
+    again: 'Medido de nuevo',
+    limit: 'Límite',
+  },
   boxes: {
     reading: 'Lectura',
     inWords: '{label}, en palabras',

@@ -15,33 +15,41 @@ import type { SheetContext } from './context.ts';
 const linesAgain = 6;
 
 /**
- * Boxes of what is read at points and places, one for each unit, point and place. With points, a table for each unit: points
- * down, places across. With places alone, units down.
+ * Boxes of what is read at points and places, one for each unit, point and place. With both, a table for each unit: points
+ * down, places across. With one of them alone, one table: points down and units across, or units down and places across.
  */
 export function planTables(context: SheetContext, figures: StepFigures): TableBlock[] {
   const { plan, step } = figures;
   const test = readingOf(step);
   if (plan === null || test === null) return [];
-  const hasPoints = plan.plan.points.length > 0;
-  const units = context.columns.map((column, index) => ({ column, unit: context.units[index] ?? null }));
+  const { places, points } = plan;
+  const units = context.columns.map(({ place }, index): Column => ({ place, unit: context.units[index] ?? null }));
   const title = titleOf(context, figures, test);
-  const tables = hasPoints
-    ? units.map(({ column, unit }) => ({
-        ...tableOf(context, figures, plan, test, [unit]),
-        title: units.length === 1 ? title : `${title}: ${context.words.units.place} ${column.place}`,
-      }))
-    : [
-        {
-          ...tableOf(
-            context,
-            figures,
-            plan,
-            test,
-            units.map(({ unit }) => unit),
+  const own = { context, figures, plan, test };
+  const tables: TableBlock[] =
+    plan.plan.points.length === 0
+      ? [
+          tableOf(
+            own,
+            title,
+            units.map((unit) => ({ head: unit.place, point: points[0]!, units: [unit] })),
           ),
-          title,
-        },
-      ];
+        ]
+      : places.length === 0
+        ? [
+            tableOf(
+              own,
+              title,
+              points.map((point) => ({ head: '', point, units })),
+            ),
+          ]
+        : units.map((unit) =>
+            tableOf(
+              own,
+              units.length === 1 ? title : `${title}: ${context.words.units.place} ${unit.place}`,
+              points.map((point) => ({ head: '', point, units: [unit] })),
+            ),
+          );
   return isGate(step) && step.gate.onFail.length > 0
     ? [
         ...tables,
@@ -53,6 +61,80 @@ export function planTables(context: SheetContext, figures: StepFigures): TableBl
         ),
       ]
     : tables;
+}
+
+interface Column {
+  readonly place: string;
+  readonly unit: Unit | null;
+}
+
+interface Asked {
+  readonly context: SheetContext;
+  readonly figures: StepFigures;
+  readonly plan: PlanFigures;
+  readonly test: string;
+}
+
+/** A line of boxes. */
+interface Line {
+  /** Empty: the point says it. */
+  readonly head: string;
+  readonly point: PointFigures;
+  readonly units: readonly Column[];
+}
+
+function tableOf({ context, figures, plan, test }: Asked, title: string, lines: readonly Line[]): TableBlock {
+  const { words, procedure } = context;
+  const { places, points, byPlace } = plan;
+  const asFound = isAsFound(figures.step);
+  const hasPoints = plan.plan.points.length > 0;
+  const spreads = !asFound && points.some(({ spread }) => spread !== null);
+  const limited = hasPoints && points.some(({ held }) => held.some(({ figure }) => figure !== null));
+  const boxes = ({ units }: Line) =>
+    units.flatMap((column) => (places.length === 0 ? [null] : places).map((place) => ({ column, place })));
+  const heads = boxes(lines[0]!).map(({ column, place }) =>
+    place === null
+      ? `${words.units.place} ${column.place}`
+      : isCounted(places)
+        ? place.name
+        : placeWords(procedure, test, place.name),
+  );
+  return {
+    kind: 'table',
+    title,
+    columns: [
+      { head: hasPoints ? words.plan.point : words.units.place, share: hasPoints ? 3 : 2 },
+      ...(hasPoints ? [{ head: words.facts.at, share: 4 }] : []),
+      ...(limited ? [{ head: words.plan.limit, share: 3.4 }] : []),
+      ...heads.map((head) => ({ head, share: 2 })),
+      ...(spreads ? [{ head: words.boxes.spread, share: 2.6 }] : []),
+    ],
+    rows: [
+      ...(byPlace === null
+        ? []
+        : [
+            [
+              { text: words.plan.limit },
+              ...byPlace.map((figure): Cell => ({ text: figure.value || lineOf(figure), strong: true })),
+              ...(spreads ? [{ text: '' }] : []),
+            ],
+          ]),
+      ...lines.map((line): Cell[] => {
+        const { point, head, units } = line;
+        const name = point.point?.name ?? null;
+        return [
+          { text: head === '' ? capital(pointWords(procedure, test, name ?? '')) : head, strong: true },
+          ...(hasPoints ? [{ text: point.at.join(', ') }] : []),
+          ...(limited ? [{ text: limitWords(context, point, units), strong: true }] : []),
+          ...boxes(line).map(({ column, place }): Cell => {
+            const id = readingId({ test, point: name, place: place?.name ?? null });
+            return { text: firstRead(context, column.unit, id, asFound), fill: true };
+          }),
+          ...(spreads ? [spreadCell(point)] : []),
+        ];
+      }),
+    ],
+  };
 }
 
 /** They are numbers, which need their name once. */
@@ -74,66 +156,13 @@ function titleOf(context: PrintContext, { step, unitRead, plan }: StepFigures, t
   return parts.join(', ');
 }
 
-function tableOf(
-  context: SheetContext,
-  { step }: StepFigures,
-  plan: PlanFigures,
-  test: string,
-  units: readonly (Unit | null)[],
-): Omit<TableBlock, 'title'> {
-  const { words, procedure, columns } = context;
-  const { places, points, byPlace } = plan;
-  const hasPoints = plan.plan.points.length > 0;
-  const spreads = !isAsFound(step) && points.some(({ spread }) => spread !== null);
-  const limited = hasPoints && points.some(({ held }) => held.some(({ figure }) => figure !== null));
-  const asked = places.length === 0 ? [null] : places.map(({ name }) => name);
-  const heads = asked.map((place) =>
-    place === null ? words.boxes.reading : isCounted(places) ? place : placeWords(procedure, test, place),
-  );
-  const row = (point: PointFigures, unit: Unit | null, label: string): Cell[] => [
-    { text: label, strong: true },
-    ...(hasPoints ? [{ text: point.at.join(', ') }] : []),
-    ...(limited ? [{ text: limitWords(context, point, unit), strong: true }] : []),
-    ...asked.map((place): Cell => {
-      const name = readingId({ test, point: point.point?.name ?? null, place });
-      return { text: firstRead(context, unit, name, isAsFound(step)), fill: true };
-    }),
-    ...(spreads ? [spreadCell(point)] : []),
-  ];
-  const [one] = points;
-  return {
-    kind: 'table',
-    columns: [
-      { head: hasPoints ? words.plan.point : words.units.place, share: hasPoints ? 3 : 2 },
-      ...(hasPoints ? [{ head: words.facts.at, share: 4 }] : []),
-      ...(limited ? [{ head: words.plan.limit, share: 3.4 }] : []),
-      ...heads.map((head) => ({ head, share: 2 })),
-      ...(spreads ? [{ head: words.boxes.spread, share: 2.6 }] : []),
-    ],
-    rows: [
-      ...(byPlace === null
-        ? []
-        : [
-            [
-              { text: words.plan.limit },
-              ...byPlace.map((figure): Cell => ({ text: figure.value || lineOf(figure), strong: true })),
-              ...(spreads ? [{ text: '' }] : []),
-            ],
-          ]),
-      ...(hasPoints
-        ? points.map((point) => row(point, units[0] ?? null, capital(pointWords(procedure, test, point.point!.name))))
-        : units.map((unit, index) => row(one!, unit, columns[index]!.place))),
-    ],
-  };
-}
-
 /** The box for the spread has its limit in it, small: what is written goes beside. */
 function spreadCell({ spread }: PointFigures): Cell {
   return { text: spread === null ? '' : spread.value || lineOf(spread) };
 }
 
 /** What a unit is held to at a point; of a unit that nobody knows yet, for each part number. */
-function limitWords(context: PrintContext, { held }: PointFigures, unit: Unit | null): string {
+function limitWords(context: PrintContext, { held }: PointFigures, units: readonly Column[]): string {
   const { words } = context;
   const told = (number: string | null) => {
     const own = held.find((one) => one.which === 'rebuilt' && (one.number === number || one.number === null));
@@ -141,8 +170,9 @@ function limitWords(context: PrintContext, { held }: PointFigures, unit: Unit | 
     if (own.value?.notRequired === true) return words.limits.notRequired;
     return own.figure === null ? null : own.figure.value || lineOf(own.figure);
   };
-  if (unit !== null && unit.number !== null) return told(unit.number) ?? '';
-  return forNumbers(numbersOf(context), told)
+  const numbers = units.flatMap(({ unit }) => unit?.number ?? []);
+  const wanted = numbers.length === units.length ? [...new Set(numbers)] : numbersOf(context);
+  return forNumbers(wanted, told)
     .map((group) => (whoseWords(group) === '' ? group.made : `${whoseWords(group)}: ${group.made}`))
     .join('; ');
 }
