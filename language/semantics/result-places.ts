@@ -19,7 +19,7 @@ export function planFor({ tests }: Signature, test: string): Plan | null {
 }
 
 /**
- * `full cylinder 3`, `full`, `turbine`: all readings that are meant; where no place is named, one for each. A verdict may be
+ * `full` and `at cylinder 3`, `full`, `turbine`: all readings that are meant; where no place is named, one for each. A verdict may be
  * on all points too.
  */
 export function addressIn(
@@ -47,7 +47,10 @@ export function addressIn(
   const named = places !== '' && left[0]?.name === places;
   if (named) left.shift();
   const place = number ?? left.shift()?.name ?? null;
-  if (left[0] !== undefined) return { wrong: `“${left[0].name}” is no part of this result.`, at: left[0] };
+  if (left[0] !== undefined) return {
+      wrong: `“${left[0].name}” is no part of this result.${places === '' ? '' : ` Behind the figure goes at ${places}, and which.`}`,
+      at: left[0],
+    };
   if (place === null)
     return named
       ? { wrong: `Write which ${places}: ${known.map((one) => one.place).join(', ')}.`, at: null }

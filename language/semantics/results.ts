@@ -9,7 +9,7 @@ import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
 import type { ProblemCode } from '../syntax/problem-code.ts';
 import type { Context } from './context.ts';
-import { lowerNumber, lowerQuantity } from './limits.ts';
+import { lowerCount, lowerNumber, lowerQuantity } from './limits.ts';
 import { addressIn, planFor } from './result-places.ts';
 import { lowerDate } from './shop.ts';
 import type { Signature } from './signature.ts';
@@ -31,14 +31,19 @@ export function lowerResults(context: Context, nodes: readonly ast.Result[], pro
 /** Words that make a result of a name. */
 const resultWords = ['as', 'found', 'renewed', 'torque', 'done', 'note', 'pass', 'fail', 'out'];
 
+/** Where something was read: `at cylinder 3`, `at turbine`. */
+interface Where {
+  readonly place: ast.NameRef;
+  readonly number: string | null;
+}
+
 /** What followed the names of a result. */
 interface Facts {
   value: Quantity | null;
   /** A figure for each place. */
   series: readonly Quantity[] | null;
-  /** The number of a place: `cylinder 3`. */
-  place: string | null;
-  placeVerdict: 'pass' | 'fail' | null;
+  /** `at cylinder 3`, `at turbine`. */
+  place: Where | null;
   fitted: Quantity | null;
   /** `with MIC-1`. */
   tool: string | null;
@@ -53,7 +58,6 @@ const noFacts: Facts = {
   value: null,
   series: null,
   place: null,
-  placeVerdict: null,
   fitted: null,
   tool: null,
   gauge: null,
@@ -111,7 +115,7 @@ class ResultReader {
     if (behind !== null) this.only(behind, ['tool', 'gauge', 'text', 'place']);
     const watched = facts.gauge ?? facts.tool;
     if (name === null) return;
-    const where = addressIn(this.procedure, name, names.slice(1), facts.place, true);
+    const where = addressIn(this.procedure, name, wordsOf(names, facts), facts.place?.number ?? null, true);
     if ('wrong' in where) return this.refuse(where.at ?? node!, where.wrong);
     for (const { point, place } of where.readings)
       this.written.results.push({
@@ -211,18 +215,17 @@ class ResultReader {
     if (second !== undefined && !isPlanned) return this.refuse(second, `“${second.name}” is not a result here.`);
     const name = this.find(first, 'test', this.readable);
     const values = facts.series ?? (value === null ? null : [value]);
-    if (facts.placeVerdict !== null) return this.verdict([...names], facts.placeVerdict === 'pass', asFound, node);
     if (values === null) return this.refuse(node, 'Write what was read, or pass or fail.');
     this.only(node, [facts.series === null ? 'value' : 'series', 'tool', 'gauge', 'text', 'place']);
     if (name === null) return;
-    const where = addressIn(procedure, name, names.slice(1), facts.place);
+    const where = addressIn(procedure, name, wordsOf(names, facts), facts.place?.number ?? null);
     if ('wrong' in where) return this.refuse(where.at ?? node, where.wrong);
     const { readings, places } = where;
     if (readings.length !== values.length)
       return this.refuse(
         node,
         values.length === 1
-          ? `${first.name} is read at each ${places}: write one figure for each of ${readings.map(({ place }) => place).join(', ')}, separated by commas, or name the ${places}.`
+          ? `${first.name} is read at each ${places}: write one figure for each of ${readings.map(({ place }) => place).join(', ')}, separated by commas, or at which behind the figure.`
           : readings.length === 1
             ? `${first.name} is one figure here, and these are ${values.length}.`
             : `These are ${values.length} figures, and ${readings.length} are read: one for each ${places}, ${readings.map(({ place }) => place).join(', ')}.`,
@@ -247,8 +250,9 @@ class ResultReader {
   private isSlip(names: readonly ast.NameRef[]): boolean {
     const known = new Set([...this.readable, ...this.procedure.family.parts].map(({ name }) => name));
     for (const node of names) {
-      const [word] = known.has(node.name) ? [] : nearest(node.name, resultWords);
-      if (word === undefined || word === node.name) continue;
+      // What is nearer to a name is a slip in that, which has its own report.
+      const [word] = known.has(node.name) ? [] : nearest(node.name, [...resultWords, ...known]);
+      if (word === undefined || word === node.name || known.has(word)) continue;
       this.refuse(node, `“${node.name}” is not a result here. Did you mean ${word}?`);
       return true;
     }
@@ -266,8 +270,7 @@ class ResultReader {
           facts.series ??= this.series(fact);
           break;
         case 'ResultPlace':
-          facts.place ??= fact.place;
-          facts.placeVerdict ??= fact.verdict ?? null;
+          facts.place ??= this.place(fact);
           break;
         case 'ResultIn':
           facts.fitted ??= lowerQuantity(this.context, fact, 'value', fact.value, fact.sign);
@@ -288,6 +291,13 @@ class ResultReader {
       }
     }
     return facts;
+  }
+
+  private place(fact: ast.ResultPlace): Where | null {
+    const { place, number } = fact;
+    if (number === undefined) return { place, number: null };
+    const count = lowerCount(this.context, fact, 'number', number, { least: 1, like: 'at cylinder 3' });
+    return count === null ? null : { place, number: String(count) };
   }
 
   /** `92.1, 91.5, 92.0 mL`: all in the unit of the last. Null where a figure cannot be read (reported). */
@@ -350,6 +360,11 @@ class ResultReader {
   ) {
     this.context.syntax(code, message, this.context.source(node));
   }
+}
+
+/** The words that say where: those behind the name of the test, and the place behind its figure. */
+function wordsOf(names: readonly ast.NameRef[], { place }: Facts): ast.NameRef[] {
+  return [...names.slice(1), ...(place === null ? [] : [place.place])];
 }
 
 function keyOf(fact: ast.ResultFact): keyof Facts | null {

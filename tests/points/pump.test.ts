@@ -86,7 +86,7 @@ describe('the readings of a pump', () => {
     expect(pump(whole.replace('phasing 240.1, 120.2, 300.0', 'phasing 240.1, 120.2'))).toMatchObject({
       found: ['result-unreadable: These are 4 figures, and 5 are read: one for each cylinder, 2, 3, 4, 5, 6.'],
     });
-    expect(pump(`${whole}\n    phasing cylinder 4 300.2 cam °\n    ${done}`).missing()).toEqual([]);
+    expect(pump(`${whole}\n    phasing 300.2 cam ° at cylinder 4\n    ${done}`).missing()).toEqual([]);
   });
 
   it('say where they were read, or are refused', () => {
@@ -95,18 +95,18 @@ describe('the readings of a pump', () => {
       'result-unreadable: delivery is read at full, torque, idle, starting: write at which, behind its name.',
     ]);
     expect(found('delivery full 92 mL')).toEqual([
-      'result-unreadable: delivery is read at each cylinder: write one figure for each of 1, 2, 3, 4, 5, 6, separated by commas, or name the cylinder.',
+      'result-unreadable: delivery is read at each cylinder: write one figure for each of 1, 2, 3, 4, 5, 6, separated by commas, or at which behind the figure.',
     ]);
-    expect(found('delivery full cylinder 7 92 mL')).toEqual([
+    expect(found('delivery full 92 mL at cylinder 7')).toEqual([
       'result-unreadable: There is no cylinder 7: they are 1, 2, 3, 4, 5, 6.',
     ]);
-    expect(found('phasing cylinder 1 0 cam °')).toEqual([
+    expect(found('phasing 0 cam ° at cylinder 1')).toEqual([
       'result-unreadable: The others are read from cylinder 1, so it has no reading.',
     ]);
-    expect(found('delivery full cylinder 3 92 bar')).toEqual([
+    expect(found('delivery full 92 bar at cylinder 3')).toEqual([
       'unit-of-another-kind: 92 bar is a pressure, and a volume is read here. Check the unit.',
     ]);
-    expect(found('governor begins cylinder 2 1042 rpm')).toEqual([
+    expect(found('governor begins 1042 rpm at cylinder 2')).toEqual([
       'result-unreadable: “cylinder” is no part of this result.',
     ]);
   });
@@ -114,8 +114,8 @@ describe('the readings of a pump', () => {
   it('of the other cylinders stay good when one is set again', () => {
     const again = `${whole.replace('91.5, 92.0', '90.8, 92.0').replace(done, '')}
     renewed sleeve-2
-    delivery full cylinder 2 91.6 mL on GC-100  delivery torque cylinder 2 95.5 mL on GC-100
-    delivery idle cylinder 2 13.5 mL on GC-100  delivery starting cylinder 2 25.5 mL on GC-100
+    delivery full 91.6 mL at cylinder 2 on GC-100  delivery torque 95.5 mL at cylinder 2 on GC-100
+    delivery idle 13.5 mL at cylinder 2 on GC-100  delivery starting 25.5 mL at cylinder 2 on GC-100
     ${phasing}
     ${governor}
     ${done}`;

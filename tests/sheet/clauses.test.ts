@@ -48,7 +48,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
     ['at wheel', 'wheel'],
     ['at wheel "own corner"', 'wheel', 'own corner'],
     ['at 45 °C', '45 °C'],
-    ['at 600 rpm, rack 9.2 mm ±0.05', '600 rpm', 'rack 9.15 to 9.25 mm'],
+    ['at 600 rpm, rack 9.2 mm ±0.05', '600 rpm', 'rack 9.2 mm'],
     ['at 70..90 strokes/min', '70 to 90 strokes/min'],
   ],
   ToClause: [
