@@ -1,7 +1,7 @@
 import type { LimitUse, Procedure, Spec, Step, StepFacts } from '../model/procedure.ts';
 import type { DecisionRule, Shop, StandingTolerance } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
-import { isTestOf, own } from '../model/steps.ts';
+import { figuresAt, isTestOf, own, spreadsAt } from '../model/steps.ts';
 import { kindAdmits, kindOfUnit, quantitiesOf } from '../quantities/index.ts';
 import { oncePer } from '../quantities/memo.ts';
 import type { Kind, Limit, NominalLimit } from '../quantities/types.ts';
@@ -82,13 +82,25 @@ function limitsOfStep(step: Step, kindsOf: (test: string) => readonly Kind[] | n
       step.verb === 'torque' || step.verb === 'lock' ? say`the torque` : say`the limit`,
       step.verb === 'torque' || step.verb === 'lock' ? ['torque'] : test?.reads != null ? [test.reads] : null,
     ),
+    ...(own(step, 'plan')?.points ?? []).flatMap(({ name, limit, amount }) => [
+      ...made(
+        limit?.form === 'limit' ? limit.limit : null,
+        say`point ${name}`,
+        test?.reads != null ? [test.reads] : null,
+      ),
+      ...made(amount, say`the time or count of point ${name}`, ['time', 'strokes', 'turns']),
+    ]),
+    ...figuresAt(step).flatMap(({ name, limit }) =>
+      made(limit, name === null ? say`the figure that it is done at` : say`the ${name}`, null),
+    ),
+    ...spreadsAt(step).flatMap((limit) => made(limit, say`the spread`, test?.reads != null ? [test.reads] : null)),
     ...made(own(step, 'stretch'), say`the stretch`, ['length']),
     ...made(step.air, say`the air`, ['pressure']),
     ...made(own(step, 'bath'), say`the bath`, ['temperature']),
     ...made(test?.hold?.amount, say`the pressure held`, ['pressure']),
     ...made(test?.from, say`the pressure at the start`, ['pressure']),
     ...made(test?.to, say`the pressure at the end`, ['pressure']),
-    ...made(test?.forTime, say`the time`, ['time']),
+    ...made(test?.forTime, say`the time`, ['time', 'strokes']),
     ...made(test?.inTime, say`the time`, ['time']),
     // With the gauge shut nothing is done at a pressure.
     ...made(own(step, 'at'), say`the speed`, [

@@ -1,5 +1,5 @@
 import type { Procedure, Step, StepFacts, StepOf, TestFigures } from '../model/procedure.ts';
-import { own } from '../model/steps.ts';
+import { figuresAt, limitUses, own } from '../model/steps.ts';
 import { kindOfLimit, window } from '../quantities/index.ts';
 import { oncePer } from '../quantities/memo.ts';
 import type { Kind, Limit } from '../quantities/types.ts';
@@ -82,6 +82,9 @@ function conditions(procedure: StepFacts, step: Step): Pick<ConditionWork, 'word
     ),
     // With the gauge shut no pressure is seen, and none hurts the gauge.
     ...(own(step, 'gauge') === 'shut' && at != null && isPressure(at) ? [] : of(say`This step is done at`, at)),
+    ...figuresAt(step).flatMap(({ name, limit }) =>
+      of(name === null ? say`This step is done at` : say`This step is done with the ${name} at`, limit),
+    ),
     ...of(say`This step allows`, neverAbove == null ? null : { form: 'at most', most: neverAbove }),
     ...(byAir.has(step.verb) ? of(say`The air is`, step.air) : []),
     ...of(say`The bath is at`, own(step, 'bath')),
@@ -127,8 +130,7 @@ function written(limit: Limit): JudgedLimit[] {
 }
 
 function limitsOf(procedure: StepFacts, step: Step, which?: readonly Which[]): JudgedLimit[] {
-  const use = own(step, 'limit');
-  return use == null ? [] : judgedLimits(procedure, step, use, which);
+  return limitUses(step).flatMap((use) => judgedLimits(procedure, step, use, which));
 }
 
 /** A part that is measured with no limit: a shim within the range of its stock; for others nothing is known. */

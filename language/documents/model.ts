@@ -225,6 +225,8 @@ export interface StepBlock {
   readonly limits: readonly LimitLine[];
   /** A small table worked out beforehand: reading → hold pressure. */
   readonly lookups: readonly Lookup[];
+  /** Boxes of what is read at points and places. */
+  readonly tables: readonly TableBlock[];
   readonly facts: readonly Fact[];
   readonly notes: readonly Fact[];
   /** Boxes in the row of the step, a column per unit. */

@@ -286,6 +286,17 @@ export const de: Catalogue = {
     hold: 'SPERREN',
     stop: 'Nicht bestanden: diese Einheit nicht weiter prüfen.',
   },
+  /** Of what is read at points and places. */
+  plan: {
+    failed: 'Nur wo nicht bestanden: {place} für {place}.',
+    allAgain: 'Danach alle Punkte und Messstellen neu messen.',
+    failedAgain: 'Danach nur neu messen, was nicht bestanden hat.',
+    each: 'je {place}',
+    point: 'Punkt',
+    place: 'Messstelle',
+    again: 'Erneut gemessen',
+    limit: 'Grenzwert',
+  },
   boxes: {
     reading: 'Messwert',
     inWords: '{label}, in Worten',
@@ -693,6 +704,12 @@ export const de: Catalogue = {
       contrary:
         '{name}: von {before} auf {after}, und das bringt der Wechsel der Dicke ([shim]) dazwischen nicht. Beide Dicken und beide Messwerte prüfen und berichtigen, was falsch ist, oder den Grund in Anführungszeichen hinter den Messwert.',
       jump: '{name}: von {before} auf {after}, und dazwischen ist weder ein Wechsel ([shim]) noch ein neues Teil noch ein Anziehen eingetragen. Eintragen, was geändert wurde, in der Reihenfolge der Arbeit, oder den Grund in Anführungszeichen hinter den Messwert.',
+      placesApart:
+        '{name}: die Messstellen der Einheit liegen {spread} auseinander, zulässig ist {limit}. Die am weitesten abliegenden nachstellen und die neuen Messwerte eintragen.',
+      notAbove:
+        '{name}: {reading} liegt nicht über dem Messwert bei {other}, {before}. Beide Messwerte prüfen, oder die Einheit nachstellen und beide Punkte neu prüfen.',
+      notBelow:
+        '{name}: {reading} liegt nicht unter dem Messwert bei {other}, {before}. Beide Messwerte prüfen, oder die Einheit nachstellen und beide Punkte neu prüfen.',
       settles:
         '{name}: der letzte Messwert, {reading}, rechnet nicht mit {settling}, die durch Setzen verloren gehen ([spring] neu). Höher einstellen.',
       torque: '{name}: {reading} liegt außerhalb von {limit}. Neu anziehen und das Moment eintragen.',

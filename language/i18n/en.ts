@@ -286,6 +286,17 @@ export const en = {
     hold: 'HOLD',
     stop: 'If it fails, stop testing this unit.',
   },
+  /** Of what is read at points and places. */
+  plan: {
+    failed: 'For each {place} that failed.',
+    allAgain: 'Then measure all points and places again.',
+    failedAgain: 'Then measure again only what failed.',
+    each: 'each {place}',
+    point: 'Point',
+    place: 'Place',
+    again: 'Measured again',
+    limit: 'Limit',
+  },
   boxes: {
     reading: 'Reading',
     inWords: '{label}, in words',
@@ -695,6 +706,12 @@ export const en = {
       contrary:
         '{name}: it went from {before} to {after}, and that is not what the [shim] that was fitted in between brings. Check both [shims] and both readings, and correct what is wrong, or write the reason in quotes after the reading.',
       jump: '{name}: it went from {before} to {after}, and no other [shim], new part or torque is written down in between. Write what was changed, in the order in which it was done, or the reason in quotes after the reading.',
+      placesApart:
+        '{name}: the places of the unit are {spread} apart, and {limit} is allowed. Correct those that are furthest out, and write the new readings.',
+      notAbove:
+        '{name}: {reading} is not above what was read at {other}, {before}. Check both readings, or correct the unit and test both points again.',
+      notBelow:
+        '{name}: {reading} is not below what was read at {other}, {before}. Check both readings, or correct the unit and test both points again.',
       settles:
         '{name}: the last reading, {reading}, does not allow for the {settling} that the new [spring] will lose. Set it higher.',
       torque: '{name}: {reading} is outside {limit}. Tighten it again, and write the torque.',

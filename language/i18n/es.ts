@@ -280,6 +280,17 @@ export const es: Catalogue = {
     hold: 'RETENER',
     stop: 'Si no pasa, no seguir probando esta unidad.',
   },
+  /** Of what is read at points and places. */
+  plan: {
+    failed: 'Para cada {place} que no pasó.',
+    allAgain: 'Después, medir de nuevo todos los puntos y puestos.',
+    failedAgain: 'Después, medir de nuevo solo lo que no pasó.',
+    each: 'cada {place}',
+    point: 'Punto',
+    place: 'Puesto',
+    again: 'Medido de nuevo',
+    limit: 'Límite',
+  },
   boxes: {
     reading: 'Lectura',
     inWords: '{label}, en palabras',
@@ -682,6 +693,12 @@ export const es: Catalogue = {
       contrary:
         '{name}: pasó de {before} a {after}, y eso no es lo que da el cambio de [shim] hecho entre tanto. Revise los dos espesores y las dos lecturas y corrija lo que esté mal, o anote el motivo entre comillas tras la lectura.',
       jump: '{name}: pasó de {before} a {after}, y entre tanto no hay anotado ningún cambio de [shim], pieza nueva ni par de apriete. Anote lo que se cambió, en el orden en que se hizo, o el motivo entre comillas tras la lectura.',
+      placesApart:
+        '{name}: los puestos de la unidad difieren en {spread}, y se admite {limit}. Corrija los que más se apartan y anote las nuevas lecturas.',
+      notAbove:
+        '{name}: {reading} no está por encima de lo leído en {other}, {before}. Revise las dos lecturas, o corrija la unidad y vuelva a probar los dos puntos.',
+      notBelow:
+        '{name}: {reading} no está por debajo de lo leído en {other}, {before}. Revise las dos lecturas, o corrija la unidad y vuelva a probar los dos puntos.',
       settles:
         '{name}: la última lectura, {reading}, no cuenta con los {settling} que perderá [spring] nuevo. Ajústela más alta.',
       torque: '{name}: {reading} está fuera de {limit}. Apriete de nuevo y escriba el par.',

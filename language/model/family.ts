@@ -1,12 +1,15 @@
 import type { Quantity } from '../quantities/types.ts';
 import type { DangerFact } from './danger.ts';
 import type { DrawnAs } from './drawn-as.ts';
+import type { Places } from './plan.ts';
 import type { FluidKind } from './shop.ts';
 import type { Allow, Named, NameUse } from './source.ts';
 
 /** A family of units: parts, how they rest on and hold each other, faces, ports, joints, what proves them. */
 export interface Family extends Named {
   readonly parts: readonly Part[];
+  /** Where its units are read, one place after the other. */
+  readonly places: readonly Places[];
   readonly faces: readonly Face[];
   readonly ports: readonly Port[];
   readonly joints: readonly Joint[];

@@ -2,6 +2,7 @@ import type { Difference, Kind, Limit, Quantity, RangeLimit } from '../quantitie
 import type { ObjectKind } from '../syntax/verbs/verb.ts';
 import type { DangerFact } from './danger.ts';
 import type { Family } from './family.ts';
+import type { Condition, Plan } from './plan.ts';
 import type { AssetKind, DecisionRule, Shop } from './shop.ts';
 import type { Allow, Named, NameUse, Source } from './source.ts';
 import type { Verb } from './verbs.ts';
@@ -96,6 +97,8 @@ export interface Repair extends Named {
   /** Written inside an `on fail`, not as a `repair` of its own. */
   readonly inline: boolean;
   readonly allow: readonly Allow[];
+  /** `for each cylinder that failed`: the places that it is done for, one by one; null: for the unit. */
+  readonly eachOf: string | null;
 }
 
 /** Where steps are: on the main way, or where a unit is sent after a failed gate. */
@@ -144,6 +147,8 @@ export interface FailEntry {
   readonly tries: number | null;
   /** `repair`: the name of a repair. `at once`: what is done is written here. `verdict`: a check asks for it (`lap if`), not as a try before the others but as another outcome. */
   readonly as: 'repair' | 'at once' | 'verdict';
+  /** `then all again`: every point and place is read again after it, not only those that failed. */
+  readonly allAgain: boolean;
   /** `of the furthest out`: across the set, the unit furthest from the middle. */
   readonly furthestOut: boolean;
   readonly source: Source;
@@ -280,6 +285,10 @@ interface Looked extends Gauged {
 interface OnTester extends Looked, AtStation {
   /** `at 20..60 strokes/min`, `at 600 rpm`. */
   readonly at: Limit | null;
+  /** The other figures that it is taken at: `rack 9.0 mm ±0.05`, `oil 40 °C ±2`. */
+  readonly figures: readonly Condition[];
+  /** It is read at points or places, or worked out; null: once, of the unit. */
+  readonly plan: Plan | null;
 }
 
 interface ReadyToFit {
@@ -352,8 +361,10 @@ interface OwnFields {
       readonly moves: 'slides' | 'turns-free' | null;
     };
   /** With a limit it is a gate. */
-  measure: Looked &
-    ({ readonly limit: LimitUse; readonly gate: PartGate } | { readonly limit: null; readonly gate: null });
+  measure: Looked & { readonly plan: Plan | null } & (
+      | { readonly limit: LimitUse; readonly gate: PartGate }
+      | { readonly limit: null; readonly gate: null }
+    );
   read: OnTester & {
     /** The test, spec or master that is read. */
     readonly reading: string;

@@ -39,6 +39,8 @@ export const nearUnits: readonly NearUnit[] = [
   ...near('N·m', product, 'N-m'),
   ...near('N·m', dot, 'N m', 'N*m', 'N·M'),
   ...near('N·m', plural, 'Nms'),
+  ...near('N·cm', product, 'N-cm'),
+  ...near('N·cm', dot, 'N cm', 'N*cm'),
   ...near('cN·m', product, 'cN-m'),
   ...near('cN·m', dot, 'cN m', 'cN*m'),
   ...near(
@@ -100,6 +102,7 @@ export const nearUnits: readonly NearUnit[] = [
   ...near('lbf/in', mass, 'lb/in', 'lbs/in', 'lb per in'),
   ...near('lbf/in', say`one spelling for one unit`, 'lbf per in'),
 
+  ...near('µs', plural, 'usec', 'µsec'),
   ...near('ms', plural, 'msec', 'msecs'),
   ...near('s', plural, 'sec', 'secs', 'second', 'seconds', 'S'),
   ...near('min', plural, 'mins', 'minute', 'minutes'),
@@ -158,6 +161,10 @@ export const nearUnits: readonly NearUnit[] = [
     'strokes/minute',
     'spm',
   ),
+  ...near('Hz', say`one spelling for one unit`, 'hertz', 'cps'),
+  ...near('g', say`a large G is the unit of a magnetic field`, 'G'),
+  ...near('mm/s', say`one spelling for one unit`, 'mm/sec', 'mm per s'),
+  ...near('m/s²', say`one spelling for one unit`, 'm/s^2'),
   ...near('°', say`one spelling for one unit`, 'degs', 'degree', 'degrees'),
   ...near(
     'cam °',
@@ -186,6 +193,7 @@ export const nearUnits: readonly NearUnit[] = [
   ...near('V', plural, 'volt', 'volts', 'v'),
   ...near('A', plural, 'amp', 'amps', 'ampere', 'amperes'),
   ...near('Ω', plural, 'ohms'),
+  ...near('kΩ', plural, 'kohms'),
   ...near('%', say`one spelling for one unit`, 'percent', 'per cent', 'pct'),
 ];
 

@@ -7,7 +7,8 @@ import { window } from './window.ts';
 
 const absoluteZero: Quantity = { number: '-273.15', unit: '°C' };
 /** A full vacuum, with room for a round figure (−15 psi, −30 inHg): the air around presses with about 1.013 bar. */
-const vacuum: Quantity = { number: '-1.1', unit: 'bar' };
+const fullVacuum: Quantity = { number: '-1.1', unit: 'bar' };
+const deepest: Quantity = { number: '110', unit: 'kPa vacuum' };
 
 /** Kinds that have figures on both sides of nothing: a scale from −1 to 5 bar, a valve that is recessed by 0.1 mm. */
 const twoSided: ReadonlySet<Kind> = new Set<Kind>([
@@ -39,7 +40,9 @@ function whyImpossible(value: Quantity): Said | null {
   if (kind === 'temperature')
     return compare(value, absoluteZero) === -1 ? say`nothing is colder than −273.15 °C` : null;
   if (kind === 'pressure')
-    return compare(value, vacuum) === -1 ? say`no pressure is lower than a full vacuum, about −1.01 bar` : null;
+    return compare(value, fullVacuum) === -1 ? say`no pressure is lower than a full vacuum, about −1.01 bar` : null;
+  if (kind === 'vacuum' && compare(value, deepest) === 1)
+    return say`no vacuum is deeper than a full one, about 101 kPa`;
   return twoSided.has(kind) || decimalValue(value.number).compare(0) >= 0
     ? null
     : say`a ${term(kind)} cannot be below zero`;

@@ -42,11 +42,13 @@ const refusedBySpelling = new Map(refusedUnits.map((row) => [row.written, row.wh
  */
 export const judgedByCase = (spelling: string): boolean => spelling.replace(/[^A-Za-z]/gu, '').length > 1;
 
-const byLowerCase = new Map<string, UnitName>(
-  [...nearUnits.map((row): [string, UnitName] => [row.written, row.near]), ...spellings]
-    .filter(([spelling]) => judgedByCase(spelling))
-    .map(([spelling, name]) => [spelling.toLowerCase(), name]),
-);
+/** Of `mohm` and `Mohm` only the case tells which is meant. */
+const byLowerCase = new Map<string, Set<UnitName>>();
+for (const [spelling, name] of [...nearUnits.map((row): [string, UnitName] => [row.written, row.near]), ...spellings]) {
+  if (!judgedByCase(spelling)) continue;
+  const lower = spelling.toLowerCase();
+  byLowerCase.set(lower, (byLowerCase.get(lower) ?? new Set()).add(name));
+}
 
 /** Case differences that are another unit elsewhere: the message says which, so that nobody waves it through. */
 const otherMeaning: Readonly<Record<string, Said>> = {
@@ -71,7 +73,11 @@ export function readUnit(text: string): UnitReading {
   if (near !== undefined) return { near: near.near, why: near.why };
   const refused = refusedBySpelling.get(typed);
   if (refused !== undefined) return { refused };
-  const otherCase = byLowerCase.get(typed.toLowerCase());
+  const [otherCase, ...others] = byLowerCase.get(typed.toLowerCase()) ?? [];
+  if (others.length > 0)
+    return {
+      refused: say`"${typed}" can be read as ${[otherCase, ...others].join(' or as ')}: upper and lower case make different units.`,
+    };
   if (otherCase !== undefined) {
     const meaning = Object.hasOwn(otherMeaning, typed) ? otherMeaning[typed] : undefined;
     return {

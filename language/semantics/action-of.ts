@@ -1,3 +1,4 @@
+import type { Condition } from '../model/plan.ts';
 import type {
   Action,
   Choice,
@@ -15,6 +16,7 @@ import type { Allow, Source } from '../model/source.ts';
 import { partGateId, testGateId } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 import type { Limit, Quantity } from '../quantities/types.ts';
+import { noPlan, type PlanDraft, planOf } from './plans.ts';
 
 export type Draft<T> = { -readonly [key in keyof T]: T[key] };
 
@@ -54,6 +56,8 @@ export interface Said extends Draft<TestFigures> {
   reject: string | null;
   verdicts: readonly Verdict[];
   at: Limit | null;
+  figures: readonly Condition[];
+  plan: PlanDraft;
   spread: Limit | null;
   conditions: readonly string[];
   onFail: readonly FailEntry[];
@@ -105,6 +109,8 @@ export function sayNothing(source: Source): Said {
     reject: null,
     verdicts: none,
     at: null,
+    figures: none,
+    plan: noPlan(),
     spread: null,
     conditions: none,
     onFail: none,
@@ -151,7 +157,8 @@ export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' 
   };
   const { all, withObjects, fluid, holder, station, count, bath, limit, gauge, conditions, at, readyToFit } = said;
   const looked = { gauge, conditions };
-  const onTester = { ...looked, station, at };
+  const plan = planOf(said.plan);
+  const onTester = { ...looked, station, at, figures: said.figures, plan };
   switch (verb) {
     case 'receive':
     case 'tag':
@@ -229,8 +236,8 @@ export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' 
     }
     case 'measure':
       return limit === null
-        ? { ...base, verb, ...looked, limit, gate: null }
-        : { ...base, verb, ...looked, limit, gate: partGate(verb, said) };
+        ? { ...base, verb, ...looked, plan, limit, gate: null }
+        : { ...base, verb, ...looked, plan, limit, gate: partGate(verb, said) };
     case 'read': {
       const { reading, asFound, asLeft } = said;
       return { ...base, verb, ...onTester, reading, asFound, asLeft };

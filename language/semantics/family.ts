@@ -1,5 +1,6 @@
 import { type DrawnAs, drawnAs } from '../model/drawn-as.ts';
 import type { Adjuster, Face, Family, Joint, Part, Port } from '../model/family.ts';
+import type { Places } from '../model/plan.ts';
 import type { NameUse } from '../model/source.ts';
 import { amount, formatQuantity, kindOfUnit, type Quantity } from '../quantities/index.ts';
 import { say } from '../say/say.ts';
@@ -9,6 +10,7 @@ import { allowsWithin, lowerAllow } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
 import { lowerMeasure, lowerNumber, lowerQuantity } from './limits.ts';
+import { placesOf } from './plans.ts';
 import { named } from './shop.ts';
 import { lowerSolidBolt } from './solid-bolt.ts';
 import { unreadLine } from './unread.ts';
@@ -19,13 +21,15 @@ const mostCylinders = 32;
 export function lowerFamily(context: Context, node: ast.Family): Family {
   const items = <T extends ast.FamilyItem>(type: T['$type']) => node.items.filter((item) => item.$type === type) as T[];
   for (const item of items<ast.Unread>('Unread')) {
-    unreadLine(context, item, ['part', 'face', 'port', 'joint', 'adjuster', 'proven', 'always']);
+    unreadLine(context, item, ['part', 'places', 'face', 'port', 'joint', 'adjuster', 'proven', 'always']);
   }
-  const parts = partsOf(context, items<ast.Part>('Part'));
+  const places = placesOf(context, items<ast.Places>('Places'));
+  const parts = partsOf(context, items<ast.Part>('Part'), places);
   const ports = items<ast.Port>('Port').flatMap((port) => portsOf(context, port, parts));
   const family = {
     ...named(context, node),
     parts,
+    places,
     faces: facesOf(context, items<ast.Face>('Face'), parts),
     ports,
     joints: items<ast.Joint>('Joint').flatMap((joint) => jointsOf(context, joint, parts, ports)),
@@ -66,10 +70,10 @@ function findParts(context: Context, parts: readonly Part[], ref: ast.NameRef): 
   return found;
 }
 
-function partsOf(context: Context, nodes: readonly ast.Part[]): Part[] {
+function partsOf(context: Context, nodes: readonly ast.Part[], places: readonly Places[]): Part[] {
   const declared = nodes.flatMap((node) => {
     const each = node.facts.find((fact) => fact.$type === 'PartEach') as ast.PartEach | undefined;
-    const positions = each === undefined ? [null] : positionsOf(context, each);
+    const positions = each === undefined ? [null] : positionsOf(context, each, places);
     return positions.map((position) => ({ node, part: bareParts(context, node, position) }));
   });
   const parts = context.unique(
@@ -81,8 +85,19 @@ function partsOf(context: Context, nodes: readonly ast.Part[]): Part[] {
     .map(({ node, part }) => withRelations(context, node, part, parts));
 }
 
-function positionsOf(context: Context, each: ast.PartEach): (number | null)[] {
-  const ends = (['low', 'high'] as const).map((end) => lowerNumber(context, each, end, each[end]));
+function positionsOf(context: Context, each: ast.PartEach, places: readonly Places[]): (number | null)[] {
+  const { low: from, high: to } = each;
+  if (from === undefined || to === undefined) {
+    const listed = places.find(({ name }) => name === 'cylinder');
+    if (listed !== undefined) return listed.places.map(({ name }) => Number(name));
+    context.syntax(
+      'wrong-use-of-name',
+      say`The family lists no cylinders, so nobody knows how many of these there are. Write places cylinder 1..6 in the family, or for each cylinder 1..6 here.`,
+      context.source(each),
+    );
+    return [null];
+  }
+  const ends = [lowerNumber(context, each, 'low', from), lowerNumber(context, each, 'high', to)];
   if (ends.includes(null)) return [null];
   const [low, high] = ends.map(Number) as [number, number];
   if (!Number.isInteger(low) || !Number.isInteger(high) || low < 1 || high < low || high - low >= mostCylinders) {

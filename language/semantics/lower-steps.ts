@@ -36,6 +36,7 @@ import { lowerAmount, lowerCount, lowerLimit, lowerMeasure, lowerQuantity, lower
 import { keptLayout, type Layout, type Lookup, layoutOf, type Memo, sameLayout } from './memo.ts';
 import { lowerPasses } from './passes.ts';
 import { phraseOfItem, phrasesOf } from './phrase-of.ts';
+import { checkPlan, lowerConditions, lowerEach, lowerFrom, lowerPoint, lowerWorkedOut } from './plans.ts';
 import type { Scope, Sequences } from './scope.ts';
 import { synonymMessage, synonyms } from './synonyms.ts';
 import { unreadLine } from './unread.ts';
@@ -436,6 +437,7 @@ class SingleStepLowering {
         : this.objects(subjects, verbTable[verb].objects as ObjectKind[]);
     if (reads) said.reading = this.reading(subjects);
     for (const clause of clauses) this.clause(clause, said);
+    checkPlan(this.context, this.node, said.plan);
     const proves = clauses.find((clause) => clause.$type === 'ProvesClause');
     if (proves !== undefined && said.through !== null && (said.hold !== null || said.reads === 'pressure'))
       this.closedOver(said.through, proves);
@@ -620,12 +622,9 @@ class SingleStepLowering {
         } else if (clause.name !== undefined) said.fluid = this.found(clause.name, 'fluid', this.names.shop.fluids);
         return;
       case 'AtClause':
-        if (clause.limit !== undefined) {
-          const limit = lowerLimit(context, clause.limit);
-          if (verbIs(this.verb, 'reads')) said.at = limit;
-          else if (limit === null || kindOfLimit(limit) === 'temperature') said.bath = limit;
-          else this.meansNothing(clause);
-        } else if (clause.name !== undefined) {
+        if (clause.places !== undefined) said.plan.places = lowerEach(context, this.names.family, clause.places);
+        else if (clause.conditions.length > 0) this.conditions(clause, said);
+        else if (clause.name !== undefined) {
           said.station = this.found(clause.name, 'station', this.names.shop.stations);
           if (clause.text !== undefined) addText(said, clause.text);
         }
@@ -646,7 +645,8 @@ class SingleStepLowering {
       case 'ByClause':
         return this.by(clause, said);
       case 'FromClause':
-        said.from = lowerLimit(context, clause.limit);
+        if (clause.limit === undefined) lowerFrom(context, this.names.family, clause, said.plan);
+        else said.from = lowerLimit(context, clause.limit);
         return;
       case 'ForClause':
         if (clause.trial) said.forTrial = true;
@@ -657,6 +657,7 @@ class SingleStepLowering {
         return;
       case 'WithinClause':
         this.limit(this.limitUse(clause.limit, clause.name, clause), clause, said);
+        if (clause.each) said.plan.perPlace = true;
         return;
       case 'AcceptClause':
         said.accept = clause.text ?? null;
@@ -704,6 +705,13 @@ class SingleStepLowering {
         return;
       case 'SpreadClause':
         said.spread = lowerSpread(context, clause.limit);
+        if (this.verb !== 'across') said.plan.spread = said.spread;
+        return;
+      case 'PointClause':
+        said.plan.points = context.unique([...said.plan.points, this.point(clause, said)], 'point');
+        return;
+      case 'WorkedClause':
+        said.plan.workedOut = lowerWorkedOut(context, clause);
         return;
       case 'ProvesClause':
         said.through = clause.names.flatMap((path) => this.provenThrough(path));
@@ -741,6 +749,47 @@ class SingleStepLowering {
         return;
       }
     }
+  }
+
+  /** The figures that a reading is taken at. The first that has no name is the speed, or the pressure, of the step. */
+  private conditions(clause: ast.AtClause, said: Said) {
+    const { context } = this;
+    const [first] = clause.conditions;
+    // `at tester at least 20 bar`: a station, and the limit of the step.
+    const station = first?.name === undefined ? undefined : firstNamed(this.names.shop.stations, first.name.name);
+    if (first?.name !== undefined && station !== undefined && this.takes('at station')) {
+      context.link(context.source(first.name), station.source, station.name, 'station');
+      said.station = station.name;
+      if (this.takes('amount')) {
+        const limit = lowerLimit(context, first.limit);
+        if (this.verb === 'prime' || this.verb === 'wait') said.count = limit;
+        else if (limit !== null) said.limit = { form: 'limit', limit, source: this.source(clause) };
+      } else this.meansNothing(clause);
+      return;
+    }
+    const conditions = lowerConditions(context, clause.conditions, (node) => this.source(node));
+    if (!verbIs(this.verb, 'reads')) {
+      said.bath = conditions[0]?.limit ?? null;
+      const isBath = conditions.length === clause.conditions.length && first?.name === undefined;
+      if (conditions.length > 1 || (said.bath !== null && !(isBath && kindOfLimit(said.bath) === 'temperature'))) {
+        said.bath = null;
+        this.meansNothing(clause);
+      }
+      return;
+    }
+    const plain = said.at === null ? conditions.find(({ name }) => name === null) : undefined;
+    if (plain !== undefined) said.at = plain.limit;
+    said.figures = [...said.figures, ...conditions.filter((one) => one !== plain)];
+  }
+
+  private point(clause: ast.PointClause, { plan }: Said) {
+    return lowerPoint(
+      this.context,
+      clause,
+      plan.points,
+      (limit, name, at) => this.limitUse(limit, name, at),
+      (node) => this.source(node),
+    );
   }
 
   private with(clause: ast.WithClause, said: Said) {
@@ -1021,13 +1070,13 @@ class SingleStepLowering {
         entry.fluid ?? null,
         entry,
       );
-      return { ...inline, tries: tries ?? inline.tries, furthestOut: entry.furthest };
+      return { ...inline, tries: tries ?? inline.tries, furthestOut: entry.furthest, allAgain: entry.again };
     }
     if (entry.repair === undefined) return null;
     const repair = this.find(entry.repair.name, 'repair', 'repairs', this.context.source(entry.repair));
     return repair === null
       ? null
-      : { repair, as: 'repair', tries, furthestOut: entry.furthest, source: this.source(entry) };
+      : { repair, as: 'repair', tries, furthestOut: entry.furthest, allAgain: entry.again, source: this.source(entry) };
   }
 
   /** `on fail renew needle`, `lap if "…"`: a repair of one step, named by its words. */
@@ -1059,10 +1108,12 @@ class SingleStepLowering {
       tries: null,
       inline: true,
       allow: [],
+      eachOf: null,
     });
+    const once = { furthestOut: false, allAgain: false };
     return entry === null
-      ? { repair: name, as: 'verdict', tries: Number.POSITIVE_INFINITY, furthestOut: false, source }
-      : { repair: name, as: 'at once', tries: null, furthestOut: false, source };
+      ? { repair: name, as: 'verdict', tries: Number.POSITIVE_INFINITY, ...once, source }
+      : { repair: name, as: 'at once', tries: null, ...once, source };
   }
 }
 

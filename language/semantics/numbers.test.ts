@@ -33,6 +33,8 @@ const rows: readonly Row[] = [
   ['shop', 'air below @ bar'],
   ['family', 'part plunger "Plunger" on body for each cylinder @..3'],
   ['family', 'part plunger "Plunger" on body for each cylinder 1..@'],
+  ['family', 'places bank @..3'],
+  ['family', 'places bank 1..@'],
   ['family', 'part coil "Spring" on shim binds over @ mm'],
   ['family', 'joint bolt to body "M8" solid class @'],
   ['family', 'adjuster bolt sets opening, @ bar per turn'],
@@ -89,6 +91,9 @@ const rows: readonly Row[] = [
   ['job', 'unit @ number A'],
   ['job', 'unit 1 number A { opening @ bar on G-1 }'],
   ['job', 'unit 1 number A { shim in @ mm }'],
+  ['job', 'unit 1 number A { amount 5 mL at bore @ }'],
+  ['job', 'unit 1 number A { amount @, 2, 3 mL }'],
+  ['job', 'unit 1 number A { amount 1, 2, @ mL }'],
 ];
 
 /** A workspace with one line put in, and the number of that line. */
@@ -109,6 +114,7 @@ function withLine([where, line]: Row, number: string) {
     '  part bolt "Bolt" on body',
     '  part shim "Shim" in body chosen from shims',
     '  joint nut to body',
+    '  places bore 1..3',
     ...put('family'),
     '}',
     'procedure p for holder at bench revision A {',
@@ -120,6 +126,7 @@ function withLine([where, line]: Row, number: string) {
     '    prime 6 strokes with gauge shut',
     ...put('steps'),
     '    test opening read pressure within opening',
+    '    test amount read volume at each bore within 1..9000 mL source "x"',
     '  }',
     '  repair fix { wash nut in solvent }',
     '}',

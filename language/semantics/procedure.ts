@@ -31,6 +31,7 @@ import {
 } from './lower-steps.ts';
 import { LoweredBlock } from './lowered-block.ts';
 import { Memo } from './memo.ts';
+import { lowerEach } from './plans.ts';
 import { type Scope, Sequences } from './scope.ts';
 import { lowerDate, named } from './shop.ts';
 import { lowerPartNumber, lowerSpec } from './specs.ts';
@@ -129,7 +130,16 @@ export function lowerProcedure(
     lowered(block, `${index + 1}.`, (base): Stage => ({ ...base, together: block.together })),
   );
   const written = repairBlocks.map((block, index) =>
-    lowered(block, `R${index + 1}.`, (base): Repair => ({ ...base, tries: null, inline: false })),
+    lowered(
+      block,
+      `R${index + 1}.`,
+      (base): Repair => ({
+        ...base,
+        tries: null,
+        inline: false,
+        eachOf: eachOf(context, family, block.node),
+      }),
+    ),
   );
   const all = [...stages, ...written];
   const hazards = body.hazards
@@ -327,6 +337,11 @@ function testsOf(context: Context, blocks: readonly BodyBlock[], family: Family,
     const { tests: written, calls } = outlineOf(lines);
     for (const { name: ref } of written)
       if (!tests.has(ref.name)) tests.set(ref.name, { name: ref.name, source: context.source(ref) });
+    for (const { clauses } of written)
+      for (const clause of clauses)
+        if (clause.$type === 'WorkedClause')
+          for (const { name, source } of [clause.first, clause.second].map((one) => named(context, one)))
+            if (!tests.has(name)) tests.set(name, { name, source });
     for (const call of calls) {
       const sequence = sequences.get(call.name.name);
       if (sequence !== undefined) called.add(sequence);
@@ -336,6 +351,11 @@ function testsOf(context: Context, blocks: readonly BodyBlock[], family: Family,
   // A set takes what is put into it while it is walked.
   for (const { lines } of called) read(lines);
   return [...tests.values(), ...family.provenBy.filter(({ name }) => !tests.has(name))];
+}
+
+/** `for each cylinder that failed`. */
+function eachOf(context: Context, family: Family, node: ast.Stage | ast.Repair): string | null {
+  return node.$type === 'Repair' && node.places !== undefined ? lowerEach(context, family, node.places) : null;
 }
 
 type BlockBase = ReturnType<typeof blockHead> & Pick<Block, 'steps'>;

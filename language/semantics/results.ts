@@ -1,4 +1,5 @@
 import type { ReadingResult, Result } from '../model/job.ts';
+import { readingAt, readingId } from '../model/reading-id.ts';
 import type { NameUse } from '../model/source.ts';
 import { formatQuantity, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import { kindAdmits } from '../quantities/kinds.ts';
@@ -9,7 +10,8 @@ import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
 import type { ProblemCode } from '../syntax/problem-code.ts';
 import type { Context } from './context.ts';
-import { lowerQuantity } from './limits.ts';
+import { lowerCount, lowerNumber, lowerQuantity } from './limits.ts';
+import { addressIn, planFor } from './result-places.ts';
 import { lowerDate } from './shop.ts';
 import type { Signature } from './signature.ts';
 
@@ -30,9 +32,19 @@ export function lowerResults(context: Context, nodes: readonly ast.Result[], pro
 /** Words that make a result of a name. */
 const resultWords = ['as', 'found', 'renewed', 'torque', 'done', 'note', 'pass', 'fail', 'out'];
 
+/** Where something was read: `at cylinder 3`, `at turbine`. */
+interface Where {
+  readonly place: ast.NameRef;
+  readonly number: string | null;
+}
+
 /** What followed the names of a result. */
 interface Facts {
   value: Quantity | null;
+  /** A figure for each place. */
+  series: readonly Quantity[] | null;
+  /** `at cylinder 3`, `at turbine`. */
+  place: Where | null;
   fitted: Quantity | null;
   /** `with MIC-1`. */
   tool: string | null;
@@ -43,7 +55,17 @@ interface Facts {
   text: string | null;
 }
 
-const noFacts: Facts = { value: null, fitted: null, tool: null, gauge: null, by: null, on: null, text: null };
+const noFacts: Facts = {
+  value: null,
+  series: null,
+  place: null,
+  fitted: null,
+  tool: null,
+  gauge: null,
+  by: null,
+  on: null,
+  text: null,
+};
 
 class ResultReader {
   private readonly context: Context;
@@ -74,33 +96,44 @@ class ResultReader {
         if (names.length === 0 && node.facts.length === 0) return;
         continue;
       }
-      const verdict = names[1]?.name;
-      if (verdict !== 'pass' && verdict !== 'fail') break;
-      const [name] = names.splice(0, 2);
-      this.verdict(name!, verdict === 'pass', asFound, names.length === 0 ? node : null);
+      const at = names.findIndex(({ name }) => name === 'pass' || name === 'fail');
+      // `seat-leak pass`, or of a test with points and places `spray full turbine pass`.
+      if (at < 1 || at > 1 + this.placedWords(names[0]!)) break;
+      const about = names.splice(0, at + 1);
+      this.verdict(about.slice(0, -1), about.at(-1)!.name === 'pass', asFound, names.length === 0 ? node : null);
       if (names.length === 0) return;
     }
     this.last(node, names, asFound);
   }
 
   /** What follows the last name of a line belongs to that. */
-  private verdict(node: ast.NameRef, passed: boolean, asFound: boolean, behind: ast.Result | null) {
+  private verdict(names: readonly ast.NameRef[], passed: boolean, asFound: boolean, behind: ast.Result | null) {
     const parts = this.procedure.family.parts;
-    const name = this.find(node, 'test', [...this.readable, ...parts]);
-    const source = this.context.source(node);
+    const [node] = names;
+    const name = this.find(node!, 'test', [...this.readable, ...parts]);
+    const source = this.context.source(node!);
     const facts = behind === null ? noFacts : this.factsOf(behind);
-    if (behind !== null) this.only(behind, ['tool', 'gauge', 'text']);
+    if (behind !== null) this.only(behind, ['tool', 'gauge', 'text', 'place']);
     const watched = facts.gauge ?? facts.tool;
-    if (name !== null)
+    if (name === null) return;
+    const where = addressIn(this.procedure, name, wordsOf(names, facts), facts.place?.number ?? null, true);
+    if ('wrong' in where) return this.refuse(where.at ?? node!, where.wrong);
+    for (const { point, place } of where.readings)
       this.written.results.push({
         form: 'verdict',
-        name,
+        name: readingId({ test: name, point, place }),
         asFound,
         passed,
         watched,
         text: facts.text,
         source,
       });
+  }
+
+  /** How many words may say where a test was read, behind its name. */
+  private placedWords({ name }: ast.NameRef): number {
+    const plan = planFor(this.procedure, name);
+    return plan === null ? 0 : Number(plan.points.length > 0) + 2 * Number(plan.places !== null);
   }
 
   /** Takes the parts that come next off the names. The first is one, whatever else may have its name. */
@@ -180,21 +213,49 @@ class ResultReader {
         });
       return;
     }
-    if (this.isSlip(names)) return;
-    if (second !== undefined) return this.refuse(second, say`“${second.name}” is not a result here.`);
+    const isPlanned = planFor(procedure, first.name) !== null;
+    if (!isPlanned && this.isSlip(names)) return;
+    if (second !== undefined && !isPlanned) return this.refuse(second, say`“${second.name}” is not a result here.`);
     const name = this.find(first, 'test', this.readable);
-    if (value === null) return this.refuse(node, say`Write what was read, or pass or fail.`);
-    this.only(node, ['value', 'tool', 'gauge', 'text']);
-    if (name !== null && this.isOf(value, readableOf(procedure, name), node))
-      written.results.push({ form: 'reading', name, asFound, value, ...this.readOn(facts, value), text, source });
+    const values = facts.series ?? (value === null ? null : [value]);
+    if (values === null) return this.refuse(node, say`Write what was read, or pass or fail.`);
+    this.only(node, [facts.series === null ? 'value' : 'series', 'tool', 'gauge', 'text', 'place']);
+    if (name === null) return;
+    const where = addressIn(procedure, name, wordsOf(names, facts), facts.place?.number ?? null);
+    if ('wrong' in where) return this.refuse(where.at ?? node, where.wrong);
+    const { readings, places } = where;
+    if (readings.length !== values.length)
+      return this.refuse(
+        node,
+        values.length === 1
+          ? say`${first.name} is read at each ${places}: write one figure for each of ${readings.map(({ place }) => place).join(', ')}, separated by commas, or at which behind the figure.`
+          : readings.length === 1
+            ? say`${first.name} is one figure here, and these are ${values.length}.`
+            : say`These are ${values.length} figures, and ${readings.length} are read: one for each ${places}, ${readings.map(({ place }) => place).join(', ')}.`,
+      );
+    for (const [index, { point, place }] of readings.entries()) {
+      const id = readingId({ test: name, point, place });
+      const read = values[index]!;
+      if (!this.isOf(read, readableOf(procedure, id), node)) return;
+      written.results.push({
+        form: 'reading',
+        name: id,
+        asFound,
+        value: read,
+        ...this.readOn(facts, read),
+        text,
+        source,
+      });
+    }
   }
 
   /** Whether a word that makes a result is misspelled: reported, where no test or part is called so. */
   private isSlip(names: readonly ast.NameRef[]): boolean {
     const known = new Set([...this.readable, ...this.procedure.family.parts].map(({ name }) => name));
     for (const node of names) {
-      const [word] = known.has(node.name) ? [] : nearest(node.name, resultWords);
-      if (word === undefined || word === node.name) continue;
+      // What is nearer to a name is a slip in that, which has its own report.
+      const [word] = known.has(node.name) ? [] : nearest(node.name, [...resultWords, ...known]);
+      if (word === undefined || word === node.name || known.has(word)) continue;
       this.refuse(node, say`“${node.name}” is not a result here. Did you mean ${word}?`);
       return true;
     }
@@ -207,6 +268,12 @@ class ResultReader {
       switch (fact.$type) {
         case 'ResultValue':
           facts.value ??= lowerQuantity(this.context, fact, 'value', fact.value, fact.sign);
+          break;
+        case 'ResultSeries':
+          facts.series ??= this.series(fact);
+          break;
+        case 'ResultPlace':
+          facts.place ??= this.place(fact);
           break;
         case 'ResultIn':
           facts.fitted ??= lowerQuantity(this.context, fact, 'value', fact.value, fact.sign);
@@ -227,6 +294,24 @@ class ResultReader {
       }
     }
     return facts;
+  }
+
+  private place(fact: ast.ResultPlace): Where | null {
+    const { place, number } = fact;
+    if (number === undefined) return { place, number: null };
+    const count = lowerCount(this.context, fact, 'number', number, { least: 1, like: 'at cylinder 3' });
+    return count === null ? null : { place, number: String(count) };
+  }
+
+  /** `92.1, 91.5, 92.0 mL`: all in the unit of the last. Null where a figure cannot be read (reported). */
+  private series(fact: ast.ResultSeries): Quantity[] | null {
+    const last = lowerQuantity(this.context, fact.last, 'value', fact.last.value, fact.last.sign);
+    const numbers = fact.numbers.map((one) => {
+      const number = lowerNumber(this.context, one, 'number', one.number);
+      return number === null || one.sign === undefined ? number : `-${number}`;
+    });
+    if (last === null || numbers.includes(null)) return null;
+    return [...numbers.map((number) => ({ number: number!, unit: last.unit })), last];
   }
 
   /** What follows a result and is not part of it, or is there twice, would be lost. */
@@ -280,10 +365,19 @@ class ResultReader {
   }
 }
 
+/** The words that say where: those behind the name of the test, and the place behind its figure. */
+function wordsOf(names: readonly ast.NameRef[], { place }: Facts): ast.NameRef[] {
+  return [...names.slice(1), ...(place === null ? [] : [place.place])];
+}
+
 function keyOf(fact: ast.ResultFact): keyof Facts | null {
   switch (fact.$type) {
     case 'ResultValue':
       return 'value';
+    case 'ResultSeries':
+      return 'series';
+    case 'ResultPlace':
+      return 'place';
     case 'ResultIn':
       return 'fitted';
     case 'ResultOn':
@@ -319,8 +413,12 @@ function only(...kinds: readonly Kind[]): Readable {
 }
 
 /** What a test reads: every unit that the limits take which it is held to; without one, what its own words take. */
-function readableOf({ specs, tests, numbers }: Signature, name: string): Readable {
-  const { limit = null, inTime = null, reads = null } = tests.find((test) => test.name === name) ?? {};
+function readableOf({ specs, tests, numbers }: Signature, id: string): Readable {
+  const { test: name, point } = readingAt(id);
+  const all = tests.filter((test) => test.name === name);
+  const at = all.flatMap(({ plan }) => plan?.points.find((one) => one.name === point) ?? []);
+  const { limit: own = null, inTime = null, reads = null } = all[0] ?? {};
+  const limit = at.find((one) => one.limit !== null)?.limit ?? own;
   if (inTime !== null) return only('time');
   if (limit?.form === 'limit') return only(kindOfLimit(limit.limit));
   const spec = specs.find((one) => one.name === (limit?.spec ?? name));

@@ -47,6 +47,9 @@ export function named(
     | ast.Stock
     | ast.Master
     | ast.Part
+    | ast.Places
+    | ast.PointClause
+    | ast.Operand
     | ast.Family
     | ast.Procedure
     | ast.Stage

@@ -23,6 +23,7 @@ export const itemHeads = [
   'proven',
   'master',
   'always',
+  'places',
   'wrench',
   'fluid',
   'stock',
@@ -36,7 +37,7 @@ export const itemHeads = [
 /** What has a name of its own, by what it is in. */
 export const namedItems: ReadonlyMap<string, readonly string[]> = new Map([
   ['shop', ['station', 'wrench', 'gauge', 'tool', 'fluid', 'stock', 'master']],
-  ['family', ['part']],
+  ['family', ['part', 'places']],
   ['procedure', ['spec', 'number', 'stage', 'repair', 'sequence']],
 ]);
 
@@ -74,6 +75,8 @@ export const kindWords = [
   'volume',
   'flow',
   'speed',
+  'frequency',
+  'vibration',
   'count',
   'stiffness',
   'voltage',
@@ -114,6 +117,8 @@ export const continuing = [
   'threads',
   'solid',
   'passes',
+  'point',
+  'worked',
   'slides',
   'turns-free',
   'spread',

@@ -182,6 +182,7 @@ export function randomFamilies(most = 40, sane = false): fc.Arbitrary<Family> {
         title,
         source,
         parts,
+        places: [],
         faces,
         ports,
         joints,

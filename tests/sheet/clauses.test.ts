@@ -48,6 +48,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
     ['at wheel', 'wheel'],
     ['at wheel "own corner"', 'wheel', 'own corner'],
     ['at 45 °C', '45 °C'],
+    ['at 600 rpm, rack 9.2 mm ±0.05', '600 rpm', 'rack 9.2 mm'],
     ['at 70..90 strokes/min', '70 to 90 strokes/min'],
   ],
   ToClause: [
@@ -118,6 +119,9 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
   // Its caution is before the step or at the head of the stage: tests/cautions.test.ts.
   DangerClause: [],
   ReadClause: [['read pressure']],
+  // Points and places have a table of their own: tests/sheet/points.test.ts.
+  PointClause: [],
+  WorkedClause: [],
   HoldClause: [
     ['hold 17 bar below opening', '17 bar below'],
     ['hold 217 bar', '217 bar'],

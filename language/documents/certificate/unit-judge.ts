@@ -4,6 +4,7 @@ import {
   heldInService,
   type RequiredTorque,
   stepsFor,
+  testsFor,
   torqueLimits,
   torqueSteps,
 } from '../../analysis/held.ts';
@@ -12,9 +13,11 @@ import type { Words } from '../../i18n/index.ts';
 import { limitWords } from '../../i18n/limit-words.ts';
 import type { ReadingResult, Result, ShimResult, TorqueResult, Unit } from '../../model/job.ts';
 import type { Procedure, Step } from '../../model/procedure.ts';
+import { readingAt, readingId } from '../../model/reading-id.ts';
 import type { Asset } from '../../model/shop.ts';
+import { limitUses } from '../../model/steps.ts';
 import { capital, nameWords, partWords } from '../../model/titles.ts';
-import { add, compare, kindOfLimit, kindOfUnit, window } from '../../quantities/index.ts';
+import { add, asDifference, between, compare, kindOfLimit, kindOfUnit, window } from '../../quantities/index.ts';
 import type { Difference, Quantity } from '../../quantities/types.ts';
 import type { Window } from '../../quantities/window.ts';
 import { type Change, Changes } from './changes.ts';
@@ -40,6 +43,8 @@ export class UnitJudge {
   private readonly procedure: Procedure;
   private readonly unit: Unit;
   private readonly changes: Changes;
+  /** What was written down, of readings that are worked out. */
+  private readonly basis = new Map<Result, Result>();
 
   constructor(known: Known, unit: Unit) {
     this.known = known;
@@ -57,7 +62,9 @@ export class UnitJudge {
     if (asked.notRequired && reading === null && verdict === null) return null;
     const title = nameWords(this.procedure, name);
     const problems: Say[] = [];
-    const changed = [reading, verdict].flatMap((one) => (one === null ? [] : (this.changes.after(one, name) ?? [])))[0];
+    const changed = [reading, verdict].flatMap((one) =>
+      one === null ? [] : (this.changes.after(this.basis.get(one) ?? one, name) ?? []),
+    )[0];
     if (reading === null && verdict === null) problems.push(this.noResult(title, name));
     else if (changed !== undefined) problems.push(this.stale(title, changed));
     else if (reading === null && asked.limits.length > 0)
@@ -84,7 +91,7 @@ export class UnitJudge {
     const asked = askedOf(this.procedure, name, this.unit);
     const { reading, verdict } = this.last(name);
     const fresh = <T extends Read>(result: T | null) =>
-      result === null || this.changes.after(result, name) !== null ? null : result;
+      result === null || this.changes.after(this.basis.get(result) ?? result, name) !== null ? null : result;
     const [last, said] = [fresh(reading), this.counts(asked, reading, verdict) ? fresh(verdict) : null];
     return last === null && said === null ? null : this.judged(asked, last, said, []);
   }
@@ -343,13 +350,36 @@ export class UnitJudge {
     const of = this.unit.results.filter((one): one is Read => one.form === 'reading' || one.form === 'verdict');
     const mine = of.filter((one) => one.name === name && !isFound(one));
     return {
-      reading: mine.findLast((one) => one.form === 'reading') ?? null,
+      reading: mine.findLast((one) => one.form === 'reading') ?? this.workedOut(name),
       verdict: mine.findLast((one) => one.form === 'verdict') ?? null,
     };
   }
 
+  /** What comes of two readings, as if it had been read with the second of them. Null: one is missing. */
+  private workedOut(id: string): ReadingResult | null {
+    const { test, ...at } = readingAt(id);
+    const plan = testsFor(this.procedure, this.unit.number).findLast(({ gate }) => gate.test === test)?.plan;
+    if (plan?.workedOut == null) return null;
+    const { first, second, how } = plan.workedOut;
+    const [a, b] = [first, second].map(({ name }) => {
+      const of = readingId({ test: name, ...at });
+      return this.unit.results.findLast(
+        (one): one is ReadingResult => one.form === 'reading' && !one.asFound && one.name === of,
+      );
+    });
+    if (a === undefined || b === undefined) return null;
+    const value = how === 'less' ? between(a.value, b.value) : add(a.value, asDifference(b.value));
+    if (value === null) return null;
+    const { number, unit } = value;
+    const { results } = this.unit;
+    const later = results.indexOf(a) > results.indexOf(b) ? a : b;
+    const made = { ...later, name: id, value: { number, unit } };
+    this.basis.set(made, later);
+    return made;
+  }
+
   private measuring(name: string): Step[] {
-    return this.allSteps().filter((step) => 'limit' in step && step.limit?.form === 'spec' && step.limit.spec === name);
+    return this.allSteps().filter((step) => limitUses(step).some((use) => use.form === 'spec' && use.spec === name));
   }
 
   private allSteps(): Step[] {

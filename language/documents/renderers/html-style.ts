@@ -105,7 +105,7 @@ p.danger{border:3pt solid;padding:1mm 2mm;margin:1mm 0}
 .step.boxed>.words{grid-column:2}
 .step>.rows{grid-column:3;margin-left:2mm}
 .step>.rows.under{grid-column:1/4;justify-self:end;--box:calc(150mm/var(--units));margin-top:1mm}
-.step>.limits,.step>.lookups,.step>.set,.step>.sign{grid-column:2/4}
+.step>.limits,.step>.lookups,.step>.plan,.step>.set,.step>.sign{grid-column:2/4}
 .step.logged>.words{display:grid;grid-template-columns:minmax(0,1fr) 42mm;column-gap:3mm}
 .step.logged>.words>*{grid-column:1}
 .step.logged>.words>.fail{grid-column:2;grid-row:1/span 4}

@@ -305,7 +305,7 @@ function step(one: StepBlock, context: Context): Markup {
   const [headed, wide] = [heads > 0, heads > 1];
   const path = one.fail === null ? '' : fail(one.fail, context);
   const kind = one.logged && one.fail !== null ? ' logged' : boxed.length > 0 ? ' boxed' : '';
-  return html`<li class="step${one.gate ? ' gate' : ''}${kind}" id="${prefix + one.id}"${where(one.line)}><p class="number">${one.number}</p> <div class="words">${cautions(one)}<p>${alert(one)}${one.only === null ? '' : html`<b class="only">${one.only}</b> `}${spans(one.sentence)}${headed ? '' : one.limits.map((line) => html` ${limit(line)}`)}${tail([...one.facts, ...one.notes])}</p>${headed && !wide ? limits(one.limits) : ''}${path}</div> ${boxed.length === 0 ? '' : rows(boxed, sheet.columns)}${one.set === null ? '' : setBoxes(one.set)}${wide ? limits(one.limits) : ''}${lookups(one.lookups)}${one.sign === null ? '' : sign(one.sign)}</li>`;
+  return html`<li class="step${one.gate ? ' gate' : ''}${kind}" id="${prefix + one.id}"${where(one.line)}><p class="number">${one.number}</p> <div class="words">${cautions(one)}<p>${alert(one)}${one.only === null ? '' : html`<b class="only">${one.only}</b> `}${spans(one.sentence)}${headed ? '' : one.limits.map((line) => html` ${limit(line)}`)}${tail([...one.facts, ...one.notes])}</p>${headed && !wide ? limits(one.limits) : ''}${path}</div> ${boxed.length === 0 ? '' : rows(boxed, sheet.columns)}${one.set === null ? '' : setBoxes(one.set)}${wide ? limits(one.limits) : ''}${lookups(one.lookups)}${one.tables.length === 0 ? '' : html`<div class="plan">${joined(one.tables.map(table), '\n')}</div>`}${one.sign === null ? '' : sign(one.sign)}</li>`;
 }
 
 function cautions({ cautions: list }: StepBlock): Markup {

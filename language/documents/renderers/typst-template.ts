@@ -355,13 +355,30 @@ export const template = `
 }
 
 #let set-width = 15mm
+// Boxes for points and places: points down, places across.
+#let plan-table(b) = {
+  block(above: 1.6mm, below: 0.8mm, sticky: true, strong(b.title))
+  table(
+    columns: b.columns.map(c => c.share * 1fr),
+    stroke: hair,
+    inset: (x: 1mm, y: 0.5mm),
+    align: left + horizon,
+    table.header(..b.columns.map(c => text(size: small, c.head))),
+    ..b.rows.map(r => r.enumerate().map(((at, c)) => {
+      if c.at("fill", default: false) {
+        table.cell(align: center + horizon, box(height: 7.2mm, align(center + horizon, if c.text == "" { blank(b.columns.at(at).head + ", " + r.first().text, 7.2mm) } else { strong(c.text) })))
+      } else if c.at("strong", default: false) { strong(c.text) } else { text(size: small, c.text) }
+    })).flatten(),
+  )
+}
+
 #let set-boxes(b) = box-rows(b.rows, b.heads.map(h => (place: h, detail: "")), set-width, heads: true)
 
 // About how many letters would fill the room that a step takes, on the high side: measuring each step is slow.
 #let bulk(s) = {
   let written(list, more) = list.map(f => f.text.len() + more).sum(default: 0)
   let path = if s.fail == none { 0 } else { s.fail.ways.map(w => 200 + w.when.len() + w.stops.map(t => 100 + t.title.len() + t.steps.map(o => written(o.sentence, 0) + written(o.facts, 20) + written(o.notes, 20)).sum(default: 0)).sum(default: 0)).sum(default: 0) }
-  written(s.cautions, 100) + written(s.sentence, 0) + written(s.facts, 30) + path + written(s.notes, 40) + 200 * s.limits.len() + 400 * s.lookups.len() + s.rows.map(r => 200 + r.label.len()).sum(default: 0) * calc.max(1, calc.ceil(sheets.first().columns.len() / line-of))
+  written(s.cautions, 100) + written(s.sentence, 0) + written(s.facts, 30) + path + written(s.notes, 40) + 200 * s.limits.len() + 400 * s.lookups.len() + s.tables.map(t => 120 + 140 * t.rows.len()).sum(default: 0) + s.rows.map(r => 200 + r.label.len()).sum(default: 0) * calc.max(1, calc.ceil(sheets.first().columns.len() / line-of))
 }
 
 #let step-body(s, sheet, breaks) = {
@@ -393,6 +410,7 @@ export const template = `
   let more = {
     if wide { block(above: 1mm, below: 1.3mm, limits(s.limits)) }
     lookups(s.lookups)
+    for t in s.tables { plan-table(t) }
     if s.set != none and not (side and set-beside) { align(right, block(above: 1.2mm, below: 0mm, set-boxes(s.set))) }
     if s.sign != none { sign-boxes(s.sign) }
   }

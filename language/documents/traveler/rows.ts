@@ -1,6 +1,7 @@
 import type { Words } from '../../i18n/index.ts';
 import type { Result } from '../../model/job.ts';
 import type { Step, StepOf } from '../../model/procedure.ts';
+import { testOf } from '../../model/reading-id.ts';
 import { failEntries, own } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
@@ -37,6 +38,7 @@ export function recordings(setting: PrintContext, figures: StepFigures): Recordi
       result.form === 'reading' && result.name === name && result.asFound === asFound;
   switch (step.verb) {
     case 'read': {
+      if (figures.plan !== null) return [];
       const fits = (result: Result) =>
         (result.form === 'reading' || result.form === 'verdict') &&
         result.name === step.reading &&
@@ -87,10 +89,14 @@ export function recordings(setting: PrintContext, figures: StepFigures): Recordi
     case 'test': {
       const { test } = step.gate;
       const reads = testReads(step);
-      const verdict = (result: Result) => result.form === 'verdict' && result.name === test && !result.asFound;
+      const verdict = (result: Result) => result.form === 'verdict' && testOf(result.name) === test && !result.asFound;
       return [
-        ...(reads ? [{ key: `figure ${test}`, label: boxes.reading, unit, fits: reading(test) }] : []),
-        ...(isJudged(step) ? [{ key: `verdict ${test}`, label: boxes.verdict, unit: '', fits: verdict }] : []),
+        ...(reads && step.plan === null
+          ? [{ key: `figure ${test}`, label: boxes.reading, unit, fits: reading(test) }]
+          : []),
+        ...(isJudged(step) || step.plan !== null
+          ? [{ key: `verdict ${test}`, label: boxes.verdict, unit: '', fits: verdict }]
+          : []),
       ];
     }
     default:

@@ -33,12 +33,14 @@ function spansOf(told: ObjectWords, step: Step, these: string | null): Span[] {
   const count = said == null ? null : limit(said);
   const holder = heldIn(told, step);
   const fitting = step.verb === 'fit';
-  const named = these === null ? objectWords(told, objectsLeft(told, step), { fitting }) : [these];
+  // The head of the repair says for which of them.
+  const oneByOne = procedure.repairs.some(({ eachOf, steps }) => eachOf !== null && steps.includes(step));
+  const named = these === null ? objectWords(told, objectsLeft(told, step), { fitting, oneByOne }) : [these];
   // A box has room for a letter.
   const parts = list(
     step.verb === 'check' && isEach(step) ? named.map((name, at) => `(${letterAt(at)}) ${name}`) : named,
   );
-  const others = list(objectWords(told, own(step, 'withObjects') ?? [], { fitting }));
+  const others = list(objectWords(told, own(step, 'withObjects') ?? [], { fitting, oneByOne }));
   const the = (things: string) =>
     things === '' || things === these ? things : spanText(piece('the', { parts: things }));
   const none: Span[] = [];

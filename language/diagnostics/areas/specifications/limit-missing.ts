@@ -3,7 +3,7 @@ import { within } from '../../../analysis/within.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
-import { failEntries, isGate } from '../../../model/steps.ts';
+import { failEntries, isGate, limitUses } from '../../../model/steps.ts';
 import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -41,7 +41,15 @@ function missing(step: Step, procedure: Procedure): Statement | null {
   switch (step.verb) {
     case 'test': {
       const { test, gate } = step;
-      if (step.limit !== null || step.accept !== null || step.reject !== null || test.inTime !== null) return null;
+      const bare = step.limit === null ? step.plan?.points.find(({ limit }) => limit === null) : undefined;
+      if (bare !== undefined && test.reads !== null && limitUses(step).length > 0)
+        return {
+          message: say`Point ${bare.name} of test ${gate.test} has no limit, and the other points have one.`,
+          why: say`one person passes what the next one opens again.`,
+          help: say`Write “within” and a spec or a limit behind it.`,
+        };
+      if (limitUses(step).length > 0 || step.accept !== null || step.reject !== null || test.inTime !== null)
+        return null;
       if (test.reads !== null)
         return {
           message: say`Test ${gate.test} reads ${test.reads}, but no limit says what is good.`,

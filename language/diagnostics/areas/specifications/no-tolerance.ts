@@ -1,5 +1,5 @@
 import { specLimits, type WrittenLimit } from '../../../analysis/limits.ts';
-import { own } from '../../../model/steps.ts';
+import { limitUses } from '../../../model/steps.ts';
 import { formatLimit, kindOfLimit } from '../../../quantities/index.ts';
 import type { Kind, Limit } from '../../../quantities/types.ts';
 import { capital, say } from '../../../say/say.ts';
@@ -17,8 +17,7 @@ export const noTolerance: Rule = {
   procedure(procedure, report) {
     const steps = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
     const uses = steps.flatMap((step) => {
-      const use = own(step, 'limit');
-      return use == null ? [] : [{ step, use }];
+      return limitUses(step).map((use) => ({ step, use }));
     });
     const used = new Set(uses.flatMap(({ use }) => (use.form === 'spec' ? [use.spec] : [])));
     const specs = specLimits(procedure).filter(({ spec }) => used.has(spec!.name) && spec!.per === null);

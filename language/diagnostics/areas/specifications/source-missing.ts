@@ -1,7 +1,7 @@
 import { listed } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { SpecValue, Step } from '../../../model/procedure.ts';
-import { own } from '../../../model/steps.ts';
+import { limitUses, own, spreadsAt } from '../../../model/steps.ts';
 import type { Limit } from '../../../quantities/types.ts';
 import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
@@ -77,9 +77,10 @@ function hasValue({ rebuilt, inService, whenNew }: SpecValue): boolean {
  * how to work, and need no source.
  */
 function figuresOf(step: Step): Limit[] {
-  const use = own(step, 'limit');
-  const held = use?.form === 'limit' ? use.limit : null;
+  const held = limitUses(step).flatMap((use) => (use.form === 'limit' ? use.limit : []));
   const test = own(step, 'test');
   const timed = [test?.hold?.amount, test?.from, test?.to, test?.inTime];
-  return [held, own(step, 'stretch'), ...timed, own(step, 'spread')].flatMap((limit) => limit ?? []);
+  return [...held, own(step, 'stretch'), ...timed, own(step, 'spread'), ...spreadsAt(step)].flatMap(
+    (limit) => limit ?? [],
+  );
 }

@@ -2,7 +2,7 @@ import { limitsOfUse, specLimits, stepLimits } from '../../../analysis/limits.ts
 import { allSteps } from '../../../analysis/locations.ts';
 import { capital, either } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
-import { own } from '../../../model/steps.ts';
+import { limitUses, own } from '../../../model/steps.ts';
 import type { Verb } from '../../../model/verbs.ts';
 import { formatQuantity, kindAdmits, kindOfUnit, quantitiesOf } from '../../../quantities/index.ts';
 import type { Figure, Kind } from '../../../quantities/types.ts';
@@ -108,23 +108,24 @@ export const wrongKindOfUnit: Rule = {
     }
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       for (const step of block.steps) {
-        const use = own(step, 'limit');
-        if (use?.form !== 'spec') continue;
-        const wanted: Kind | null =
-          step.verb === 'torque' || step.verb === 'lock' ? 'torque' : (own(step, 'test')?.reads ?? null);
-        if (wanted === null) continue;
-        for (const { limit, spec } of limitsOfUse(procedure, use)) {
-          const [first] = quantitiesOf(limit);
-          if (kindAdmits(wanted, first!.unit) || (spec!.kind !== null && !kindAdmits(spec!.kind, first!.unit)))
-            continue;
-          report({
-            at: step,
-            source: use.source,
-            rootCause: `kind:${step.number}`,
-            message: say`This step needs a ${term(wanted)}, but spec ${spec!.name} is ${formatQuantity(first!)}, which is a ${term(kindOfUnit(first!.unit))}.`,
-            why: say`no tool for the work can set or show it.`,
-            help: say`Name the spec that is meant, or correct its unit.`,
-          });
+        for (const use of limitUses(step)) {
+          if (use.form !== 'spec') continue;
+          const wanted: Kind | null =
+            step.verb === 'torque' || step.verb === 'lock' ? 'torque' : (own(step, 'test')?.reads ?? null);
+          if (wanted === null) continue;
+          for (const { limit, spec } of limitsOfUse(procedure, use)) {
+            const [first] = quantitiesOf(limit);
+            if (kindAdmits(wanted, first!.unit) || (spec!.kind !== null && !kindAdmits(spec!.kind, first!.unit)))
+              continue;
+            report({
+              at: step,
+              source: use.source,
+              rootCause: `kind:${step.number}`,
+              message: say`This step needs a ${term(wanted)}, but spec ${spec!.name} is ${formatQuantity(first!)}, which is a ${term(kindOfUnit(first!.unit))}.`,
+              why: say`no tool for the work can set or show it.`,
+              help: say`Name the spec that is meant, or correct its unit.`,
+            });
+          }
         }
       }
     }
