@@ -51,6 +51,7 @@ export const settingsSchema = z
       })
       .describe('How sheets are printed in this workspace')
       .optional(),
+    messages: z.enum(languages).describe('Language of what the command says: en, es or de').optional(),
     exclude: z
       .array(pattern)
       .max(100)
@@ -101,6 +102,8 @@ export interface Settings {
   /** Patterns as in .gitignore, from the folder of the file, of what is not read. */
   readonly exclude: readonly string[];
   readonly sheet: SheetSettings;
+  /** Language of what the command says; null: it does not say. */
+  readonly messages: Language | null;
   /** Rules whose severity differs from the one that is built in. */
   readonly severities: ReadonlyMap<string, Severity | 'off'>;
   readonly problems: readonly Diagnostic[];
@@ -117,6 +120,7 @@ export function readSettings(file: SettingsFile): Settings {
   const unused = (message: Said, source: Source): Settings => ({
     exclude: [],
     sheet: noSheetSettings,
+    messages: null,
     severities: new Map(),
     problems: [{ rule: 'settings-unreadable', severity: 'error', ...stated({ message }), source }],
   });
@@ -161,6 +165,7 @@ export function readSettings(file: SettingsFile): Settings {
   return {
     exclude: exclude.slice(0, 100),
     sheet: sheetSettings(findNodeAtLocation(tree, ['sheet'])),
+    messages: settingsSchema.shape.messages.safeParse(findNodeAtLocation(tree, ['messages'])?.value).data ?? null,
     severities,
     problems,
   };
@@ -235,7 +240,9 @@ function told(
         ? say`Of the sheet a word, a language ("en", "es" or "de"), a paper ("a4" or "letter") and a form ("card", "record" or "instruction") can be said.`
         : path[0] === 'exclude'
           ? say`What is not read is a list of up to 100 patterns as in .gitignore, such as ["archive/", "*.draft.rebuild"]: each with at most 200 characters, two * between slashes, and two **.`
-          : say`Settings are written like { "severities": { "part-not-located": "error" } }.`;
+          : path[0] === 'messages'
+            ? say`Messages are in "en", "es" or "de".`
+            : say`Settings are written like { "severities": { "part-not-located": "error" } }.`;
   return problem(message, node.offset, node.length);
 }
 
