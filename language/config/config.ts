@@ -13,7 +13,7 @@ import { type Diagnostic, type Severity, stated } from '../model/diagnostic.ts';
 import type { Paper } from '../model/paper.ts';
 import { type SheetForm, sheetForms } from '../model/sheet-form.ts';
 import type { Position, Source } from '../model/source.ts';
-import { either, type Said, say } from '../say/say.ts';
+import { joined, type Said, say } from '../say/say.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textProblem } from '../syntax/text-problem.ts';
 
@@ -218,7 +218,7 @@ function told(
           ? ['word', 'language', 'paper', 'form']
           : Object.keys(settingsSchema.shape);
     const near = nearest(key!, known);
-    const fix = near.length > 0 ? say`Did you mean ${either(near)}?` : say`Delete it.`;
+    const fix = near.length > 0 ? say`Did you mean ${joined(near, say` or `)}?` : say`Delete it.`;
     return problem(
       path[0] === 'severities' ? say`No rule is called ${key!}. ${fix}` : say`${key!} is no setting. ${fix}`,
       node.offset,

@@ -9,6 +9,7 @@ export const config: Bundle = {
   'This settings file {0}, so none of it is used. Correct it, or delete the file.':
     'Diese Einstellungsdatei {0}, also wird nichts davon verwendet. Berichtigen oder löschen.',
   'Did you mean {0}?': 'Ist {0} gemeint?',
+  ' or ': ' oder ',
   'Delete it.': 'Löschen.',
   'No rule is called {0}. {1}': 'Keine Regel heißt {0}. {1}',
   '{0} is no setting. {1}': '{0} ist keine Einstellung. {1}',

@@ -41,6 +41,10 @@ export const family: Bundle = {
   'the bench hand does not know what to line up with what.': 'der Monteur weiß nicht, was er woran ausrichten soll.',
   'Write “marks "…"” at the part in the family, or describe the marks here in quotes.':
     'In der Baureihe beim Teil „marks "…"“ schreiben, oder die Markierungen hier in Anführungszeichen beschreiben.',
+  slackened: 'gelöst',
+  'run down': 'handfest angezogen',
+  torqued: 'angezogen',
+  locked: 'gekontert',
   'The {0} is {1} here, but the family declares no joint for it.':
     '{0} wird hier {1}, aber in der Baureihe ist keine Verbindung dafür angegeben.',
   'leaving it loose, or taking it off tight, would go unnoticed.':

@@ -11,6 +11,9 @@ export const gates: Bundle = {
     'der Leckspalt ist nur einige Tausendstel Millimeter weit, und bei anderem Wert ({0}) fällt ein gutes Paar durch oder ein verschlissenes besteht.{1}',
   'Write “with "calibration fluid at 20 to 25 °C", "upright, tip down"”, or what the maker says.{0}':
     '„with "calibration fluid at 20 to 25 °C", "upright, tip down"“ schreiben, oder was der Hersteller angibt.{0}',
+  fluid: 'Flüssigkeit',
+  temperature: 'eine Temperatur',
+  'attitude of the unit': 'Lage der Einheit',
   'Repair {0} ends with the {1} off, but the unit goes back to {2} ({3}), where {4} on.':
     'Die Nacharbeit {0} endet ohne {1}, aber die Einheit geht zurück zu {2} ({3}), und dort {4} eingebaut.',
   'they were': 'waren sie',
@@ -19,6 +22,7 @@ export const gates: Bundle = {
   'At the end of the repair, close the unit the way it was closed before the test.':
     'Am Ende der Nacharbeit die Einheit so schließen, wie sie vor der Prüfung geschlossen war.',
   'The unit is not primed when {0} is {1}.': 'Die Einheit ist nicht durchgepumpt, wenn {0} {1} wird.',
+  tested: 'geprüft',
   'air in it makes the reading soft and the spray ragged.':
     'Luft darin macht die Anzeige weich und den Strahl unsauber.',
   'Write “prime 6 strokes with gauge shut” before this step.':
@@ -90,7 +94,6 @@ export const gates: Bundle = {
   'the unit leaves {0}': 'die Einheit den Arbeitsplatz ({0}) verlässt',
   'the procedure ends': 'die Anweisung endet',
   primed: 'durchgepumpt',
-  tested: 'geprüft',
   'The unit is not at a station with pressure when it is {0}.':
     'Die Einheit ist nicht an einem Arbeitsplatz mit Druck, wenn sie {0} wird.',
   'there is nothing there to bring it up to pressure.': 'dort gibt es nichts, was sie unter Druck setzt.',

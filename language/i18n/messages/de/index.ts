@@ -37,7 +37,7 @@ export const de: Bundle = {
   ...semantics,
   ...specifications,
   ...syntax,
+  ...terms,
   ...tools,
   ...traceability,
-  ...terms,
 };

@@ -146,6 +146,9 @@ export const order: Bundle = {
   '{0} in the family.': '{0} in der Baureihe.',
   'Fit them, or write “supplied loose” at these parts': 'Einbauen, oder bei diesen Teilen „supplied loose“ schreiben',
   'Fit it, or write “supplied loose” at the part': 'Einbauen, oder beim Teil „supplied loose“ schreiben',
+  'in place for trial only': 'nur zur Probe eingebaut',
+  'on as a guard only': 'nur als Schutz aufgesetzt',
+  'not in place': 'nicht eingebaut',
   'The {0} is located by {1}, but this step does not say so.':
     '{0} wird durch {1} fixiert, aber dieser Schritt sagt es nicht.',
   'forced on out of position, it shears a dowel or gets torqued crooked.':
@@ -169,8 +172,6 @@ export const order: Bundle = {
     'es verdreht sich am Motor von selbst, und die Einstellung ist verloren.',
   'After it is set, write “lock {0}” with its torque.': 'Nach dem Einstellen „lock {0}“ mit dem Drehmoment schreiben.',
   'The {0} still loads the {1} when the {2} is {3}.': '{0} belastet noch {1}, wenn {2} {3} wird.',
-  slackened: 'gelöst',
-  torqued: 'angezogen',
   '{0}, and it bends.': '{0}, und verbiegt es.',
   'the spring pushes it aside down to the last thread': 'die Feder drückt es bis zum letzten Gewindegang zur Seite',
   'it cannot sit square under that load while the joint is tightened':

@@ -39,6 +39,7 @@ export const quantities: Bundle = {
   'the tolerances {0}{1} and {2}{3} do not agree{4}.': 'die Toleranzen {0}{1} und {2}{3} passen nicht zusammen{4}.',
   '{0} is a {1} and {2} a {3}.': '{0} ist {1}, und {2} ist {3}.',
   '{0} and {1} do not agree ({2} is {3}).': '{0} und {1} passen nicht zusammen ({2} sind {3}).',
+  ' ({0} is {1})': ' ({0} sind {1})',
   'nothing is colder than −273.15 °C': 'nichts ist kälter als −273,15 °C',
   'no pressure is lower than a full vacuum, about −1.01 bar':
     'kein Druck ist niedriger als volles Vakuum, etwa −1,01 bar',

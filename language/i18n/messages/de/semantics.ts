@@ -10,6 +10,8 @@ export const semantics: Bundle = {
   'No step is called “{0}”. {1}': 'Kein Schritt heißt „{0}“. {1}',
   '{0} steps are called “{1}”. Say which: add the stage (in build), or (2) for the second.':
     '{0} Schritte heißen „{1}“. Angeben, welcher: den Arbeitsgang ergänzen (in build), oder (2) für den zweiten.',
+  'A step is named by its verb, its first object and the stage: torque nut in build.':
+    'Ein Schritt wird mit Verb, erstem Objekt und Arbeitsgang genannt: torque nut in build.',
   '{0} is written twice here. Delete one.': '{0} steht hier zweimal. Eines löschen.',
   'Both {0} and not {1} are written here: the sheet cannot warn of it and leave the caution out. Keep the one that is true.':
     'Hier stehen {0} und not {1}: das Blatt kann nicht zugleich warnen und die Warnung weglassen. Behalten, was stimmt.',
@@ -81,8 +83,6 @@ export const semantics: Bundle = {
     'Eine allgemeine Toleranz hat keinen Nennwert: zum Beispiel ±10 % schreiben.',
   'A tolerance has two sides: write {0} where the other side is nothing, or ±{1}.':
     'Eine Toleranz hat zwei Seiten: {0} schreiben, wenn die andere Seite nichts ist, oder ±{1}.',
-  '+0 -{0}': '+0 -{0}',
-  '+{0} -0': '+{0} -0',
   '{0} is not a step: it is {1} of the family. Put a comma before it if it belongs to the list, or a verb that says what to do with it.':
     '{0} ist kein Schritt, sondern {1} der Baureihe. Ein Komma davor setzen, wenn es zur Liste gehört, oder ein Verb, das sagt, was damit geschieht.',
   'a part': 'ein Teil',
@@ -131,6 +131,12 @@ export const semantics: Bundle = {
     'Die Schrittfolge {0} macht nichts mit {1}: was ein Aufruf übergibt, ginge verloren. In einem Schritt verwenden, oder löschen.',
   '{0}: the joint would be tightened unevenly, or past its torque. Write passes that rise to the full torque, such as passes 50 % 75 % 100 %.':
     '{0}: die Verbindung würde ungleich oder über ihr Drehmoment angezogen. Durchgänge schreiben, die bis zum vollen Drehmoment steigen, zum Beispiel passes 50 % 75 % 100 %.',
+  'A pass is a percentage of the torque or a torque, and {0} is a {1}':
+    'Ein Durchgang ist ein Prozentsatz des Drehmoments oder ein Drehmoment, und {0} ist {1}',
+  'A pass of {0} turns nothing': 'Ein Durchgang von {0} dreht nichts',
+  'A pass of {0} is more than the whole torque': 'Ein Durchgang von {0} ist mehr als das ganze Drehmoment',
+  'The passes mix percentages and torques ({0}, {1})': 'Die Durchgänge mischen Prozentsätze und Drehmomente ({0}, {1})',
+  'The pass of {0} is no more than the one before it ({1})': 'Der Durchgang von {0} ist nicht mehr als der davor ({1})',
   '{0} takes this over here.': '{0} übernimmt es hier.',
   '{0} appears twice in the head of {1}. Delete one.': '{0} steht zweimal im Kopf von {1}. Eines löschen.',
   '{0} is not checked: it takes {1} from {2}, where it is missing or unknown. Correct it there, or add “{3}” here.':
@@ -204,6 +210,7 @@ export const semantics: Bundle = {
   'The error of {0}': 'Die Abweichung von {0}',
   'no tool is exact, and every limit read with it would be judged as if this one were':
     'kein Werkzeug ist exakt, und jeder damit abgelesene Grenzwert würde beurteilt, als wäre es dieses',
+  'within 4 %, or within 0.003 mm': 'within 4 % oder within 0.003 mm',
   '{0} could be off by as much as it reads: within {1} says nothing about it. Look the figure up on its calibration sheet.':
     '{0} könnte um so viel abweichen, wie es anzeigt: within {1} sagt nichts darüber. Den Wert im Kalibrierschein nachschlagen.',
   '{0} {1} {2}, and its whole scale is {3} long: one of the two is wrong. Check the digits and the units.':

@@ -21,12 +21,12 @@ export const specifications: Bundle = {
     'blanke Schraubstockbacken drücken einen gebohrten Körper unrund und beschädigen seine Flächen.',
   'Write “in "…"” here, or “held in "…"” at part {0} in the family.':
     'Hier „in "…"“ schreiben, oder in der Baureihe beim Teil {0} „held in "…"“.',
+  soaked: 'eingeweicht',
+  oiled: 'geölt',
   'Nothing says in what this is {0}.': 'Nichts sagt, womit dies {0} wird.',
   'solvent left on a lapped fit strips its oil film, detergent rusts it, and oil removes no dirt.':
     'Lösemittel an einer geläppten Passung löst den Ölfilm, Waschmittel lässt sie rosten, und Öl entfernt keinen Schmutz.',
   'Write “{0}” and a fluid of the shop{1}.': '„{0}“ und eine Flüssigkeit der Werkstatt schreiben{1}.',
-  with: 'with',
-  in: 'in',
   'Test {0} holds a pressure, but does not say for how long.':
     'Die Prüfung {0} hält einen Druck, sagt aber nicht, wie lange.',
   'a slow leak shows no drop in the two seconds that somebody in a hurry waits.':

@@ -75,6 +75,12 @@ export const syntax: Bundle = {
     'Diese Datei ist kein Text: sie enthält Binärdaten. Aus dem Ordner entfernen, oder eine andere Endung als .rebuild geben.',
   'This character was not written in UTF-8, so the file is not read. Save it as UTF-8: then ° ± · µ and accents come out right.':
     'Dieses Zeichen ist nicht in UTF-8 geschrieben, also wird die Datei nicht gelesen. Als UTF-8 speichern: dann stimmen ° ± · µ und Umlaute.',
+  'This is a control character. It cannot be seen, and on a screen or a printer it can hide or change the text around it':
+    'Das ist ein Steuerzeichen. Es ist unsichtbar und kann auf Bildschirm oder Drucker den Text darum verbergen oder verändern',
+  'This character changes the direction of the text. It cannot be seen, and what is shown can differ from what is read and printed':
+    'Dieses Zeichen ändert die Richtung des Textes. Es ist unsichtbar, und was angezeigt wird, kann von dem abweichen, was gelesen und gedruckt wird',
+  'This character has no width. It cannot be seen, and a name or a number with it is not the same as one without':
+    'Dieses Zeichen hat keine Breite. Es ist unsichtbar, und ein Name oder eine Zahl damit ist nicht dasselbe wie ohne',
   '{0} ({1}). Delete it; if that does not work, retype the line.':
     '{0} ({1}). Löschen; hilft das nicht, die Zeile neu schreiben.',
 };

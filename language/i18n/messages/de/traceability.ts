@@ -18,6 +18,9 @@ export const traceability: Bundle = {
   'Nobody signs the unit off.': 'Niemand zeichnet die Einheit ab.',
   'without a signature the sheet is not a record.': 'ohne Unterschrift ist das Blatt keine Aufzeichnung.',
   'Write “sign-off by "…"” as the last step.': '„sign-off by "…"“ als letzten Schritt schreiben.',
+  'no revision': 'keine Revision',
+  'no approval': 'keine Freigabe',
+  'no approval date': 'kein Datum der Freigabe',
   'The procedure has {0}.': 'Die Anweisung hat {0}.',
   'nobody could distinguish its sheet from a draft, or trace a unit to what was valid at the time.':
     'niemand könnte ihr Blatt von einem Entwurf unterscheiden oder feststellen, was für eine Einheit damals galt.',

@@ -9,6 +9,7 @@ export const config: Bundle = {
   'This settings file {0}, so none of it is used. Correct it, or delete the file.':
     'Este archivo de ajustes {0}, así que no se usa nada de él. Corregirlo o borrarlo.',
   'Did you mean {0}?': '¿Quería decir {0}?',
+  ' or ': ' o ',
   'Delete it.': 'Borrarlo.',
   'No rule is called {0}. {1}': 'Ninguna regla se llama {0}. {1}',
   '{0} is no setting. {1}': '{0} no es un ajuste. {1}',

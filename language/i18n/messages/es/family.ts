@@ -41,6 +41,10 @@ export const family: Bundle = {
   'the bench hand does not know what to line up with what.': 'el operario no sabe qué alinear con qué.',
   'Write “marks "…"” at the part in the family, or describe the marks here in quotes.':
     'Escribir «marks "…"» en la pieza, en la familia, o describir aquí las marcas entre comillas.',
+  slackened: 'afloja',
+  'run down': 'enroscado a mano',
+  torqued: 'aprieta al par',
+  locked: 'bloqueado',
   'The {0} is {1} here, but the family declares no joint for it.':
     'Aquí se trabaja {0} como unión ({1}), pero la familia no declara ninguna.',
   'leaving it loose, or taking it off tight, would go unnoticed.':

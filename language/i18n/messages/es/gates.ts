@@ -11,6 +11,9 @@ export const gates: Bundle = {
     'la holgura de fuga es de unas milésimas de milímetro, y con otro valor ({0}) una buena pareja no pasa o una gastada sí.{1}',
   'Write “with "calibration fluid at 20 to 25 °C", "upright, tip down"”, or what the maker says.{0}':
     'Escribir «with "calibration fluid at 20 to 25 °C", "upright, tip down"», o lo que diga el fabricante.{0}',
+  fluid: 'fluido',
+  temperature: 'una temperatura',
+  'attitude of the unit': 'posición de la unidad',
   'Repair {0} ends with the {1} off, but the unit goes back to {2} ({3}), where {4} on.':
     'La reparación {0} acaba con {1} fuera, pero la unidad vuelve a {2} ({3}), donde {4} en su sitio.',
   'they were': 'estaban',
@@ -19,6 +22,7 @@ export const gates: Bundle = {
   'At the end of the repair, close the unit the way it was closed before the test.':
     'Al final de la reparación, cerrar la unidad como estaba cerrada antes de la prueba.',
   'The unit is not primed when {0} is {1}.': 'La unidad no está cebada cuando se {1} {0}.',
+  tested: 'prueba',
   'air in it makes the reading soft and the spray ragged.': 'el aire dentro ablanda la lectura y deshace el chorro.',
   'Write “prime 6 strokes with gauge shut” before this step.':
     'Escribir «prime 6 strokes with gauge shut» antes de este paso.',
@@ -85,7 +89,6 @@ export const gates: Bundle = {
   'the unit leaves {0}': 'la unidad deja {0}',
   'the procedure ends': 'acaba el procedimiento',
   primed: 'ceba',
-  tested: 'prueba',
   'The unit is not at a station with pressure when it is {0}.':
     'La unidad no está en un puesto con presión cuando se {0}.',
   'there is nothing there to bring it up to pressure.': 'allí no hay nada que le dé presión.',

@@ -37,7 +37,7 @@ export const es: Bundle = {
   ...semantics,
   ...specifications,
   ...syntax,
+  ...terms,
   ...tools,
   ...traceability,
-  ...terms,
 };

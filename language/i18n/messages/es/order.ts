@@ -144,6 +144,9 @@ export const order: Bundle = {
   '{0} in the family.': '{0} en la familia.',
   'Fit them, or write “supplied loose” at these parts': 'Montarlas, o escribir «supplied loose» en estas piezas',
   'Fit it, or write “supplied loose” at the part': 'Montarla, o escribir «supplied loose» en la pieza',
+  'in place for trial only': 'solo a modo de prueba',
+  'on as a guard only': 'solo como protección',
+  'not in place': 'no está en su sitio',
   'The {0} is located by {1}, but this step does not say so.': '{0} se posiciona con {1}, pero este paso no lo dice.',
   'forced on out of position, it shears a dowel or gets torqued crooked.':
     'si se fuerza fuera de posición, corta un pasador o se aprieta torcido.',
@@ -164,8 +167,6 @@ export const order: Bundle = {
   'it turns by itself on the engine, and the setting is lost.': 'gira solo en el motor, y se pierde el ajuste.',
   'After it is set, write “lock {0}” with its torque.': 'Después del ajuste, escribir «lock {0}» con su par.',
   'The {0} still loads the {1} when the {2} is {3}.': '{0} todavía carga {1} cuando se {3} {2}.',
-  slackened: 'afloja',
-  torqued: 'aprieta al par',
   '{0}, and it bends.': '{0}, y se dobla.',
   'the spring pushes it aside down to the last thread': 'el muelle lo empuja de lado hasta el último filete',
   'it cannot sit square under that load while the joint is tightened':

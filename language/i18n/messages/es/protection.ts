@@ -73,6 +73,7 @@ export const protection: Bundle = {
   'they rust inside.': 'se oxidan por dentro.',
   'it strips the oil film inside.': 'quita la película de aceite de dentro.',
   'Blow {0} dry or rinse {1} in test oil first.': 'Secar antes con aire, o enjuagar en aceite de prueba.',
+  guard: 'la protección',
   '{0} still has the {1} on as its guard when the {2} is {3}.':
     '{0} todavía lleva {1} como protección cuando se {3} {2}.',
   rinsed: 'enjuaga',
@@ -157,7 +158,6 @@ export const protection: Bundle = {
   "customer's engine": 'el motor del cliente',
   tester: 'el probador',
   'Write “cap {0}” before this.': 'Escribir «cap {0}» antes de esto.',
-  'while the unit {0}': 'mientras {0} la unidad',
   'when the unit is shipped': 'cuando se entrega la unidad',
   'The {0} is opened while the outside is still as dirty as it came in.':
     '{0} se abre cuando el exterior sigue tan sucio como llegó.',
@@ -178,6 +178,10 @@ export const protection: Bundle = {
     'el líquido no puede salir, y la lectura no muestra lo que hace la unidad',
   'the {0} {1} washed': 'se lava {0}',
   'the dirt stays in the passage': 'la suciedad se queda en el conducto',
+  capped: 'con tapón',
+  open: 'sin tapón',
+  connected: 'con la línea conectada',
+  disconnected: 'sin línea',
   '{0} {1} {2} already {3}.': '{0} {1}: ya {3}.',
   'Delete this, or add the missing step in between.': 'Borrar esto, o añadir el paso que falta en medio.',
   'Delete this step': 'Borrar este paso',

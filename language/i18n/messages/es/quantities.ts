@@ -36,6 +36,7 @@ export const quantities: Bundle = {
   'the tolerances {0}{1} and {2}{3} do not agree{4}.': 'las tolerancias {0}{1} y {2}{3} no concuerdan{4}.',
   '{0} is a {1} and {2} a {3}.': '{0} es {1}, y {2} es {3}.',
   '{0} and {1} do not agree ({2} is {3}).': '{0} y {1} no concuerdan ({2} son {3}).',
+  ' ({0} is {1})': ' ({0} son {1})',
   'nothing is colder than −273.15 °C': 'nada es más frío que −273,15 °C',
   'no pressure is lower than a full vacuum, about −1.01 bar':
     'ninguna presión es menor que el vacío total, unos −1,01 bar',

@@ -10,6 +10,8 @@ export const semantics: Bundle = {
   'No step is called “{0}”. {1}': 'Ningún paso se llama «{0}». {1}',
   '{0} steps are called “{1}”. Say which: add the stage (in build), or (2) for the second.':
     '{0} pasos se llaman «{1}». Decir cuál: añadir la etapa (in build), o (2) para el segundo.',
+  'A step is named by its verb, its first object and the stage: torque nut in build.':
+    'Un paso se nombra por su verbo, su primer objeto y la etapa: torque nut in build.',
   '{0} is written twice here. Delete one.': '{0} está escrito dos veces aquí. Borrar uno.',
   'Both {0} and not {1} are written here: the sheet cannot warn of it and leave the caution out. Keep the one that is true.':
     'Aquí están escritos {0} y not {1}: la hoja no puede avisar y a la vez callar el aviso. Dejar el que es cierto.',
@@ -80,8 +82,6 @@ export const semantics: Bundle = {
     'Una tolerancia general no lleva valor nominal: escribir, por ejemplo, ±10 %.',
   'A tolerance has two sides: write {0} where the other side is nothing, or ±{1}.':
     'Una tolerancia tiene dos lados: escribir {0} si el otro lado es nada, o ±{1}.',
-  '+0 -{0}': '+0 -{0}',
-  '+{0} -0': '+{0} -0',
   '{0} is not a step: it is {1} of the family. Put a comma before it if it belongs to the list, or a verb that says what to do with it.':
     '{0} no es un paso: es {1} de la familia. Poner antes una coma si es de la lista, o un verbo que diga qué se hace con eso.',
   'a part': 'una pieza',
@@ -130,6 +130,12 @@ export const semantics: Bundle = {
     'La secuencia {0} no hace nada con {1}: se perdería lo que le da una llamada. Usarlo en un paso, o borrarlo.',
   '{0}: the joint would be tightened unevenly, or past its torque. Write passes that rise to the full torque, such as passes 50 % 75 % 100 %.':
     '{0}: la unión se apretaría desigual, o por encima de su par. Escribir pasadas que suban hasta el par completo, por ejemplo passes 50 % 75 % 100 %.',
+  'A pass is a percentage of the torque or a torque, and {0} is a {1}':
+    'Una pasada es un porcentaje del par o un par, y {0} es {1}',
+  'A pass of {0} turns nothing': 'Una pasada de {0} no gira nada',
+  'A pass of {0} is more than the whole torque': 'Una pasada de {0} es más que todo el par',
+  'The passes mix percentages and torques ({0}, {1})': 'Las pasadas mezclan porcentajes y pares ({0}, {1})',
+  'The pass of {0} is no more than the one before it ({1})': 'La pasada de {0} no es más que la anterior ({1})',
   '{0} takes this over here.': '{0} lo toma aquí.',
   '{0} appears twice in the head of {1}. Delete one.': '{0} aparece dos veces en la cabecera de {1}. Borrar uno.',
   '{0} is not checked: it takes {1} from {2}, where it is missing or unknown. Correct it there, or add “{3}” here.':
@@ -202,6 +208,7 @@ export const semantics: Bundle = {
   'The error of {0}': 'El error de {0}',
   'no tool is exact, and every limit read with it would be judged as if this one were':
     'ninguna herramienta es exacta, y todo límite leído con ella se juzgaría como si lo fuera',
+  'within 4 %, or within 0.003 mm': 'within 4 % o within 0.003 mm',
   '{0} could be off by as much as it reads: within {1} says nothing about it. Look the figure up on its calibration sheet.':
     '{0} podría errar tanto como lo que lee: within {1} no dice nada. Consultar el valor en su hoja de calibración.',
   '{0} {1} {2}, and its whole scale is {3} long: one of the two is wrong. Check the digits and the units.':

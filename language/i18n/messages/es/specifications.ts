@@ -20,12 +20,12 @@ export const specifications: Bundle = {
     'las mordazas desnudas ovalan un cuerpo taladrado y marcan sus caras.',
   'Write “in "…"” here, or “held in "…"” at part {0} in the family.':
     'Escribir «in "…"» aquí, o «held in "…"» en la pieza {0}, en la familia.',
+  soaked: 'remoja',
+  oiled: 'aceita',
   'Nothing says in what this is {0}.': 'Nada dice con qué se {0} esto.',
   'solvent left on a lapped fit strips its oil film, detergent rusts it, and oil removes no dirt.':
     'el disolvente en un ajuste lapeado quita su película de aceite, el detergente lo oxida, y el aceite no quita suciedad.',
   'Write “{0}” and a fluid of the shop{1}.': 'Escribir «{0}» y un fluido del taller{1}.',
-  with: 'with',
-  in: 'in',
   'Test {0} holds a pressure, but does not say for how long.':
     'La prueba {0} mantiene una presión, pero no dice cuánto tiempo.',
   'a slow leak shows no drop in the two seconds that somebody in a hurry waits.':

@@ -71,6 +71,12 @@ export const syntax: Bundle = {
     'Este archivo no es texto: contiene datos binarios. Sacarlo de la carpeta, o darle otra extensión que .rebuild.',
   'This character was not written in UTF-8, so the file is not read. Save it as UTF-8: then ° ± · µ and accents come out right.':
     'Este carácter no se escribió en UTF-8, así que el archivo no se lee. Guardarlo en UTF-8: entonces salen bien ° ± · µ y los acentos.',
+  'This is a control character. It cannot be seen, and on a screen or a printer it can hide or change the text around it':
+    'Es un carácter de control. No se ve, y en una pantalla o impresora puede esconder o cambiar el texto de alrededor',
+  'This character changes the direction of the text. It cannot be seen, and what is shown can differ from what is read and printed':
+    'Este carácter cambia el sentido del texto. No se ve, y lo que se muestra puede diferir de lo que se lee y se imprime',
+  'This character has no width. It cannot be seen, and a name or a number with it is not the same as one without':
+    'Este carácter no tiene ancho. No se ve, y un nombre o un número con él no es el mismo que sin él',
   '{0} ({1}). Delete it; if that does not work, retype the line.':
     '{0} ({1}). Borrarlo; si eso no basta, volver a escribir la línea.',
 };

@@ -17,6 +17,9 @@ export const traceability: Bundle = {
   'Nobody signs the unit off.': 'Nadie firma la unidad.',
   'without a signature the sheet is not a record.': 'sin firma la hoja no es un registro.',
   'Write “sign-off by "…"” as the last step.': 'Escribir «sign-off by "…"» como último paso.',
+  'no revision': 'ninguna revisión',
+  'no approval': 'ninguna aprobación',
+  'no approval date': 'ninguna fecha de aprobación',
   'The procedure has {0}.': 'El procedimiento tiene {0}.',
   'nobody could distinguish its sheet from a draft, or trace a unit to what was valid at the time.':
     'nadie distinguiría su hoja de un borrador, ni podría saber qué regía cuando se hizo una unidad.',
