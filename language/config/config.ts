@@ -13,7 +13,7 @@ import { type Diagnostic, type Severity, stated } from '../model/diagnostic.ts';
 import type { Paper } from '../model/paper.ts';
 import { type SheetForm, sheetForms } from '../model/sheet-form.ts';
 import type { Position, Source } from '../model/source.ts';
-import { either, type Said, say } from '../say/say.ts';
+import { joined, type Said, say } from '../say/say.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textProblem } from '../syntax/text-problem.ts';
 
@@ -63,6 +63,7 @@ export const settingsSchema = z
       })
       .describe('How sheets are printed in this workspace')
       .optional(),
+    messages: z.enum(languages).describe('Language of what the command says: en, es or de').optional(),
     exclude: z
       .array(pattern)
       .max(100)
@@ -115,6 +116,8 @@ export interface Settings {
   /** Patterns as in .gitignore, from the folder of the file, of what is not read. */
   readonly exclude: readonly string[];
   readonly sheet: SheetSettings;
+  /** Language of what the command says; null: it does not say. */
+  readonly messages: Language | null;
   /** Rules whose severity differs from the one that is built in. */
   readonly severities: ReadonlyMap<string, Severity | 'off'>;
   readonly problems: readonly Diagnostic[];
@@ -131,6 +134,7 @@ export function readSettings(file: SettingsFile): Settings {
   const unused = (message: Said, source: Source): Settings => ({
     exclude: [],
     sheet: noSheetSettings,
+    messages: null,
     severities: new Map(),
     problems: [{ rule: 'settings-unreadable', severity: 'error', ...stated({ message }), source }],
   });
@@ -175,6 +179,7 @@ export function readSettings(file: SettingsFile): Settings {
   return {
     exclude: exclude.slice(0, 100),
     sheet: sheetSettings(findNodeAtLocation(tree, ['sheet'])),
+    messages: settingsSchema.shape.messages.safeParse(findNodeAtLocation(tree, ['messages'])?.value).data ?? null,
     severities,
     problems,
   };
@@ -230,7 +235,7 @@ function told(
           ? Object.keys(settingsSchema.shape.sheet.unwrap().shape)
           : Object.keys(settingsSchema.shape);
     const near = nearest(key!, known);
-    const fix = near.length > 0 ? say`Did you mean ${either(near)}?` : say`Delete it.`;
+    const fix = near.length > 0 ? say`Did you mean ${joined(near, say` or `)}?` : say`Delete it.`;
     return problem(
       path[0] === 'severities' ? say`No rule is called ${key!}. ${fix}` : say`${key!} is no setting. ${fix}`,
       node.offset,
@@ -252,7 +257,9 @@ function told(
         ? say`Of the sheet a word, a language ("en", "es" or "de"), a paper ("a4" or "letter") and a form ("card", "record" or "instruction") can be said, and kinds: what shim, shims, spring and springs are called.`
         : path[0] === 'exclude'
           ? say`What is not read is a list of up to 100 patterns as in .gitignore, such as ["archive/", "*.draft.rebuild"]: each with at most 200 characters, two * between slashes, and two **.`
-          : say`Settings are written like { "severities": { "part-not-located": "error" } }.`;
+          : path[0] === 'messages'
+            ? say`Messages are in "en", "es" or "de".`
+            : say`Settings are written like { "severities": { "part-not-located": "error" } }.`;
   return problem(message, node.offset, node.length);
 }
 

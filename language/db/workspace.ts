@@ -69,6 +69,8 @@ export interface CheckResult {
   readonly linksIn: (uri: string) => readonly Reference[];
   /** How sheets are printed in this workspace. */
   readonly sheet: SheetSettings;
+  /** Language of what the command says; null: the workspace does not say. */
+  readonly messages: Settings['messages'];
   /** Severities that the settings file changes, and the number of findings that it raised, lowered or turned off. */
   readonly severities: Settings['severities'];
   readonly restated: number;
@@ -263,6 +265,7 @@ export function buildResult(snapshot: Snapshot, settings: SettingsFile | null): 
     linksIn: () => (uri) => snapshot.linksIn(uri),
     resolved: () => snapshot.resolved(result.jobs, result.references),
     sheet: () => diagnostics.settings?.sheet ?? noSheetSettings,
+    messages: () => diagnostics.settings?.messages ?? null,
     severities: () => diagnostics.settings?.severities ?? new Map(),
     restated: () => diagnostics.restated(),
     symbols: () => new LazyMap(snapshot.uris, (uri) => snapshot.symbols(uri)),

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { resolve } from '../db/resolve.ts';
 import { checkFiles } from '../db/workspace.ts';
-import { say } from '../say/say.ts';
+import { english, say } from '../say/say.ts';
 import { parse } from '../syntax/parse.ts';
 import { concessionFindings, declarationFindings, problemFindings, procedureFindings } from './engine.ts';
 import { rules } from './index.ts';
@@ -102,7 +102,7 @@ describe('a declaration that cannot be read because something throws', () => {
     const { procedures, families, defects } = resolve([{ uri: 'a.rebuild', ast }]);
     expect(procedures).toEqual([]);
     expect(families).toHaveLength(1);
-    expect(defects.map(({ what }) => what)).toContain('reading this procedure');
+    expect(defects.map(({ what }) => english(what))).toContain('reading this procedure');
   });
 });
 

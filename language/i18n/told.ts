@@ -1,12 +1,10 @@
 import { type Diagnostic, stated } from '../model/diagnostic.ts';
 import { english, type Filling, filled, lowered, type Telling, told } from '../say/say.ts';
 import { Messages } from './message.ts';
+import type { Bundle } from './messages/bundle.ts';
 import { de } from './messages/de/index.ts';
 import { es } from './messages/es/index.ts';
 import type { Language } from './words.ts';
-
-/** The texts of a language by their template. One may choose by the English of a hole: `{en1, select, is {…} other {…}}`. */
-export type Bundle = Readonly<Record<string, string>>;
 
 const bundles: Readonly<Record<Exclude<Language, 'en'>, Bundle>> = { es, de };
 
@@ -30,11 +28,8 @@ export function tellingOf(language: string, bundle: Bundle): Telling {
     text: (template, fillings, [, ...said]) => {
       const text = Object.hasOwn(bundle, template) ? bundle[template]! : template;
       if (!text.includes(', select, ')) return filled(text, fillings);
-      const values = fillings.flatMap((filling, at) => [
-        [String(at), filling] as const,
-        [`en${at}`, english(said[at]!)] as const,
-      ]);
-      return String(messages.of(text).format(Object.fromEntries(values)));
+      const words = said.map((one, at) => [`en${at}`, english(one).trim().replace(/\W+/gu, '_')]);
+      return String(messages.of(text).format(Object.fromEntries([...fillings.entries(), ...words])));
     },
     and: (items) => and.format(items),
     or: (items) => or.format(items),

@@ -15,6 +15,12 @@ import { type Filled, type Filling, fill, Messages, type Same, type Span } from 
 export const languages = ['en', 'es', 'de'] as const;
 export type Language = (typeof languages)[number];
 
+/** The language of a locale such as `es-MX` or `de_DE.UTF-8`; null: there is no text in it. */
+export function languageOf(locale: string): Language | null {
+  const [code] = locale.toLowerCase().split(/[-_.@]/u);
+  return languages.find((language) => language === code) ?? null;
+}
+
 export type Catalogue = Same<typeof en>;
 const catalogues: Readonly<Record<Language, Catalogue>> = { en, es, de };
 

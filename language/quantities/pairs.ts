@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { type Said, say, term } from '../say/say.ts';
+import { type Said, say, term, type Filling } from '../say/say.ts';
 import { asDifference, convert, convertDifference, toleranceOf } from './convert.ts';
 import { decimalsOf, decimalValue, rounded, tenTo } from './decimal.ts';
 import { formatLimit, formatQuantity } from './format.ts';
@@ -159,9 +159,9 @@ function endsAgree(a: Quantity | null, b: Quantity | null, safe: Safe, of: Of): 
   };
 }
 
-function comes(a: Difference, b: Difference): string {
+function comes(a: Difference, b: Difference): Filling {
   const value = convertDifference(a, b.unit);
-  return value === null ? '' : ` (${formatQuantity(a)} is ${shown(value, b)})`;
+  return value === null ? '' : say` (${formatQuantity(a)} is ${shown(value, b)})`;
 }
 
 /** One digit more than is printed beside it, and three figures at least, so that the difference can be seen. */

@@ -1,6 +1,6 @@
 import type { AstNode } from 'langium';
 import type { Source } from '../model/source.ts';
-import { say } from '../say/say.ts';
+import { joined, type Said, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
@@ -233,15 +233,18 @@ function patchStep(
 }
 
 /** What an address may have meant: the same verb with a like object, or how a step is named. */
-function nearestStep(blocks: readonly BodyBlock[], address: ast.Address): string {
+function nearestStep(blocks: readonly BodyBlock[], address: ast.Address): Said {
   const verb = verbOf(address.verb);
   const objects = blocks
     .flatMap((block) => flat(block.lines))
     .flatMap((step) => (verbOfStep(step) === verb ? (firstName(step) ?? []) : []));
   const near = address.object === undefined ? [] : nearest(pathText(address.object), objects);
   return near.length > 0
-    ? `Did you mean ${near.map((object) => `${address.verb} ${object}`).join(' or ')}?`
-    : 'A step is named by its verb, its first object and the stage: torque nut in build.';
+    ? say`Did you mean ${joined(
+        near.map((object) => `${address.verb} ${object}`),
+        say` or `,
+      )}?`
+    : say`A step is named by its verb, its first object and the stage: torque nut in build.`;
 }
 
 /** The steps that an address fits. */

@@ -3,7 +3,7 @@ import type { Adjuster, Face, Family, Joint, Part, Port } from '../model/family.
 import type { Places } from '../model/plan.ts';
 import type { NameUse } from '../model/source.ts';
 import { amount, formatQuantity, kindOfUnit, type Quantity } from '../quantities/index.ts';
-import { say } from '../say/say.ts';
+import { joined, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { allowsWithin, lowerAllow } from './allows.ts';
@@ -232,7 +232,7 @@ function shapeNamed(context: Context, ref: ast.NameRef): DrawnAs | null {
   context.syntax(
     'unknown-word',
     near.length > 0
-      ? say`Nothing can be drawn as ${ref.name}. Did you mean ${near.join(' or ')}?`
+      ? say`Nothing can be drawn as ${ref.name}. Did you mean ${joined(near, say` or `)}?`
       : say`Nothing can be drawn as ${ref.name}. Write one of ${drawnAs.join(', ')}, or delete it: the drawing then has a plain turned piece.`,
     context.source(ref),
     near.length === 1 ? near[0] : undefined,

@@ -11,7 +11,7 @@ import {
   window,
 } from '../quantities/index.ts';
 import type { Figure, Kind, Limit, NominalLimit, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
-import { type Said, say, term } from '../say/say.ts';
+import { type Filling, type Said, say, term } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { textOf } from '../syntax/place.ts';
 import type { ProblemCode } from '../syntax/problem-code.ts';
@@ -61,7 +61,7 @@ export function lowerCount(
   node: AstNode,
   property: string,
   text: string,
-  { least, like }: { readonly least: number; readonly like: string },
+  { least, like }: { readonly least: number; readonly like: Filling },
 ): number | null {
   const number = lowerNumber(context, node, property, text);
   if (number === null) return null;
@@ -79,7 +79,7 @@ export interface Wanted {
   /** `The length of TW-80` */
   readonly what: Said;
   readonly why: Said;
-  readonly like: string;
+  readonly like: Filling;
   /** Null: any kind. */
   readonly kind: Kind | null;
 }

@@ -4,7 +4,7 @@ import type { Action, Block, Procedure, Repair, Stage, Step } from '../model/pro
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Named, NameUse, Source } from '../model/source.ts';
 import { partGateId } from '../model/steps.ts';
-import { say } from '../say/say.ts';
+import { joined, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
@@ -533,7 +533,14 @@ function placeHazards(
     const near = object === null ? [] : nearest(object.name, objects);
     context.syntax(
       'no-such-step',
-      say`This hazard is for “${address}”, and there is no such step. ${near.length > 0 ? say`Did you mean ${near.map((name) => `${verb} ${name}`).join(' or ')}?` : say`Name the step by its verb and first object.`}`,
+      say`This hazard is for “${address}”, and there is no such step. ${
+        near.length > 0
+          ? say`Did you mean ${joined(
+              near.map((name) => `${verb} ${name}`),
+              say` or `,
+            )}?`
+          : say`Name the step by its verb and first object.`
+      }`,
       source,
     );
   }

@@ -327,7 +327,7 @@ function withinOf(context: Context, fact: ast.AssetWithin, name: string): Figure
   const within = lowerMeasure(context, fact, 'error', fact.error, {
     what: say`The error of ${name}`,
     why: say`no tool is exact, and every limit read with it would be judged as if this one were`,
-    like: 'within 4 %, or within 0.003 mm',
+    like: say`within 4 %, or within 0.003 mm`,
     kind: null,
   });
   if (within === null || within.unit !== '%' || Number(within.number) < 100) return within;
@@ -526,7 +526,10 @@ function standingOf(
       limit === null
         ? null
         : [...before, ...own].some((other) => other.kind === kind)
-          ? (['written-twice', say`The shop gives the tolerance of a ${standing.kind} twice. Delete one.`] as const)
+          ? ([
+              'written-twice',
+              say`The shop gives the tolerance of a ${term(standing.kind)} twice. Delete one.`,
+            ] as const)
           : wrongTolerance(standing.kind, limit);
     if (problem !== null) context.syntax(...problem, context.source(standing));
     else if (limit !== null)

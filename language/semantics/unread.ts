@@ -1,5 +1,5 @@
 import type { Source } from '../model/source.ts';
-import { say } from '../say/say.ts';
+import { joined, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { continuing } from '../syntax/keywords.ts';
 import { nearest } from '../syntax/nearest.ts';
@@ -54,7 +54,7 @@ export function unreadLine(
   const what =
     near.length === 0
       ? say`Delete the line, or begin it with a word of the language.`
-      : say`Did you mean ${near.join(' or ')}?`;
+      : say`Did you mean ${joined(near, say` or `)}?`;
   context.syntax(
     'unknown-word',
     say`No such step or word: ${word.length > 30 ? say`${word.slice(0, 29)}…` : word}. ${what}`,

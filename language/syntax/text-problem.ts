@@ -33,16 +33,16 @@ export function textProblem(text: string): SyntaxProblem | null {
 const kinds = [
   {
     signs: /[\u0001-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\u2028\u2029]/u,
-    why: 'This is a control character. It cannot be seen, and on a screen or a printer it can hide or change the text around it',
+    why: say`This is a control character. It cannot be seen, and on a screen or a printer it can hide or change the text around it`,
   },
   {
     // The Bidi_Control characters of Unicode (UAX 9). That they can make a text read differently is CVE-2021-42574.
     signs: /[\u061C\u200E\u200F\u202A-\u202E\u2066-\u2069]/u,
-    why: 'This character changes the direction of the text. It cannot be seen, and what is shown can differ from what is read and printed',
+    why: say`This character changes the direction of the text. It cannot be seen, and what is shown can differ from what is read and printed`,
   },
   {
     signs: /[\u200B\u2060-\u2064\uFEFF]/u,
-    why: 'This character has no width. It cannot be seen, and a name or a number with it is not the same as one without',
+    why: say`This character has no width. It cannot be seen, and a name or a number with it is not the same as one without`,
   },
 ] as const;
 

@@ -1,7 +1,7 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import pc from 'picocolors';
 import * as z from 'zod';
-import { languages } from '../../language/i18n/index.ts';
+import { type Language, languages } from '../../language/i18n/index.ts';
 import { sheetForms } from '../../language/model/sheet-form.ts';
 import { reserved } from '../../language/syntax/keywords.ts';
 import manifest from '../../package.json' with { type: 'json' };
@@ -39,7 +39,16 @@ export async function run(argv: readonly string[]): Promise<number> {
     .version(manifest.version)
     .exitOverride()
     .configureOutput({ writeOut: say, writeErr: tell })
-    .showHelpAfterError('(add --help for the options)');
+    .showHelpAfterError('(add --help for the options)')
+    .addOption(
+      new Option(
+        '--messages <language>',
+        'language of what the command says (else as in handtight.json, else that of the machine)',
+      ).choices([...languages]),
+    )
+    .hook('preAction', async () =>
+      (await import('./messages.ts')).chooseLanguage(program.opts<{ messages?: Language }>().messages),
+    );
 
   program
     .command('check')

@@ -93,6 +93,8 @@ const hintSwitches = z.object({
 export const settings = z.object({
   problems: z.object({ scope: z.enum(['workspace', 'open']).default('workspace') }).default({ scope: 'workspace' }),
   hints: hintSwitches.default(hintSwitches.parse({})),
+  /** Of what is said; anything else: that of the editor. */
+  language: z.string().default('auto'),
 });
 
 export type Settings = z.infer<typeof settings>;

@@ -21,7 +21,7 @@ import { completionsAt } from '../../language/ide/completion/completions.ts';
 import { definitionsAt } from '../../language/ide/definition.ts';
 import { hoverAt } from '../../language/ide/hover/hover.ts';
 import { outlineOf } from '../../language/ide/outline.ts';
-import { rulePage } from '../../language/ide/problem.ts';
+import { languageOf, rulePage } from '../../language/ide/problem.ts';
 import { refactoringsIn } from '../../language/ide/refactorings.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Host } from '../host/host.ts';
@@ -115,8 +115,10 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     const page = rulePage(rule);
     return pages === null || page === null ? null : `${pages.replace(/\/$/u, '')}/${page}`;
   };
+  /** Of what is said: as it is set, else that of the editor. */
+  const language = () => languageOf(settings.language) ?? languageOf(params.locale ?? '') ?? 'en';
   const clientUri = (uri: string) => store.clientUri(uri);
-  const toDiagnostic = (diagnostic: Diagnostic) => diagnosticOf(diagnostic, pageOf, clientUri, client);
+  const toDiagnostic = (diagnostic: Diagnostic) => diagnosticOf(diagnostic, pageOf, clientUri, client, language());
   registerFeatures({
     connection,
     store,
@@ -163,11 +165,12 @@ export function serve(connection: Connection, host: Host, params: InitializePara
   async function readSettings(): Promise<void> {
     if (!configures) return;
     try {
+      const said = language();
       const read = settingsSchema.safeParse(await connection.workspace.getConfiguration('handtight'));
       if (read.success) {
         settings = read.data;
         const { scope } = settings.problems;
-        if (scope !== publisher.scope) {
+        if (scope !== publisher.scope || language() !== said) {
           publisher.scope = scope;
           publisher.publishAll();
         }
@@ -236,7 +239,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     const wants = (kind: string) =>
       only === undefined || only.some((one) => kind === one || kind.startsWith(`${one}.`));
     const actions = wants(CodeActionKind.QuickFix)
-      ? actionsIn(snapshot, file, range).flatMap((action) => codeAction(action, editing))
+      ? actionsIn(snapshot, file, range, language()).flatMap((action) => codeAction(action, editing))
       : [];
     // Only when it is requested by kind: on save, or from the menu of source actions.
     const all = only !== undefined && wants(fixAllKind) ? fixAll(allSafeChanges(snapshot, file), editing) : null;

@@ -308,7 +308,9 @@ function aboutEditor(
     run('lenses', () => codeLensesOf(snapshot, uri));
     run('symbols', () => outlineOf(snapshot, uri));
     run('inlay hints', () => inlayHintsIn(snapshot, uri, whole, { shims: true, steps: true, limits: true }));
-    run('code actions', () => actionsIn(snapshot, uri, whole).map(({ diagnostic }) => problemText(diagnostic)));
+    run('code actions', () =>
+      actionsIn(snapshot, uri, whole, 'en').map(({ diagnostic }) => problemText(diagnostic, 'en')),
+    );
     run('fix all', () => {
       const edits = allSafeChanges(snapshot, uri).map(({ source, text: newText }) => ({
         range: source.range,

@@ -256,6 +256,10 @@ const situations = [
     swap: [['  wrench TW-80   range 16..80 N·m  within 4 %\n', '']],
     text: at('build', 'torque nut to 12 N·m ±1 with TW-5'),
   }),
+  whole({
+    swap: [['within 4 %\n', 'within 4 %  at tester\n']],
+    text: at('build', 'torque nut to nut-fit with TW-80'),
+  }),
   inShop('wrench TW-1 range 16..80 N·m (1..2 lbf·ft)'),
   inShop('tool T-1 range 0..25 mm within 5 bar'),
   inShop('tool T-1 range 0..25 mm graduated 0 mm'),

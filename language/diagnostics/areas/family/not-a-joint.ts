@@ -1,13 +1,13 @@
 import { lower } from '../../../analysis/prose.ts';
 import type { Verb } from '../../../model/verbs.ts';
-import { say } from '../../../say/say.ts';
+import { type Said, say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
-const words: Partial<Record<Verb, string>> = {
-  slacken: 'slackened',
-  'run-down': 'run down',
-  torque: 'torqued',
-  lock: 'locked',
+const words: Partial<Record<Verb, Said>> = {
+  slacken: say`slackened`,
+  'run-down': say`run down`,
+  torque: say`torqued`,
+  lock: say`locked`,
 };
 
 /** A part is slackened, run down or torqued, but the family declares no joint for it. */

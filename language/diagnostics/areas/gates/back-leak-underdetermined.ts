@@ -3,7 +3,7 @@ import { capital, either, listed } from '../../../analysis/prose.ts';
 import { stageSteps } from '../../../analysis/stages.ts';
 import type { Procedure, StepOf } from '../../../model/procedure.ts';
 import { amount, kindOfLimit, window } from '../../../quantities/index.ts';
-import { say } from '../../../say/say.ts';
+import { type Said, say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** The time that a pressure takes to fall past a lapped pair depends on more than the pair. */
@@ -67,17 +67,17 @@ function timesALeak({ gate, test, limit }: StepOf<'test'>): boolean {
 }
 
 /** What neither the conditions nor the text nor the notes of a test state. */
-function unsaidBy(procedure: Procedure, step: StepOf<'test'>): string[] {
+function unsaidBy(procedure: Procedure, step: StepOf<'test'>): Said[] {
   const said = [...step.conditions, step.text, step.note, step.accept].join(' ');
   const fluids = procedure.shop.fluids.some(({ name, title }) => said.includes(name) || said.includes(title));
   const at = step.at === null ? null : kindOfLimit(step.at);
   return [
-    fluids || /\b(fluid|oil|diesel|fuel|ISO 4113)\b/iu.test(said) ? '' : 'fluid',
-    at === 'temperature' || /°|\bdegrees?\b|\btemperature\b|\bwarm|\bcold\b/iu.test(said) ? '' : 'temperature',
+    fluids || /\b(fluid|oil|diesel|fuel|ISO 4113)\b/iu.test(said) ? null : say`fluid`,
+    at === 'temperature' || /°|\bdegrees?\b|\btemperature\b|\bwarm|\bcold\b/iu.test(said) ? null : say`temperature`,
     /\b(up|down|upright|upside|vertical(ly)?|horizontal(ly)?|level|lying|standing|hanging|inverted|attitude|position)\b/iu.test(
       said,
     )
-      ? ''
-      : 'attitude of the unit',
-  ].filter(Boolean);
+      ? null
+      : say`attitude of the unit`,
+  ].filter((one) => one !== null);
 }

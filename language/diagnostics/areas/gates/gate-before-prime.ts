@@ -27,7 +27,7 @@ export const gateBeforePrime: Rule<StepFix> = {
           path,
           since,
           rootCause: causeOf(rootCauseKey(path, since), step),
-          message: say`The unit is not primed when ${readingOf(step)!} is ${{ set: 'set', read: 'read', test: 'tested' }[step.verb]}.`,
+          message: say`The unit is not primed when ${readingOf(step)!} is ${{ set: say`set`, read: say`read`, test: say`tested` }[step.verb]}.`,
           why: say`air in it makes the reading soft and the spray ragged.`,
           help: say`Write “prime 6 strokes with gauge shut” before this step.`,
           data: path.repair === null ? missingBefore(step, `prime ${blank} strokes with gauge shut`) : undefined,

@@ -4,7 +4,7 @@ import { stageSteps } from '../../../analysis/stages.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { isTestOf, testGateId } from '../../../model/steps.ts';
-import { type Said, say } from '../../../say/say.ts';
+import { type Said, say, term } from '../../../say/say.ts';
 import { nearest } from '../../../syntax/nearest.ts';
 import { on, type Rule } from '../../rule.ts';
 
@@ -82,7 +82,7 @@ function useOf(step: Step): { name: string; what: Said } | null {
   switch (step.verb) {
     case 'test': {
       const { hold } = step.test;
-      return hold?.of == null ? null : { name: hold.of, what: say`The pressure is held ${hold.relation}` };
+      return hold?.of == null ? null : { name: hold.of, what: say`The pressure is held ${term(hold.relation)}` };
     }
     case 'choose':
       return step.choose === null ? null : { name: step.choose.test, what: say`The part is chosen by` };

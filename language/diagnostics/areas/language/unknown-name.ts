@@ -29,7 +29,7 @@ export const unknownName: Rule<{ source: Source; near: string; safe: boolean }> 
             .map(([other]) => ({ message: say`${name} is named here too.`, source: other!.source })),
           ...collectCalls(same),
         ],
-        message: say`No ${term(what)} is called ${name}.`,
+        message: say`No ${either(what.split(/, | or /u).map(term))} is called ${name}.`,
         help,
         data:
           first === undefined

@@ -61,7 +61,9 @@ export const discardedAndNotRenewed: Rule = {
             source: object.source,
             path,
             ...rest,
-            ...said(say`when the ${partsWords(procedure, [object.name])} goes over ${lost.length > 1 ? 'them' : 'it'}`),
+            ...said(
+              say`when the ${partsWords(procedure, [object.name])} goes over ${lost.length > 1 ? say`them` : say`it`}`,
+            ),
           });
         }
       }),

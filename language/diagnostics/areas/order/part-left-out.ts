@@ -2,7 +2,7 @@ import { variantParts } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
 import type { Part } from '../../../model/family.ts';
-import { say } from '../../../say/say.ts';
+import { type Said, say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** Missing at the end, or when a joint that closes over it is run down. */
@@ -60,10 +60,10 @@ export const partLeftOut: Rule = {
           });
         }
 
-        function standsAs({ name }: Part): string {
+        function standsAs({ name }: Part): Said {
           const cell = state.part(name).place;
-          if (state.may(cell, place.trial)) return 'in place for trial only';
-          return state.may(cell, place.guard) ? 'on as a guard only' : 'not in place';
+          if (state.may(cell, place.trial)) return say`in place for trial only`;
+          return state.may(cell, place.guard) ? say`on as a guard only` : say`not in place`;
         }
       },
     };

@@ -36,7 +36,7 @@ export const checkedDirty: Rule = {
         const cells = before.part(first);
         const since = before.since(dirty.length > 0 ? cells.dirt : cells.wet);
         const words = partsWords(graph.procedure, names);
-        const [are, them] = names.length > 1 ? ['are', 'them'] : ['is', 'it'];
+        const [are, them] = names.length > 1 ? [say`are`, say`them`] : [say`is`, say`it`];
         report({
           at: step,
           path,

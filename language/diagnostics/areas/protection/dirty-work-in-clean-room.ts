@@ -2,7 +2,7 @@ import { stationWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { FluidKind, Shop } from '../../../model/shop.ts';
 import { own } from '../../../model/steps.ts';
-import { type Said, say } from '../../../say/say.ts';
+import { type Said, say, term } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 const dirtyFluids: readonly FluidKind[] = ['solvent', 'detergent', 'caustic'];
@@ -54,7 +54,7 @@ function dirtyWork(step: Step, shop: Shop): { words: Said; needs: 'abrasive' | '
     case 'soak': {
       const fluid = shop.fluids.find((one) => one.name === step.fluid);
       if (fluid === undefined || !dirtyFluids.includes(fluid.kind)) return null;
-      return { words: say`Parts are washed in ${fluid.kind}`, needs: 'wet' };
+      return { words: say`Parts are washed in ${term(fluid.kind)}`, needs: 'wet' };
     }
     default:
       return null;

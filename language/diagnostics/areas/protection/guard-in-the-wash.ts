@@ -24,7 +24,7 @@ export const guardInTheWash: Rule = {
         if (again.some((later) => later.verb === step.verb && later.objects.some(({ name }) => name === object.name)))
           continue;
         const since = before.since(layout.faces.get(face.id)!.guard);
-        const guardWords = face.guardedBy === null ? 'guard' : partWords(procedure, face.guardedBy);
+        const guardWords = face.guardedBy === null ? say`guard` : partWords(procedure, face.guardedBy);
         report({
           at: step,
           source: object.source,

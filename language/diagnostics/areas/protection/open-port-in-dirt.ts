@@ -37,8 +37,12 @@ export const openPortInDirt: Rule<StepFix> = {
     return {
       step: on(['buff', 'blast', 'wait'], ({ step, before, path }) => {
         if (step.verb === 'wait' && isDraining(flow, before)) return;
-        const when = { wait: 'waits', buff: 'is buffed', blast: 'is blasted' }[step.verb];
-        tell(step, before, path, say`while the unit ${when}`, false);
+        const when = {
+          wait: say`while the unit waits`,
+          buff: say`while the unit is buffed`,
+          blast: say`while the unit is blasted`,
+        }[step.verb];
+        tell(step, before, path, when, false);
       }),
       end({ state, path, last, block }) {
         tell(last ?? block.source, state, path, say`when the unit is shipped`, true);

@@ -66,7 +66,7 @@ export const passageBlocked: Rule<StepFix> = {
             say`the ${partsWords(
               procedure,
               owners.map(({ name }) => name),
-            )} ${owners.length > 1 ? 'are' : 'is'} washed`,
+            )} ${owners.length > 1 ? say`are` : say`is`} washed`,
             say`the dirt stays in the passage`,
           );
         }

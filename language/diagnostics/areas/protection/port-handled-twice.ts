@@ -10,10 +10,10 @@ import { on, type Rule } from '../../rule.ts';
 
 /** The state of a port in which a step on it does nothing, and the steps that bring that state about. */
 const already = {
-  cap: { bits: port.capped, words: 'capped', by: ['cap'] },
-  uncap: { bits: port.open, words: 'open', by: ['uncap', 'disconnect'] },
-  connect: { bits: port.connected, words: 'connected', by: ['connect'] },
-  disconnect: { bits: port.open | port.capped, words: 'disconnected', by: ['disconnect'] },
+  cap: { bits: port.capped, words: say`capped`, by: ['cap'] },
+  uncap: { bits: port.open, words: say`open`, by: ['uncap', 'disconnect'] },
+  connect: { bits: port.connected, words: say`connected`, by: ['connect'] },
+  disconnect: { bits: port.open | port.capped, words: say`disconnected`, by: ['disconnect'] },
 } as const;
 
 /**

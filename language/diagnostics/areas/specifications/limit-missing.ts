@@ -4,7 +4,7 @@ import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
 import { failEntries, isGate, limitUses } from '../../../model/steps.ts';
-import { say } from '../../../say/say.ts';
+import { say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Something is read, set, compared or measured, and no limit says what is good. A `read` needs none. */
@@ -52,7 +52,7 @@ function missing(step: Step, procedure: Procedure): Statement | null {
         return null;
       if (test.reads !== null)
         return {
-          message: say`Test ${gate.test} reads ${test.reads}, but no limit says what is good.`,
+          message: say`Test ${gate.test} reads ${term(test.reads)}, but no limit says what is good.`,
           why: say`one person passes what the next one opens again.`,
           help: withinLimit,
         };

@@ -3,7 +3,7 @@ import { writtenAt } from '../../../analysis/written-at.ts';
 import type { SpecValue, Step } from '../../../model/procedure.ts';
 import { limitUses, own, spreadsAt } from '../../../model/steps.ts';
 import type { Limit } from '../../../quantities/types.ts';
-import { say } from '../../../say/say.ts';
+import { say, term } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -22,7 +22,7 @@ export const sourceMissing: Rule<StepFix> = {
     report({
       at: first.source,
       rootCause: `source:${shop.name}`,
-      message: say`Nothing says where the tolerances for ${listed(bare.map((standing) => standing.kind))} after “unless stated” come from.`,
+      message: say`Nothing says where the tolerances for ${listed(bare.map((standing) => term(standing.kind)))} after “unless stated” come from.`,
       why: say`they print on every sheet whose figures have none.`,
       help: say`Write “source "…"” after them.`,
     });

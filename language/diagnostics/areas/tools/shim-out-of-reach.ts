@@ -6,7 +6,7 @@ import { stackedSizes } from '../../../engineering/shim-stock.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure } from '../../../model/procedure.ts';
 import { amount, formatQuantity } from '../../../quantities/index.ts';
-import { say } from '../../../say/say.ts';
+import { listed, type Said, say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The drawer does not go far enough to set a worn unit, or has only one size. */
@@ -78,6 +78,6 @@ function springIsRenewed({ family, stages }: Procedure, { parts }: ShimChoice): 
   return beside.some((part) => part.renewed || renewed.includes(part.name));
 }
 
-function stockWords({ stocks }: ShimChoice): string {
-  return [...new Set(stocks.map(({ name }) => name))].join(' and ');
+function stockWords({ stocks }: ShimChoice): Said {
+  return listed([...new Set(stocks.map(({ name }) => name))]);
 }

@@ -89,7 +89,7 @@ function slipOf(procedure: Pick<Procedure, 'shop'>, work: ToolWork, better: Asse
     return {
       use: missing.use,
       cause: `${shop.name}:${english(toolWords(missing.tool))}`,
-      message: say`Shop ${shop.name} has no ${missing.tool.kind}${missing.tool.range === null ? '' : say` for ${formatLimit(missing.tool.range)}`}.`,
+      message: say`Shop ${shop.name} has no ${term(missing.tool.kind)}${missing.tool.range === null ? '' : say` for ${formatLimit(missing.tool.range)}`}.`,
       why: say`the job could name none, and the bench hand would use whatever is at hand.`,
       help: say`Name a kind that the shop has${better === null ? '' : say`, such as ${toolWords(better)}`}, or add one to the shop.`,
     };

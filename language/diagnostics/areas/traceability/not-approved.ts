@@ -11,8 +11,8 @@ export const notApproved: Rule = {
   procedure(procedure, report) {
     const { revision, approvedBy, approvedOn } = procedure;
     const missing = [
-      revision === null ? 'no revision' : '',
-      approvedBy === null ? 'no approval' : approvedOn === null ? 'no approval date' : '',
+      revision === null ? say`no revision` : '',
+      approvedBy === null ? say`no approval` : approvedOn === null ? say`no approval date` : '',
     ].filter(Boolean);
     if (missing.length === 0) return;
     report({
