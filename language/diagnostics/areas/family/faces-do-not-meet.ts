@@ -1,11 +1,13 @@
 import { lower } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Family, Part } from '../../../model/family.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { declared, fixStep, type StepFix } from '../../step-fixes.ts';
 import { carrierOf } from './rests-on-nothing.ts';
 
 /** A lapped face that meets no other, or one of a part that does not touch its own. */
-export const facesDoNotMeet: Rule = {
+export const facesDoNotMeet: Rule<StepFix> = {
   code: 'faces-do-not-meet',
   severity: 'warning',
   since: '0.2.0',
@@ -23,6 +25,7 @@ export const facesDoNotMeet: Rule = {
           message: `The ${face.name} face of the ${lower(part.title)} is lapped but meets no other face.`,
           why: 'nothing says when it is covered, so it always counts as bare.',
           help: 'Write “meets” and the face that it closes against.',
+          data: declared(face.source, `meets ${blank}`),
         });
         continue;
       }
@@ -43,6 +46,7 @@ export const facesDoNotMeet: Rule = {
       return restsOn(part).length === 0 && part.base !== carrierOf(family)?.base;
     }
   },
+  fix: fixStep,
 };
 
 function partOf(family: Family, name: string): Part {

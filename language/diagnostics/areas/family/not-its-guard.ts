@@ -1,9 +1,10 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { capital, faceWords, lower, partsWords, partWords } from '../../../analysis/prose.ts';
 import type { Rule } from '../../rule.ts';
+import { declared, fixStep, type StepFix } from '../../step-fixes.ts';
 
 /** A face is guarded with a part that the family does not name as its guard. */
-export const notItsGuard: Rule = {
+export const notItsGuard: Rule<StepFix> = {
   code: 'not-its-guard',
   severity: 'warning',
   since: '0.2.0',
@@ -26,11 +27,16 @@ export const notItsGuard: Rule = {
                 message: `${words} is guarded here, but the family names no guard for it.`,
                 why: 'a step that forgets the guard goes unnoticed.',
                 help: `Write “guarded by ${baseOf(guards[0]!)}” at the face in the family.`,
+                data: declared(face.source, `guarded by ${baseOf(guards[0]!)}`),
               }
             : {
                 message: `The guard of ${faceWords(procedure, face.id)} is the ${partWords(procedure, face.guardedBy)}, but this step uses the ${lower(partsWords(procedure, guards))}.`,
                 why: 'a part that does not fit the face does not cover it.',
                 help: `Write “guard ${face.id} with ${baseOf(face.guardedBy)}”, or correct the face in the family.`,
+                data:
+                  step.call === null && step.withObjects.length === 1
+                    ? { source: step.withObjects[0]!.source, text: baseOf(face.guardedBy), where: 'instead' }
+                    : undefined,
               }),
         });
       }
@@ -40,4 +46,5 @@ export const notItsGuard: Rule = {
       return procedure.family.parts.find((part) => part.name === name)?.base ?? name;
     }
   },
+  fix: fixStep,
 };

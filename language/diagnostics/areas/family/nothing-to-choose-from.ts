@@ -1,9 +1,11 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { either, lower } from '../../../analysis/prose.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { declared, fixStep, type StepFix } from '../../step-fixes.ts';
 
 /** A part is chosen, and the family names no stock for it, or a stock that this shop does not have. */
-export const nothingToChooseFrom: Rule = {
+export const nothingToChooseFrom: Rule<StepFix> = {
   code: 'nothing-to-choose-from',
   severity: 'warning',
   since: '0.2.0',
@@ -30,6 +32,7 @@ export const nothingToChooseFrom: Rule = {
                 message: `The ${lower(part.title)} is chosen here, but the family does not say from which stock.`,
                 why: 'the next size cannot be worked out, and the bench hand takes whatever is at hand.',
                 help: `Write “chosen from” and a stock of the shop${written}, at part ${part.base}.`,
+                data: declared(part.source, `chosen from ${stocks.length === 1 ? stocks[0]!.name : blank}`),
               }
             : {
                 message: `The ${lower(part.title)} is chosen from ${part.chosenFrom}, but the shop has no stock of that name.`,
@@ -40,4 +43,5 @@ export const nothingToChooseFrom: Rule = {
       }
     }
   },
+  fix: fixStep,
 };

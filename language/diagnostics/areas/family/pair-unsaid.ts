@@ -3,12 +3,13 @@ import { lower } from '../../../analysis/prose.ts';
 import type { Part } from '../../../model/family.ts';
 import { own } from '../../../model/steps.ts';
 import type { Rule } from '../../rule.ts';
+import { declared, fixStep, type StepFix } from '../../step-fixes.ts';
 
 /**
  * A part is felt to slide in the one that it lies in, the two are only ever renewed together, and the family does not
  * call them a pair. A part that only turns in another, as rollers do, may be renewed with it without being a pair.
  */
-export const pairUnsaid: Rule = {
+export const pairUnsaid: Rule<StepFix> = {
   code: 'pair-unsaid',
   severity: 'hint',
   since: '0.2.0',
@@ -35,9 +36,11 @@ export const pairUnsaid: Rule = {
           related: [{ message: `${inner.base} is declared here.`, source: inner.source }],
           message: `The ${lower(inner.title)} and the ${lower(outer.title)} are always renewed together here, but the family does not say that they are a pair.`,
           why: 'one of them could go into another unit unnoticed.',
+          data: declared(inner.source, `matched to ${outer.base}`),
           help: `If they are lapped together, write “matched to ${outer.base}” at part ${inner.base}.`,
         });
       }
     }
   },
+  fix: fixStep,
 };

@@ -2,9 +2,10 @@ import { provesThrough } from '../../../analysis/effects.ts';
 import { isLock, isOpenLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingTorque, type StepFix } from '../../step-fixes.ts';
 
 /** A joint that a gate proves through, or that ships, is run down but not torqued. */
-export const leftHandTight: Rule = {
+export const leftHandTight: Rule<StepFix> = {
   code: 'left-hand-tight',
   severity: 'error',
   since: '0.1.0',
@@ -27,6 +28,7 @@ export const leftHandTight: Rule = {
             message: `The ${words(joint.part)} is only hand-tight when ${step.gate.test} is tested.`,
             why: 'it can leak or let go under pressure.',
             help: 'Torque it before this test.',
+            data: missingTorque(flow, since, joint.part),
           });
         }
       }),
@@ -41,9 +43,11 @@ export const leftHandTight: Rule = {
             message: `The ${words(joint.part)} is only hand-tight when the unit leaves.`,
             why: 'it will come loose on the engine.',
             help: 'Torque it, or write “hand-tight is final” at the joint in the family.',
+            data: missingTorque(flow, since, joint.part),
           });
         }
       },
     };
   },
+  fix: fixStep,
 };

@@ -4,9 +4,10 @@ import type { AbstractState } from '../../../analysis/state.ts';
 import type { StepObject } from '../../../model/procedure.ts';
 import { namedIn } from '../../../model/steps.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** A part that is always renewed, or that was discarded, goes back in. */
-export const oldPartRefitted: Rule = {
+export const oldPartRefitted: Rule<StepFix> = {
   code: 'old-part-refitted',
   severity: 'error',
   since: '0.1.0',
@@ -42,6 +43,7 @@ export const oldPartRefitted: Rule = {
             path,
             since,
             rootCause: `old:${names[0]}:${since}`,
+            data: missingBefore(step, `renew ${names.join(', ')}`),
             ...(renewed
               ? {
                   message: `The ${words} ${several ? 'are' : 'is'} always renewed, but the old ${several ? 'ones go' : 'one goes'} back in.`,
@@ -58,4 +60,5 @@ export const oldPartRefitted: Rule = {
       }),
     };
   },
+  fix: fixStep,
 };

@@ -3,10 +3,12 @@ import { guard, place } from '../../../analysis/locations.ts';
 import { capital, faceWords, partsWords, partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import { namedIn } from '../../../model/steps.ts';
+import { blank } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** Fitted under something that is already on: a closed joint, the part that its stack presses on, a guard. */
-export const wayNotClear: Rule = {
+export const wayNotClear: Rule<StepFix> = {
   code: 'way-not-clear',
   severity: 'error',
   since: '0.1.0',
@@ -62,9 +64,11 @@ export const wayNotClear: Rule = {
             message: `${capital(faceWords(procedure, met))} still has its guard on when the ${partWords(procedure, object.name)} goes in.`,
             why: 'the guard is in the way, or is built in.',
             help: `Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} first.`,
+            data: missingBefore(step, `remove ${relations.face(met).guardedBy ?? blank}`),
           });
         }
       }
     }),
   }),
+  fix: fixStep,
 };

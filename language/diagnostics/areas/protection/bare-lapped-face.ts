@@ -5,16 +5,23 @@ import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingAfter, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** A lapped or ground face is bare when the unit leaves a station, waits, is abraded, or the procedure ends. */
-export const bareLappedFace: Rule = {
+export const bareLappedFace: Rule<StepFix> = {
   code: 'bare-lapped-face',
   severity: 'error',
   since: '0.1.0',
   title: 'A lapped face is bare when the unit leaves a station, waits, is abraded or is finished.',
   flow: (flow, report) => {
     const { procedure } = flow.graph;
-    const tell = (at: Step | Source, state: AbstractState, path: PathContext, when: string) => {
+    const tell = (
+      at: Step | Source,
+      state: AbstractState,
+      path: PathContext,
+      when: string,
+      guard: (text: string) => StepFix | undefined,
+    ) => {
       for (const { face, since, cause } of bareFaces(flow, state)) {
         const { guardedBy } = face;
         report({
@@ -22,6 +29,7 @@ export const bareLappedFace: Rule = {
           path,
           since,
           rootCause: cause,
+          data: guardedBy === null ? undefined : guard(`guard ${face.id} with ${guardedBy}`),
           message: `${capital(faceWords(procedure, face.id))} is bare ${when}.`,
           why: 'one knock or one grain of grit scores it, and it leaks.',
           help:
@@ -38,16 +46,26 @@ export const bareLappedFace: Rule = {
           before,
           path,
           `while the unit ${{ wait: 'waits', buff: 'is buffed', blast: 'is blasted' }[step.verb]}`,
+          (text) => missingBefore(step, text),
         );
       }),
       leave({ last, block, state, path }) {
-        tell(last ?? block.source, state, path, `when the unit leaves ${stationWords(procedure, block.station)}`);
+        tell(
+          last ?? block.source,
+          state,
+          path,
+          `when the unit leaves ${stationWords(procedure, block.station)}`,
+          (text) => (last === null ? undefined : missingAfter(last, text)),
+        );
       },
       end({ state, path, last, block }) {
         // A packed unit is in its own box or bag.
         if (block.steps.some(({ verb }) => verb === 'pack')) return;
-        tell(last ?? block.source, state, path, 'when the procedure ends');
+        tell(last ?? block.source, state, path, 'when the procedure ends', (text) =>
+          last === null ? undefined : missingAfter(last, text),
+        );
       },
     };
   },
+  fix: fixStep,
 };

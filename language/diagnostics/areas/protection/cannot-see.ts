@@ -2,9 +2,10 @@ import { inPlaceCause, shutInBy } from '../../../analysis/assembly.ts';
 import { flag, guard, place } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** What a check looks at is covered: by the part it closes against, by its guard, or shut in by a joint. */
-export const cannotSee: Rule = {
+export const cannotSee: Rule<StepFix> = {
   code: 'cannot-see',
   severity: 'error',
   since: '0.2.0',
@@ -29,6 +30,7 @@ export const cannotSee: Rule = {
           message: `${capital(covered.words)} when it is checked.`,
           why: 'nobody can see it, and the tick on the sheet means nothing.',
           help: `${covered.help}.`,
+          data: covered.guard === null ? undefined : missingBefore(step, `remove ${covered.guard}`),
         });
         return;
       }
@@ -40,6 +42,7 @@ export const cannotSee: Rule = {
           return {
             words: `${faceWords(procedure, id)} is under its guard`,
             help: `Write “remove ${face.guardedBy}” before this step`,
+            guard: face.guardedBy,
             since: before.since(cell),
             cause: `guard-on:${id}:${before.since(cell)}`,
           };
@@ -70,4 +73,5 @@ export const cannotSee: Rule = {
       }
     }),
   }),
+  fix: fixStep,
 };

@@ -1,9 +1,10 @@
 import { guard } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** A part is washed with the guard still on its face: nothing under the guard is washed. */
-export const guardInTheWash: Rule = {
+export const guardInTheWash: Rule<StepFix> = {
   code: 'guard-in-the-wash',
   severity: 'error',
   since: '0.2.0',
@@ -33,8 +34,10 @@ export const guardInTheWash: Rule = {
           message: `${capital(faceWords(procedure, face.id))} still has the ${guardWords} on as its guard when the ${partWords(procedure, object.name)} is ${rinsesAll ? 'rinsed' : 'washed'}.`,
           why: 'the dirt stays under the guard.',
           help: `Write “remove ${face.guardedBy ?? 'the guard'}” before this step.`,
+          data: face.guardedBy === null ? undefined : missingBefore(step, `remove ${face.guardedBy}`),
         });
       }
     }),
   }),
+  fix: fixStep,
 };

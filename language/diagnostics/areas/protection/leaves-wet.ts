@@ -1,10 +1,12 @@
 import { place, wet } from '../../../analysis/locations.ts';
 import { partsWords, stationWords } from '../../../analysis/prose.ts';
 import { isLeftToSoak } from '../../../analysis/soaking.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingAfter, type StepFix } from '../../step-fixes.ts';
 
 /** Bare steel leaves a wet station wet: parts in the hand, and parts that are sent or kept elsewhere. */
-export const leavesWet: Rule = {
+export const leavesWet: Rule<StepFix> = {
   code: 'leaves-wet',
   severity: 'error',
   since: '0.2.0',
@@ -38,8 +40,13 @@ export const leavesWet: Rule = {
           wetParts.map((part) => part.name),
         )} ${wetParts.length > 1 ? 'leave' : 'leaves'} ${stationWords(procedure, from.name)} wet with ${water ? 'water or detergent' : 'solvent'}.`,
         why: water ? 'bare steel rusts within the hour.' : 'it drips on the next bench, and bare steel rusts.',
+        data:
+          last === null
+            ? undefined
+            : missingAfter(last, `blow-dry ${wetParts.map(({ name }) => name).join(', ')} with air at most ${blank}`),
         help: `Blow ${wetParts.length > 1 ? 'them' : 'it'} dry or rinse ${wetParts.length > 1 ? 'them' : 'it'} in oil at the end of this stage.`,
       });
     },
   }),
+  fix: fixStep,
 };

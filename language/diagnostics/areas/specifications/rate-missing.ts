@@ -3,10 +3,12 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Choice, Procedure } from '../../../model/procedure.ts';
 import { kindOfLimit } from '../../../quantities/index.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A shim is chosen to bring a pressure to its target, and nothing says how far a thickness moves it. */
-export const rateMissing: Rule = {
+export const rateMissing: Rule<StepFix> = {
   code: 'rate-missing',
   severity: 'warning',
   since: '0.2.0',
@@ -18,6 +20,7 @@ export const rateMissing: Rule = {
       const { choose } = step;
       if (choose === null || step.rate !== null) continue;
       if (step.text !== null || step.note !== null || isOneForOne(choose, procedure)) continue;
+      const rates = procedure.specs.filter(({ per }) => per !== null);
       report({
         at: step,
         rootCause: `rate:${writtenAt(step)}`,
@@ -27,9 +30,11 @@ export const rateMissing: Rule = {
         )} moves ${choose.test}.`,
         why: 'the next size cannot be worked out, and each try opens the unit again.',
         help: 'Write “by” and a rate, such as spec shim-rate rate 3 bar per 0.001 in.',
+        data: missingClause(step, `by ${rates.length === 1 ? rates[0]!.name : blank}`),
       });
     }
   },
+  fix: fixStep,
 };
 
 /** A length brought to a length: more shim is as much more lift or play. */

@@ -1,9 +1,10 @@
 import { lower } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A reading is set, its adjuster is in the family, and the step does not name the adjuster. */
-export const setByWhat: Rule = {
+export const setByWhat: Rule<StepFix> = {
   code: 'set-by-what',
   severity: 'warning',
   since: '0.2.0',
@@ -19,6 +20,8 @@ export const setByWhat: Rule = {
       message: `The ${lower(adjuster.title)} sets ${step.reading}, but this step does not say to turn it.`,
       why: 'a setting that is never locked would go unnoticed.',
       help: `Write “by ${adjuster.name}”.`,
+      data: missingClause(step, `by ${adjuster.name}`),
     });
   },
+  fix: fixStep,
 };

@@ -5,7 +5,7 @@ import { own } from '../../../model/steps.ts';
 import type { Limit } from '../../../quantities/types.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
-import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
+import { declared, fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A figure that does not say where it comes from. */
 export const sourceMissing: Rule<StepFix> = {
@@ -24,6 +24,7 @@ export const sourceMissing: Rule<StepFix> = {
       message: `Nothing says where the tolerances for ${listed(bare.map((standing) => standing.kind))} after “unless stated” come from.`,
       why: 'they print on every sheet whose figures have none.',
       help: 'Write “source "…"” after them.',
+      data: bare.length === 1 ? declared(first.source, `source ${blank}`) : undefined,
     });
   },
   procedure(procedure, report) {
@@ -35,6 +36,7 @@ export const sourceMissing: Rule<StepFix> = {
           message: `Nothing says where ${spec.name} comes from.`,
           why: 'nobody can look it up when in doubt, and an outdated figure stays forever.',
           help: 'Write “source "…"” with the sheet and the page.',
+          data: declared(spec.source, `source ${blank}`),
         });
         continue;
       }
@@ -49,6 +51,7 @@ export const sourceMissing: Rule<StepFix> = {
           message: `Nothing says where ${spec.name} of ${number.name} comes from.`,
           why: 'the sheet would print the source of another number beside it.',
           help: 'Write “source "…"” with the sheet and the page.',
+          data: declared(value.source, `source ${blank}`),
         });
       }
     }

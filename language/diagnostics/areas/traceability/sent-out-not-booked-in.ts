@@ -1,8 +1,9 @@
 import { stageSteps } from '../../../analysis/stages.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingAfter, type StepFix } from '../../step-fixes.ts';
 
 /** A unit is sent to somebody else, and tested or signed off with no line saying that it came back. */
-export const sentOutNotBookedIn: Rule = {
+export const sentOutNotBookedIn: Rule<StepFix> = {
   code: 'sent-out-not-booked-in',
   severity: 'warning',
   since: '0.2.0',
@@ -18,8 +19,10 @@ export const sentOutNotBookedIn: Rule = {
         message: 'The unit is sent out here, and nothing books it in before it is tested or signed off.',
         why: 'nobody inspects what came back, and the sheet does not say whose work it was.',
         help: 'Write “book-in” where it comes back.',
+        data: missingAfter(step, 'book-in'),
       });
     }
     return {};
   },
+  fix: fixStep,
 };
