@@ -55,6 +55,7 @@ const leadsTo: Readonly<Record<string, readonly string[]>> = {
     'gauge-open-while-pulsing',
     'source-missing',
     'shim-step-too-coarse',
+    'opened-under-pressure',
   ],
   'pressure-missing': ['back-leak-underdetermined'],
 };
