@@ -35,6 +35,8 @@ const leadsTo: Readonly<Record<string, readonly string[]>> = {
   'cannot-see': ['bare-lapped-face'],
   'guard-in-the-wash': ['bare-lapped-face'],
   'leaves-wet': ['parts-left-loose'],
+  // A setting that was open hid what else was done with it.
+  'setting-not-locked': ['spring-not-backed-off', 'joint-slackened-then-left'],
   // A joint is torqued in the vise.
   'left-hand-tight': ['not-clamped'],
   'union-left-hand-tight': ['not-clamped'],
