@@ -19,6 +19,7 @@ import {
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { type FrameWords, frameHtml } from './preview-frame.ts';
 import type { PrintPlace } from './print.ts';
+import { rebuildEditor } from './rebuild-editor.ts';
 import {
   type CheckedNotification,
   type DrawingResult,
@@ -261,9 +262,17 @@ class Preview implements Disposable {
 
   /** Opens the preview beside the editor, or brings it to the front. */
   async show(uri?: Uri): Promise<void> {
-    const editor = window.activeTextEditor;
+    const editor = rebuildEditor();
     const document = uri ?? editor?.document.uri ?? this.#document;
-    if (document === undefined) return;
+    if (document === undefined) {
+      const begin = l10n.t('New Procedure');
+      const chosen = await window.showInformationMessage(
+        l10n.t('Open a .rebuild file first: this shows what is at its cursor.'),
+        begin,
+      );
+      if (chosen === begin) await commands.executeCommand('handtight.newProcedure');
+      return;
+    }
     if (editor !== undefined && editor.document.uri.toString() === document.toString())
       this.#position = editor.selection.active;
     if (this.#panel === undefined) {
@@ -285,7 +294,7 @@ class Preview implements Disposable {
   adopt(panel: WebviewPanel, { document, position, form }: Place): void {
     this.#panel?.dispose();
     this.#panel = panel;
-    this.#document = document ?? window.activeTextEditor?.document.uri;
+    this.#document = document ?? rebuildEditor()?.document.uri;
     this.#position = position;
     this.#form = form;
     this.#shown = undefined;
@@ -409,6 +418,8 @@ class Preview implements Disposable {
     ) {
       const file = 'file' in message && typeof message.file === 'string' ? Uri.parse(message.file) : this.#document;
       const goes = 'goes' in message && message.goes === true;
+      // The editor is not the active one while the page has the keys: what is shown here follows all the same.
+      if (file?.toString() === this.#document?.toString()) this.#position = new Position(Number(message.line), 0);
       if (file !== undefined) void openLine(file, Number(message.line), !goes);
     }
   }

@@ -15,6 +15,7 @@ import {
   workspace,
 } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
+import { rebuildEditor } from './rebuild-editor.ts';
 import { type CheckedNotification, type PlaceParams, type StateResult, stateMethod } from './requests.ts';
 
 /** Must be the id in the manifest. */
@@ -70,8 +71,8 @@ export function registerStateView(client: BaseLanguageClient, onChecked: Event<C
     }
   };
   const follow = () => {
-    const editor = window.activeTextEditor;
-    if (editor?.document.languageId !== 'rebuild') return;
+    const editor = rebuildEditor();
+    if (editor === undefined) return;
     place = { uri: editor.document.uri, position: editor.selection.active };
     clearTimeout(moved);
     moved = setTimeout(() => void refresh(), 80);

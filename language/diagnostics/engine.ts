@@ -17,6 +17,7 @@ import { attempt, internalError, tooManyWays } from './not-checked.ts';
 import { PathPass, ShownBefore } from './path-pass.ts';
 import type { AnyRule, Report } from './rule.ts';
 import { DiagnosticSink, type Surroundings } from './sink.ts';
+import type { StepFix } from './step-fixes.ts';
 import { StepPass } from './step-pass.ts';
 
 /** What rules report of something, and the concessions that silenced something there. */
@@ -263,6 +264,7 @@ export function idleConcessions(idle: readonly Allow[], rules: readonly AnyRule[
             message: say`This concession silences nothing: ${allow.rule} finds nothing here.`,
             why: say`it would print on the sheet for no reason.`,
             help: say`Delete it.`,
+            data: { source: allow.source, text: '', where: 'instead' } satisfies StepFix,
           }
         : {
             message: say`No rule is called ${allow.rule}, so this concession silences nothing.`,
@@ -271,6 +273,14 @@ export function idleConcessions(idle: readonly Allow[], rules: readonly AnyRule[
               near.length > 0
                 ? say`Did you mean ${either(near)}?`
                 : say`Copy the name from the finding that it is for.`,
+            data:
+              near.length === 1
+                ? ({
+                    source: allow.source,
+                    text: `allow ${near[0]} because "${allow.because}"`,
+                    where: 'instead',
+                  } satisfies StepFix)
+                : undefined,
           }),
     });
   }

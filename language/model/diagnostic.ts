@@ -8,6 +8,8 @@ export type Severity = 'error' | 'warning' | 'hint';
 export interface Edit {
   readonly source: Source;
   readonly text: string;
+  /** It goes to the end of the statement that the source is in, before its brace: a name is all that is known of a declaration. */
+  readonly endsStatement?: true;
 }
 
 /** A change of text that fixes a finding. @typeParam Text a rule says it, a finding has it in English */

@@ -2,6 +2,7 @@ import { numberPattern, quantityPattern } from '../quantities/index.ts';
 import { type Said, say } from '../say/say.ts';
 import { bounds, cut } from './bounds.ts';
 import { fluidWords } from './keywords.ts';
+import { nameLetters } from './name-pattern.ts';
 import { tables } from './tables.generated.ts';
 import { type Line, type Slip, type Source, slipOf, Token, typeOf } from './token.ts';
 
@@ -95,10 +96,12 @@ function linesIn(source: Source, piece: string, offset: number, followed = false
 
 const [partOfName, startOfName] = [1, 2];
 
+const letter = new RegExp(`[${nameLetters}]`, 'u');
+
 /** What each character up to ʯ is in a name. */
 const inNames = Uint8Array.from({ length: 0x2b0 }, (_, code) => {
   const sign = String.fromCharCode(code);
-  return /[A-Za-zÀ-ÖØ-öø-ʯ]/u.test(sign) ? partOfName | startOfName : /[0-9_]/u.test(sign) ? partOfName : 0;
+  return letter.test(sign) ? partOfName | startOfName : /[0-9_]/u.test(sign) ? partOfName : 0;
 });
 
 function isIn(code: number, what: number): boolean {

@@ -4,6 +4,7 @@ import * as z from 'zod';
 import { type Language, languages } from '../../language/i18n/index.ts';
 import { sheetForms } from '../../language/model/sheet-form.ts';
 import { reserved } from '../../language/syntax/keywords.ts';
+import { namePattern } from '../../language/syntax/name-pattern.ts';
 import manifest from '../../package.json' with { type: 'json' };
 import type { CheckFormat, CheckOptions } from './check.ts';
 import { dateText, today } from './dates.ts';
@@ -237,7 +238,11 @@ export async function run(argv: readonly string[]): Promise<number> {
     .command('family')
     .description('write a first family from the names of its parts')
     .argument('<name>', '', nameText)
-    .requiredOption('--parts <names>', 'in the order in which they are built, such as body,spring,plug', commaNames)
+    .requiredOption(
+      '--parts <names>',
+      'in the order in which they are built, such as body,spring,plug; the first again begins another stack on it',
+      commaNames,
+    )
     .option('--tests <names>', 'what every unit must pass', commaNames, [])
     .option('--title <title>', 'of the family', 'Unit')
     .option('--to <file>', 'where it goes (else a file of its name)')
@@ -353,7 +358,7 @@ function commaNames(text: string): string[] {
 
 /** A name that the language reads. */
 function nameText(text: string): string {
-  if (!/^[A-Za-zÀ-ÖØ-öø-ʯ][A-Za-zÀ-ÖØ-öø-ʯ0-9_]*(?:-[A-Za-zÀ-ÖØ-öø-ʯ0-9_]+)*$/u.test(text) || reserved.includes(text))
+  if (!namePattern.test(text) || reserved.includes(text))
     throw new InvalidArgumentError(
       `“${text}” is no name. A name begins with a letter and has letters, digits and single hyphens, and is not a word such as ${reserved.slice(0, 3).join(', ')}: spring-seat.`,
     );

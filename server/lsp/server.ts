@@ -26,13 +26,14 @@ import { refactoringsIn } from '../../language/ide/refactorings.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Host } from '../host/host.ts';
 import { unlessCanceled } from './canceled.ts';
-import { fixAllKind } from './capabilities.ts';
+import { fixAllKind, registersFormatting } from './capabilities.ts';
 import { Checking } from './checking.ts';
 import { codeAction, fixAll, refactoringAction } from './code-actions.ts';
 import { completionItem, resolvedItem } from './completion.ts';
 import { diagnosticOf } from './diagnostics.ts';
 import { DocumentStore } from './document-store.ts';
 import { registerFeatures } from './features.ts';
+import { registerFormatting } from './format.ts';
 import { resolvePrintLink } from './print-link.ts';
 import { Publisher } from './publish.ts';
 import {
@@ -158,6 +159,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
         watchers: [{ globPattern: '**/*.rebuild' }, { globPattern: '**/handtight.json' }],
       });
     }
+    if (registersFormatting(client.textDocument)) await registerFormatting(connection);
     await readSettings();
     await scanned;
   });

@@ -24,6 +24,7 @@ import { highlightsAt, referencesAt } from '../../language/ide/references.ts';
 import { renameAt } from '../../language/ide/rename.ts';
 import { coloredNames } from '../../language/ide/semantic-tokens.ts';
 import { signatureAt } from '../../language/ide/signature.ts';
+import { stateViewAt } from '../../language/ide/state-view.ts';
 import { foldsOf, rangesAround } from '../../language/ide/structure.ts';
 import { typeDefinitionsAt } from '../../language/ide/type-definition.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
@@ -282,6 +283,7 @@ function aboutEditor(
     for (let count = 0; count < 4; count++) {
       const offset = random.chance(0.1) ? text.length : random.below(text.length + 1);
       const position = random.chance(0.1) ? { line: lines.length + 3, character: 99 } : document.positionAt(offset);
+      run('state view', () => stateViewAt(snapshot, uri, position));
       run('completion', () =>
         completionsAt(snapshot, uri, position, { snippets: random.chance(0.5), onlyNames: random.chance(0.5) }),
       );

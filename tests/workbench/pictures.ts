@@ -65,6 +65,8 @@ async function main(): Promise<void> {
     await completionPicture(page);
     await hoverPicture(page);
     await previewPicture(page);
+    await statePicture(page);
+    await drawingPicture(page);
   } finally {
     await browser.close();
     await host.stop();
@@ -155,6 +157,26 @@ async function previewPicture(page: Page): Promise<void> {
   await page.locator('iframe.webview.ready').waitFor();
   await page.waitForTimeout(2500);
   await page.screenshot({ path: join(folder, 'preview.png') });
+}
+
+/** The unit after a step, in the view of the side bar. */
+async function statePicture(page: Page): Promise<void> {
+  await command(page, 'View: Close All Editors');
+  await openFile(page, file);
+  await goTo(page, 'run-down nut', 'stage build');
+  await command(page, 'Handtight: Show the State at the Cursor');
+  await page.waitForTimeout(1500);
+  await page.screenshot({ path: join(folder, 'state.png') });
+  await command(page, 'View: Close Primary Side Bar');
+}
+
+/** A family that is being written, and its drawing beside it. */
+async function drawingPicture(page: Page): Promise<void> {
+  await openFile(page, 'family.rebuild');
+  await command(page, 'Handtight: Open Drawing to the Side');
+  await page.locator('iframe.webview.ready').waitFor();
+  await page.waitForTimeout(2500);
+  await page.screenshot({ path: join(folder, 'drawing.png') });
 }
 
 /** The family taken apart, where its name is at the head of the procedure. */

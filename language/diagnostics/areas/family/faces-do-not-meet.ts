@@ -2,11 +2,13 @@ import { lower } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Family, Part } from '../../../model/family.ts';
 import { say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { declared, fixStep, type StepFix } from '../../step-fixes.ts';
 import { carrierOf } from './rests-on-nothing.ts';
 
 /** A lapped face that meets no other, or one of a part that does not touch its own. */
-export const facesDoNotMeet: Rule = {
+export const facesDoNotMeet: Rule<StepFix> = {
   code: 'faces-do-not-meet',
   severity: 'warning',
   since: '0.2.0',
@@ -24,6 +26,7 @@ export const facesDoNotMeet: Rule = {
           message: say`The ${face.name} face of the ${lower(part.title)} is lapped but meets no other face.`,
           why: say`nothing says when it is covered, so it always counts as bare.`,
           help: say`Write “meets” and the face that it closes against.`,
+          data: declared(face.source, `meets ${blank}`),
         });
         continue;
       }
@@ -44,6 +47,7 @@ export const facesDoNotMeet: Rule = {
       return restsOn(part).length === 0 && part.base !== carrierOf(family)?.base;
     }
   },
+  fix: fixStep,
 };
 
 function partOf(family: Family, name: string): Part {

@@ -1,7 +1,9 @@
 import { lower } from '../../../analysis/prose.ts';
 import type { Verb } from '../../../model/verbs.ts';
 import { type Said, say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, type StepFix } from '../../step-fixes.ts';
 
 const words: Partial<Record<Verb, Said>> = {
   slacken: say`slackened`,
@@ -11,7 +13,7 @@ const words: Partial<Record<Verb, Said>> = {
 };
 
 /** A part is slackened, run down or torqued, but the family declares no joint for it. */
-export const notAJoint: Rule = {
+export const notAJoint: Rule<StepFix> = {
   code: 'not-a-joint',
   severity: 'warning',
   since: '0.2.0',
@@ -35,7 +37,9 @@ export const notAJoint: Rule = {
         message: say`The ${lower(part.title)} is ${done} here, but the family declares no joint for it.`,
         why: say`leaving it loose, or taking it off tight, would go unnoticed.`,
         help: say`In the family, write “joint ${part.base} to” and the part that it is screwed to.`,
+        data: { source: part.source, text: `joint ${part.base} to ${blank}`, where: 'after its declaration' },
       });
     }
   },
+  fix: fixStep,
 };

@@ -1,10 +1,12 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { either, lower } from '../../../analysis/prose.ts';
 import { say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { declared, fixStep, type StepFix } from '../../step-fixes.ts';
 
 /** A part is chosen, and the family names no stock for it, or a stock that this shop does not have. */
-export const nothingToChooseFrom: Rule = {
+export const nothingToChooseFrom: Rule<StepFix> = {
   code: 'nothing-to-choose-from',
   severity: 'warning',
   since: '0.2.0',
@@ -31,6 +33,7 @@ export const nothingToChooseFrom: Rule = {
                 message: say`The ${lower(part.title)} is chosen here, but the family does not say from which stock.`,
                 why: say`the next size cannot be worked out, and the bench hand takes whatever is at hand.`,
                 help: say`Write “chosen from” and a stock of the shop${written}, at part ${part.base}.`,
+                data: declared(part.source, `chosen from ${stocks.length === 1 ? stocks[0]!.name : blank}`),
               }
             : {
                 message: say`The ${lower(part.title)} is chosen from ${part.chosenFrom}, but the shop has no stock of that name.`,
@@ -41,4 +44,5 @@ export const nothingToChooseFrom: Rule = {
       }
     }
   },
+  fix: fixStep,
 };

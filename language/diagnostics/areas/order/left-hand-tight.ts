@@ -3,9 +3,10 @@ import { partWords } from '../../../analysis/prose.ts';
 import { provesThrough } from '../../../analysis/reach.ts';
 import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingTorque, type StepFix } from '../../step-fixes.ts';
 
 /** A joint that a gate proves through, or that ships, is run down but not torqued. */
-export const leftHandTight: Rule = {
+export const leftHandTight: Rule<StepFix> = {
   code: 'left-hand-tight',
   severity: 'error',
   since: '0.1.0',
@@ -28,6 +29,7 @@ export const leftHandTight: Rule = {
             message: say`The ${words(joint.part)} is only hand-tight when ${step.gate.test} is tested.`,
             why: say`it can leak or let go under pressure.`,
             help: say`Torque it before this test.`,
+            data: missingTorque(flow, since, joint.part),
           });
         }
       }),
@@ -42,9 +44,11 @@ export const leftHandTight: Rule = {
             message: say`The ${words(joint.part)} is only hand-tight when the unit leaves.`,
             why: say`it will come loose on the engine.`,
             help: say`Torque it, or write “hand-tight is final” at the joint in the family.`,
+            data: missingTorque(flow, since, joint.part),
           });
         }
       },
     };
   },
+  fix: fixStep,
 };

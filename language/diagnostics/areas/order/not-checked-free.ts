@@ -6,10 +6,12 @@ import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { own } from '../../../model/steps.ts';
 import { say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingAfter, type StepFix } from '../../step-fixes.ts';
 
 /** A part that must move freely is not checked for that after the last joint over it was tightened. */
-export const notCheckedFree: Rule = {
+export const notCheckedFree: Rule<StepFix> = {
   code: 'not-checked-free',
   severity: 'error',
   since: '0.2.0',
@@ -50,10 +52,15 @@ export const notCheckedFree: Rule = {
             rootCause: `moves:${name}:${'verb' in at ? writtenAt(at) : since}`,
             message: say`The ${partWords(procedure, name)} must move freely, but no step after this checks whether it does.`,
             why: say`a tightened joint can bind it, and then it sticks on the engine.`,
+            data:
+              'verb' in at && path.repair === null
+                ? missingAfter(at, `check ${part.base} ${part.moves} ${blank}`)
+                : undefined,
             help: help(name, shut?.kind === 'step' ? shut.step : null, path),
           });
         }
       },
     };
   },
+  fix: fixStep,
 };

@@ -6,15 +6,16 @@ import type { StepObject } from '../../../model/procedure.ts';
 import { namedIn } from '../../../model/steps.ts';
 import { type Filling, joined, say } from '../../../say/say.ts';
 import { on, type Report as Reported, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
-type Report = Reported<never>;
+type Report = Reported<StepFix>;
 type Closing = 'fit' | 'run-down' | 'torque';
 
 /** How a part came to be old: it was never renewed, it was thrown out, or it went in new and was tightened and released. */
 type Old = 'found' | 'gone' | 'used';
 
 /** A part that is always renewed, or that was discarded, goes back in, or is tightened again where it is. */
-export const oldPartRefitted: Rule = {
+export const oldPartRefitted: Rule<StepFix> = {
   code: 'old-part-refitted',
   severity: 'error',
   since: '0.1.0',
@@ -25,6 +26,7 @@ export const oldPartRefitted: Rule = {
       if (visit.step.verb !== 'fit') tightenedAgain(flow, visit, report);
     }),
   }),
+  fix: fixStep,
 };
 
 /** Parts that go in and are old. */
@@ -62,6 +64,7 @@ function refitted(
       path,
       since,
       rootCause: `old:${names[0]}:${since}`,
+      data: missingBefore(step, `renew ${names.join(', ')}`),
       ...said(as, names, partsWords(graph.procedure, names)),
     });
   }

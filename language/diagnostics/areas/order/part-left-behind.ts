@@ -4,12 +4,13 @@ import type { StepObject } from '../../../model/procedure.ts';
 import { namedIn, own } from '../../../model/steps.ts';
 import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /**
  * A part was sent or kept somewhere, no step names it there or brings it back, and it is fitted at another station. A
  * tray kept where the unit never goes is a store: a part is fetched from there when it is needed.
  */
-export const partLeftBehind: Rule = {
+export const partLeftBehind: Rule<StepFix> = {
   code: 'part-left-behind',
   severity: 'warning',
   since: '0.2.0',
@@ -53,9 +54,11 @@ export const partLeftBehind: Rule = {
             message: say`The ${partsWords(procedure, names)} ${are} at ${stationWords(procedure, there)} when ${they} fitted at ${stationWords(procedure, here)}, and no step brings ${them} over.`,
             why: say`the bench hand reaches into an empty tray.`,
             help: say`Write “send ${bases} to ${here}” after the work on ${them} is done.`,
+            data: missingBefore(step, `send ${bases} to ${here}`),
           });
         }
       }),
     };
   },
+  fix: fixStep,
 };

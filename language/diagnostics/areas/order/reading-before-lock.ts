@@ -4,9 +4,10 @@ import { partWords } from '../../../analysis/prose.ts';
 import { provesThrough } from '../../../analysis/reach.ts';
 import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** A test is read while an adjuster is set but its lock is not tight. */
-export const readingBeforeLock: Rule = {
+export const readingBeforeLock: Rule<StepFix> = {
   code: 'reading-before-lock',
   severity: 'error',
   since: '0.2.0',
@@ -24,8 +25,10 @@ export const readingBeforeLock: Rule = {
           message: say`The ${words(adjuster.part)} is set but not locked when ${step.gate.test} is tested.`,
           why: say`tightening the ${words(lock)} moves it, and the unit leaves with another figure than the sheet shows.`,
           help: say`Write “lock ${lock}” before this test.`,
+          data: missingBefore(step, `lock ${lock}`),
         });
       }
     }),
   }),
+  fix: fixStep,
 };

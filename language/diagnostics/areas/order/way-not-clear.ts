@@ -4,10 +4,12 @@ import { capital, faceWords, partsWords, partWords } from '../../../analysis/pro
 import { restsOn } from '../../../analysis/relations.ts';
 import { namedIn } from '../../../model/steps.ts';
 import { say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** Fitted under something that is already on: a closed joint, the part that its stack presses on, a guard. */
-export const wayNotClear: Rule = {
+export const wayNotClear: Rule<StepFix> = {
   code: 'way-not-clear',
   severity: 'error',
   since: '0.1.0',
@@ -63,9 +65,11 @@ export const wayNotClear: Rule = {
             message: say`${capital(faceWords(procedure, met))} still has its guard on when the ${partWords(procedure, object.name)} goes in.`,
             why: say`the guard is in the way, or is built in.`,
             help: say`Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} first.`,
+            data: missingBefore(step, `remove ${relations.face(met).guardedBy ?? blank}`),
           });
         }
       }
     }),
   }),
+  fix: fixStep,
 };

@@ -3,9 +3,10 @@ import { flag, guard, place } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
 import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** What a check looks at is covered: by the part it closes against, by its guard, or shut in by a joint. */
-export const cannotSee: Rule = {
+export const cannotSee: Rule<StepFix> = {
   code: 'cannot-see',
   severity: 'error',
   since: '0.2.0',
@@ -30,6 +31,7 @@ export const cannotSee: Rule = {
           message: say`${capital(covered.words)} when it is checked.`,
           why: say`nobody can see it, and the tick on the sheet means nothing.`,
           help: say`${covered.help}.`,
+          data: covered.guard === null ? undefined : missingBefore(step, `remove ${covered.guard}`),
         });
         return;
       }
@@ -41,6 +43,7 @@ export const cannotSee: Rule = {
           return {
             words: say`${faceWords(procedure, id)} is under its guard`,
             help: say`Write “remove ${face.guardedBy}” before this step`,
+            guard: face.guardedBy,
             since: before.since(cell),
             cause: `guard-on:${id}:${before.since(cell)}`,
           };
@@ -71,4 +74,5 @@ export const cannotSee: Rule = {
       }
     }),
   }),
+  fix: fixStep,
 };

@@ -2,9 +2,10 @@ import { guard } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
 import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** A part is washed with the guard still on its face: nothing under the guard is washed. */
-export const guardInTheWash: Rule = {
+export const guardInTheWash: Rule<StepFix> = {
   code: 'guard-in-the-wash',
   severity: 'error',
   since: '0.2.0',
@@ -34,8 +35,10 @@ export const guardInTheWash: Rule = {
           message: say`${capital(faceWords(procedure, face.id))} still has the ${guardWords} on as its guard when the ${partWords(procedure, object.name)} is ${rinsesAll ? say`rinsed` : say`washed`}.`,
           why: say`the dirt stays under the guard.`,
           help: say`Write “remove ${face.guardedBy ?? say`the guard`}” before this step.`,
+          data: face.guardedBy === null ? undefined : missingBefore(step, `remove ${face.guardedBy}`),
         });
       }
     }),
   }),
+  fix: fixStep,
 };

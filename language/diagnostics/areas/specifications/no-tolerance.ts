@@ -3,12 +3,14 @@ import { limitUses } from '../../../model/steps.ts';
 import { formatLimit, kindOfLimit } from '../../../quantities/index.ts';
 import type { Kind, Limit } from '../../../quantities/types.ts';
 import { capital, say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, type StepFix } from '../../step-fixes.ts';
 
 const judged: readonly Kind[] = ['pressure', 'torque', 'length', 'force', 'angle'];
 
 /** A nominal with no tolerance, where the shop gives none either. Only what a step sets or a test reads counts. */
-export const noTolerance: Rule = {
+export const noTolerance: Rule<StepFix> = {
   code: 'no-tolerance',
   severity: 'error',
   since: '0.1.0',
@@ -48,10 +50,12 @@ export const noTolerance: Rule = {
         allow: spec?.allow,
         message: say`${capital(words)} is ${formatLimit(bare)} with no tolerance.`,
         why: say`nobody can say whether a reading is good.`,
+        data: step?.call === null ? { source, text: `±${blank}`, where: 'at its end' } : undefined,
         help: say`Write the tolerance from the maker's data, or “unless stated ${kind} ±…” in the shop.`,
       });
     }
   },
+  fix: fixStep,
 };
 
 /** The part of a limit that is a value with no written tolerance. */

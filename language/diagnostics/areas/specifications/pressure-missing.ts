@@ -1,9 +1,11 @@
 import { writtenAt } from '../../../analysis/written-at.ts';
 import { say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A test that holds a pressure or lets it fall gives no pressure. */
-export const pressureMissing: Rule = {
+export const pressureMissing: Rule<StepFix> = {
   code: 'pressure-missing',
   severity: 'error',
   since: '0.1.0',
@@ -25,12 +27,15 @@ export const pressureMissing: Rule = {
             message: say`Test ${step.gate.test} is timed, but no pressure says where it starts.`,
             why: say`each person pumps to whatever pressure they remember.`,
             help: say`Write “hold” and a pressure, or “from … to …”.`,
+            data: missingClause(step, `hold ${blank}`),
           }
         : {
             message: say`Test ${step.gate.test} says where the pressure fall starts, but not where it ends.`,
             why: say`nobody knows when to stop the clock.`,
             help: say`Write “to” and the pressure at the end.`,
+            data: missingClause(step, `to ${blank}`),
           }),
     });
   },
+  fix: fixStep,
 };

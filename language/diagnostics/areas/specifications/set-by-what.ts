@@ -2,9 +2,10 @@ import { lower } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A reading is set, its adjuster is in the family, and the step does not name the adjuster. */
-export const setByWhat: Rule = {
+export const setByWhat: Rule<StepFix> = {
   code: 'set-by-what',
   severity: 'warning',
   since: '0.2.0',
@@ -20,6 +21,8 @@ export const setByWhat: Rule = {
       message: say`The ${lower(adjuster.title)} sets ${step.reading}, but this step does not say to turn it.`,
       why: say`a setting that is never locked would go unnoticed.`,
       help: say`Write “by ${adjuster.name}”.`,
+      data: missingClause(step, `by ${adjuster.name}`),
     });
   },
+  fix: fixStep,
 };

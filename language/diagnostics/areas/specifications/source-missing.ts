@@ -6,7 +6,7 @@ import type { Limit } from '../../../quantities/types.ts';
 import { say, term } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
-import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
+import { declared, fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A figure that does not say where it comes from. */
 export const sourceMissing: Rule<StepFix> = {
@@ -25,6 +25,7 @@ export const sourceMissing: Rule<StepFix> = {
       message: say`Nothing says where the tolerances for ${listed(bare.map((standing) => term(standing.kind)))} after “unless stated” come from.`,
       why: say`they print on every sheet whose figures have none.`,
       help: say`Write “source "…"” after them.`,
+      data: bare.length === 1 ? declared(first.source, `source ${blank}`) : undefined,
     });
   },
   procedure(procedure, report) {
@@ -36,6 +37,7 @@ export const sourceMissing: Rule<StepFix> = {
           message: say`Nothing says where ${spec.name} comes from.`,
           why: say`nobody can look it up when in doubt, and an outdated figure stays forever.`,
           help: say`Write “source "…"” with the sheet and the page.`,
+          data: declared(spec.source, `source ${blank}`),
         });
         continue;
       }
@@ -50,6 +52,7 @@ export const sourceMissing: Rule<StepFix> = {
           message: say`Nothing says where ${spec.name} of ${number.name} comes from.`,
           why: say`the sheet would print the source of another number beside it.`,
           help: say`Write “source "…"” with the sheet and the page.`,
+          data: declared(value.source, `source ${blank}`),
         });
       }
     }

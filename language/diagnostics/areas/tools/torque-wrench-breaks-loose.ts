@@ -1,10 +1,12 @@
 import { partsWords } from '../../../analysis/prose.ts';
 import { assetOf } from '../../../analysis/tools.ts';
 import { english, say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, type StepFix } from '../../step-fixes.ts';
 
 /** A torque wrench is a measuring tool: it is not for breaking a joint loose. */
-export const torqueWrenchBreaksLoose: Rule = {
+export const torqueWrenchBreaksLoose: Rule<StepFix> = {
   code: 'torque-wrench-breaks-loose',
   severity: 'warning',
   since: '0.2.0',
@@ -28,9 +30,11 @@ export const torqueWrenchBreaksLoose: Rule = {
             )} loose.`,
             why: say`nobody knows what a seized joint takes, and a wrench that was forced once is wrong for every torque after that.`,
             help: say`Use a socket and breaker bar, and name them in quotes.`,
+            data: step.call === null ? { source: use.source, text: blank, where: 'instead' } : undefined,
           });
         }
       }
     }
   },
+  fix: fixStep,
 };
