@@ -7,7 +7,8 @@ const or = new Intl.ListFormat('en-GB', { type: 'disjunction' });
 
 /** `shim, spring and seat` */
 export function listed(names: readonly string[]): string {
-  return and.format(names);
+  // Most lists have one: rules put a step's parts into words wherever they may need them.
+  return names.length === 1 ? names[0]! : and.format(names);
 }
 
 export function either(names: readonly string[]): string {
