@@ -89,14 +89,19 @@ export class KeptStates {
   /** Null: the steps up to the index are others, or what they are about is. */
   upTo(id: string, procedure: Procedure, index: number): StepStates | null {
     const known = this.kept.get(id);
-    if (known === undefined || !equal(known.procedure.family, procedure.family)) return null;
-    const [before, now] = [known.procedure, procedure].map((one) =>
-      allSteps(one)
-        .slice(0, index + 1)
-        .map(signature),
-    );
-    return equal(before, now) ? known.states : null;
+    if (known === undefined) return null;
+    const { family } = known.procedure;
+    if (family !== procedure.family && !equal(family, procedure.family)) return null;
+    const before = allSteps(known.procedure);
+    const now = allSteps(procedure);
+    // Nearly all are the same objects: an edit makes those again that it is about.
+    for (let at = 0; at <= index; at++) if (!isAlike(before[at], now[at])) return null;
+    return known.states;
   }
+}
+
+function isAlike(one: Step | undefined, other: Step | undefined): boolean {
+  return one === other || (one !== undefined && other !== undefined && signature(one) === signature(other));
 }
 
 function signature(step: Step): string {

@@ -463,8 +463,8 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
   const memory = new ProcedureMemory();
   let prepared: Prepared | null = null;
   /**
-   * What rules say of a procedure and the paths through it. Its states are gone when they have spoken; of the one that was
-   * checked last it is kept what did not depend on them, for the next edit of it.
+   * What rules say of a procedure and the paths through it. Of the one that was checked last it is kept what the next edit may
+   * leave as it is, the states among it; those of others are gone when the rules have reported.
    */
   const outcome = db.query('outcome', (id): ProcedureResult => {
     const procedure = model(id) as Procedure | null;
