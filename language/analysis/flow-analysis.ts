@@ -388,7 +388,7 @@ export class FlowAnalysis {
     return targets;
   }
 
-  /** As far as they are told apart. */
+  /** One that is used up after one try counts as such only as far as these are distinguished. */
   private readonly triesOf = (name: string): number | null => {
     const tries = this.repairs.get(name)?.tries ?? null;
     return tries === 1 && !this.oneTry.includes(name) ? 2 : tries;

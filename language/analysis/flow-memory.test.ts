@@ -18,7 +18,7 @@ function withInstead(procedure: Procedure, of: Step, steps: readonly Step[]): Pr
   return { ...procedure, stages: procedure.stages.map(edited), repairs: procedure.repairs.map(edited) };
 }
 
-/** All that a visitor can know: each step on each path, with its state and since when it is so. */
+/** All that a visitor can know: each step on each path, with its state and the provenance of that. */
 function shownIn(flows: readonly FlowAnalysis[]): string[] {
   const shown: string[] = [];
   for (const flow of flows)
