@@ -486,6 +486,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
    * answered in between; after a change of an input it is no longer good.
    */
   function* prepare(uri: string): Generator<undefined, void> {
+    if (db.isUntouched('result in', uri)) return;
     for (const id of idsIn(uri)) {
       if (kindOfId(id) !== 'Procedure') continue;
       // Where an earlier process kept the result of the file, the procedure need not be looked at.
