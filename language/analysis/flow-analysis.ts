@@ -1,3 +1,4 @@
+import equal from 'fast-deep-equal';
 import type { Procedure, Repair, Stage, Step, StepOf } from '../model/procedure.ts';
 import { type GateStep, isGate, isTest } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
@@ -9,7 +10,7 @@ import {
   type TestGroup,
   variants,
 } from './control-flow-graph.ts';
-import { FlowMemory } from './flow-memory.ts';
+import { type Facts, FlowMemory } from './flow-memory.ts';
 import {
   flag,
   gate as gateBits,
@@ -89,6 +90,7 @@ export function mostTransfers({ nodes }: ControlFlowGraph): number {
 
 /** A path context, with what is kept for it. */
 interface Way extends PathContext {
+  repair: Repair | null;
   readonly from: { readonly path: Way; readonly gate: GateStep; readonly by: GateStep } | null;
   /** The states at join points (nodes that more than one path may reach), by node. */
   readonly joins: Map<number, JoinState>;
@@ -136,8 +138,8 @@ export class FlowAnalysis {
   private next = 0;
   private readonly states: StatePool;
 
-  readonly graph: ControlFlowGraph;
-  private readonly repairs: ReadonlyMap<string, Repair>;
+  graph: ControlFlowGraph;
+  private repairs: ReadonlyMap<string, Repair>;
   private readonly gateNodes = new Map<Step, number>();
   private readonly gateNodesInRepairs = new Map<Step, number>();
   private passed = 0;
@@ -157,7 +159,7 @@ export class FlowAnalysis {
     this.states = states;
     this.transfers = transfers;
     const { procedure, nodes } = graph;
-    this.repairs = new Map(procedure.repairs.map((repair) => [repair.name, repair] as const));
+    this.repairs = repairsIn(graph);
     this.relations = Relations.of(procedure.family);
     this.oneTry = procedure.repairs
       .filter((repair) => repair.tries === 1 && !repair.inline)
@@ -230,6 +232,18 @@ export class FlowAnalysis {
     } finally {
       this.visitor = null;
     }
+  }
+
+  /**
+   * Goes on with another graph that differs in words and figures only: where a unit can go, and what is done to it, is the same.
+   * False: it is not; then nothing is changed.
+   */
+  goOn(graph: ControlFlowGraph): boolean {
+    if (!this.isComplete || !isAlike(this.graph, graph, this.transfers)) return false;
+    this.graph = graph;
+    this.repairs = repairsIn(graph);
+    for (const path of this.paths) path.repair = path.repair && this.repairs.get(path.repair.name)!;
+    return true;
   }
 
   /** Gives its states back for the next analysis: nothing can be visited anymore. */
@@ -374,7 +388,7 @@ export class FlowAnalysis {
     return targets;
   }
 
-  /** As far as they are told apart. */
+  /** One that is used up after one try counts as such only as far as these are distinguished. */
   private readonly triesOf = (name: string): number | null => {
     const tries = this.repairs.get(name)?.tries ?? null;
     return tries === 1 && !this.oneTry.includes(name) ? 2 : tries;
@@ -569,6 +583,44 @@ export class FlowAnalysis {
   }
 }
 
+function repairsIn({ procedure }: ControlFlowGraph): ReadonlyMap<string, Repair> {
+  return new Map(procedure.repairs.map((repair) => [repair.name, repair] as const));
+}
+
+/** Whether two graphs have the same nodes but for words and figures, with the same gates at them. */
+function isAlike(one: ControlFlowGraph, other: ControlFlowGraph, transfers: Transfers): boolean {
+  return (
+    one.nodes.length === other.nodes.length &&
+    one.procedure.repairs.length === other.procedure.repairs.length &&
+    one.procedure.repairs.every((repair, index) => isAlikeRepair(repair, other.procedure.repairs[index]!)) &&
+    one.absent.size === other.absent.size &&
+    [...one.absent].every((part) => other.absent.has(part)) &&
+    equal(one.numbers, other.numbers) &&
+    one.nodes.every((node, index) => isAlikeNode(node, other.nodes[index]!, transfers))
+  );
+}
+
+function isAlikeRepair(one: Repair, other: Repair): boolean {
+  return one === other || (one.name === other.name && one.tries === other.tries && one.inline === other.inline);
+}
+
+function isAlikeNode(one: FlowNode, other: FlowNode, transfers: Transfers): boolean {
+  if (one.kind !== other.kind || !isAlikeBlock(one.block, other.block)) return false;
+  if (one.kind === 'branch' && other.kind === 'branch') return isSameGroup(one.group, other.group);
+  if (one.kind !== 'step' || other.kind !== 'step' || one.step === other.step) return true;
+  return !isGate(one.step) && !isGate(other.step) && transfers.doTheSame(one.step, other.step);
+}
+
+function isAlikeBlock(one: Stage | Repair, other: Stage | Repair): boolean {
+  return (
+    one === other || ('tries' in one === 'tries' in other && one.name === other.name && one.station === other.station)
+  );
+}
+
+function isSameGroup({ tests }: TestGroup, other: TestGroup): boolean {
+  return tests.length === other.tests.length && tests.every((test, index) => test === other.tests[index]);
+}
+
 /** Join points by their nodes: few, and found nearly in this order. */
 function inOrder(joins: ReadonlyMap<number, JoinState>): JoinState[] {
   const sorted: JoinState[] = [];
@@ -585,21 +637,35 @@ function inOrder(joins: ReadonlyMap<number, JoinState>): JoinState[] {
  * @param memory of the procedure that was analyzed last, for one that is analyzed after each edit
  */
 export function analyzeFlow(procedure: Procedure, memory = new FlowMemory()): FlowAnalysis[] {
-  return finish(analyzeInPieces(procedure, memory));
+  return finish(analyzeInPieces(procedure, memory)).flows;
+}
+
+/** What was analyzed, and has to be given back to the memory with these facts. */
+export interface Analyzed {
+  readonly flows: FlowAnalysis[];
+  readonly facts: Facts;
 }
 
 /** The same; may be left where it yields, or go on after another one with the same memory. */
-export function* analyzeInPieces(procedure: Procedure, memory: FlowMemory): Generator<undefined, FlowAnalysis[]> {
-  const { states, transfersOf } = memory.begin(procedure);
+export function* analyzeInPieces(procedure: Procedure, memory: FlowMemory): Generator<undefined, Analyzed> {
+  const { states, transfersOf, before, facts } = memory.begin(procedure);
   const flows: FlowAnalysis[] = [];
-  for (const numbers of variants(procedure)) {
+  const all = variants(procedure);
+  for (const flow of before.slice(all.length)) flow.release();
+  for (const [index, numbers] of all.entries()) {
     const graph = buildControlFlowGraph(procedure, numbers);
-    const flow = new FlowAnalysis(graph, states, transfersOf(graph));
     yield;
+    const known = before[index];
+    if (known?.goOn(graph) === true) {
+      flows.push(known);
+      continue;
+    }
+    known?.release();
+    const flow = new FlowAnalysis(graph, states, transfersOf(graph));
     yield* flow.seek();
     flows.push(flow);
   }
-  return flows;
+  return { flows, facts };
 }
 
 /** Does work to its end. */

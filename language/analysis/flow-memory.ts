@@ -2,16 +2,17 @@ import equal from 'fast-deep-equal';
 import type { Procedure } from '../model/procedure.ts';
 import type { ControlFlowGraph } from './control-flow-graph.ts';
 import { Effects, gatesOf } from './effects.ts';
+import type { FlowAnalysis } from './flow-analysis.ts';
 import { LocationLayout } from './locations.ts';
 import { StatePool } from './state.ts';
 import { Transfers } from './transfers.ts';
 
 /** All that what a step does depends on, besides the step and the state. */
-type Facts = Pick<Procedure, 'family' | 'shop' | 'specs' | 'numbers'> & { readonly gates: string };
+export type Facts = Pick<Procedure, 'family' | 'shop' | 'specs' | 'numbers'> & { readonly gates: string };
 
 /**
- * What a flow analysis can use again after an edit, or for another procedure: its states where they have the same layout, and
- * what steps did to them where family, shop and gates are the same too.
+ * What a flow analysis can use again after an edit, or for another procedure: its states where they have the same layout; what
+ * steps did to them where family, shop and gates are the same too; and all of it where an edit changed words or figures only.
  */
 export class FlowMemory {
   states: StatePool | null = null;
@@ -19,13 +20,29 @@ export class FlowMemory {
   facts: Facts | null = null;
   /** By the parts that are absent: nothing else in which variants differ changes what a step does. */
   private transfers = new Map<string, Transfers>();
+  /** The analyses that were made last, and the facts for which; null: somebody has them. */
+  private made: { readonly facts: Facts; readonly flows: readonly FlowAnalysis[] } | null = null;
 
   /** What there is for a procedure that is about to be analyzed; the rest is dropped. It is good for as long as the analysis takes. */
   begin(procedure: Procedure): Remembered {
     this.update(procedure);
-    const { transfers } = this;
+    const { transfers, made } = this;
     const states = this.states!;
-    return { states, transfersOf: (graph) => transfersOf(graph, states, transfers) };
+    const isGood = made?.facts === this.facts;
+    this.made = null;
+    if (!isGood) for (const flow of made?.flows ?? []) flow.release();
+    return {
+      states,
+      transfersOf: (graph) => transfersOf(graph, states, transfers),
+      before: isGood ? made!.flows : [],
+      facts: this.facts!,
+    };
+  }
+
+  /** Takes analyses back that nobody needs for now. */
+  keep(flows: readonly FlowAnalysis[], facts: Facts) {
+    for (const flow of this.made?.flows ?? []) flow.release();
+    this.made = { facts, flows };
   }
 
   private update(procedure: Procedure) {
@@ -48,6 +65,9 @@ export class FlowMemory {
 interface Remembered {
   readonly states: StatePool;
   readonly transfersOf: (graph: ControlFlowGraph) => Transfers;
+  /** Analyses that may be good as they are. */
+  readonly before: readonly FlowAnalysis[];
+  readonly facts: Facts;
 }
 
 function transfersOf(

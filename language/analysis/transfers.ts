@@ -47,7 +47,7 @@ export class Transfers {
 
   /** Applies a step in place. */
   apply(step: Step, state: AbstractState, node: number) {
-    const kind = this.kindsOfSteps.get(step) ?? this.findKind(step);
+    const kind = this.kindOf(step);
     const { transfers } = kind;
     // By index: an iterator would be made at each step of each path.
     for (let at = 0; at < transfers.length; at++) {
@@ -65,6 +65,15 @@ export class Transfers {
     this.effects.apply(step, state, node);
     recorder.stop();
     transfers.push({ footprint: recorder.footprint(), writes: recorder.writes });
+  }
+
+  /** Whether two steps do the same to every state. False also where that is no longer known. */
+  doTheSame(one: Step, other: Step): boolean {
+    return one === other || this.kindOf(one) === this.kindOf(other);
+  }
+
+  private kindOf(step: Step): Kind {
+    return this.kindsOfSteps.get(step) ?? this.findKind(step);
   }
 
   private findKind(step: Step): Kind {

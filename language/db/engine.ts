@@ -233,6 +233,13 @@ export class Database {
     return one.isKnown;
   }
 
+  /** Whether a result is known, and nothing that it may depend on has changed since. */
+  isUntouched(name: string, key: string): boolean {
+    this.settle();
+    const one = this.queries.get(name)!.cells.get(key);
+    return one?.isKnown === true && !one.isStale;
+  }
+
   /** Whether a result is known and need not be computed again; for that, what it was computed from is brought up to date. */
   isCurrent(name: string, key: string): boolean {
     if (!this.isReady(name, key)) return false;

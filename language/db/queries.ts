@@ -524,8 +524,8 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
   const memory = new ProcedureMemory();
   let prepared: Prepared | null = null;
   /**
-   * What rules say of a procedure and the paths through it. Its states are gone when they have spoken; of the one that was
-   * checked last it is kept what did not depend on them, for the next edit of it, and for one that is much like it.
+   * What rules say of a procedure and the paths through it. Of the one that was checked last it is kept what the next edit may
+   * leave as it is, the states among it; those of others are gone when the rules have reported.
    */
   const outcome = db.query('outcome', (id): ProcedureResult => {
     const procedure = model(id) as Procedure | null;
@@ -548,6 +548,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
    * @param from procedures with fewer lines are left out
    */
   function* prepare(uri: string, from = 0): Generator<undefined, void> {
+    if (db.isUntouched('result in', uri)) return;
     for (const id of idsIn(uri)) {
       if (kindOfId(id) !== 'Procedure') continue;
       // Where an earlier process kept the result of the file, the procedure need not be looked at.

@@ -2,7 +2,8 @@ import type { StepStates } from '../analysis/step-states.ts';
 import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
-import type { Allow, Source } from '../model/source.ts';
+import { contains } from '../model/ranges.ts';
+import type { Allow, Position, Source } from '../model/source.ts';
 import type { Reference } from '../semantics/context.ts';
 import { type Declared, kindOfId, uriOfId } from '../semantics/declaration-id.ts';
 import type { LoweredJob } from '../semantics/job.ts';
@@ -188,8 +189,11 @@ export class Snapshot {
     return phases.flatMap((kind) => this.ids(kind).flatMap((id) => this.ended(this.state(id).reported.links)));
   }
 
-  /** The links of names that are written in a file. Those of a sequence come of the procedures that call it. */
-  linksIn(uri: string): Reference[] {
+  /**
+   * The links of names that are written in a file, or of the one that is written at a place there. Those of a sequence come of
+   * the procedures that call it.
+   */
+  linksIn(uri: string, at: Position | null = null): Reference[] {
     if (!this.has(uri)) return [];
     this.gatherReadings();
     const written = new Set(this.idsIn(uri));
@@ -204,7 +208,7 @@ export class Snapshot {
       linking.flatMap((id) => {
         if (kindOfId(id) !== kind) return [];
         const byUse = linksByUse(this.state(id).reported);
-        return [...written].flatMap((one) => this.ended(byUse.get(one) ?? []));
+        return [...written].flatMap((one) => this.ended(linksAt(byUse.get(one) ?? [], at, this.lineOf(one))));
       }),
     );
   }
@@ -273,6 +277,13 @@ function linksByUse(reported: Reported): ReadonlyMap<string, readonly Reference[
   }
   linksOf.set(reported, links);
   return links;
+}
+
+/** Those of a declaration at a place in its file; null: all. @param line on which the declaration begins */
+function linksAt(links: readonly Reference[], at: Position | null, line: number): readonly Reference[] {
+  if (at === null) return links;
+  const inIt = { ...at, line: at.line - line };
+  return links.filter(({ use }) => contains(use.range, inIt));
 }
 
 function firstOfEach<T extends { readonly name: string }>(models: readonly T[]): T[] {

@@ -6,6 +6,7 @@ import type { Diagnostic } from '../model/diagnostic.ts';
 import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
+import type { Position } from '../model/source.ts';
 import { say } from '../say/say.ts';
 import type { Reference } from '../semantics/context.ts';
 import { type Declared, kindOfId } from '../semantics/declaration-id.ts';
@@ -65,8 +66,8 @@ export interface CheckResult {
   readonly jobs: readonly Job[];
   readonly resolved: ResolvedWorkspace;
   readonly references: readonly Reference[];
-  /** Those of the names that are written in a file. */
-  readonly linksIn: (uri: string) => readonly Reference[];
+  /** Those of the names that are written in a file, or at a place in it. */
+  readonly linksIn: (uri: string, at?: Position) => readonly Reference[];
   /** How sheets are printed in this workspace. */
   readonly sheet: SheetSettings;
   /** Language of what the command says; null: the workspace does not say. */
@@ -262,7 +263,7 @@ export function buildResult(snapshot: Snapshot, settings: SettingsFile | null): 
     procedures: () => snapshot.ids('Procedure').flatMap((id) => checked(id) ?? []),
     jobs: () => snapshot.ids('Job').flatMap((id) => snapshot.job(id) ?? []),
     references: () => snapshot.links(),
-    linksIn: () => (uri) => snapshot.linksIn(uri),
+    linksIn: () => (uri, at) => snapshot.linksIn(uri, at),
     resolved: () => snapshot.resolved(result.jobs, result.references),
     sheet: () => diagnostics.settings?.sheet ?? noSheetSettings,
     messages: () => diagnostics.settings?.messages ?? null,

@@ -1,4 +1,4 @@
-import { analyzeInPieces, type FlowAnalysis, finish, mostTransfers } from '../analysis/flow-analysis.ts';
+import { type Analyzed, analyzeInPieces, finish, mostTransfers } from '../analysis/flow-analysis.ts';
 import { FlowMemory } from '../analysis/flow-memory.ts';
 import { either } from '../analysis/prose.ts';
 import { within } from '../analysis/within.ts';
@@ -138,7 +138,7 @@ export function* procedureInPieces(
   const { source } = procedure;
   const defects: Diagnostic[] = [];
   const { onSteps, onPaths } = listening(rules);
-  let flows: readonly FlowAnalysis[] = [];
+  let analyzed: Analyzed | null = null;
   let before = new ShownBefore();
   try {
     const analysis = analyzeInPieces(procedure, memory.flow);
@@ -146,11 +146,12 @@ export function* procedureInPieces(
     // It has begun: what is remembered now is good for this procedure.
     before = memory.shownBefore();
     for (; piece.done !== true; piece = analysis.next()) yield;
-    flows = piece.value;
+    analyzed = piece.value;
   } catch (error) {
     defects.push(internalError(itsSteps, source, error));
     before = new ShownBefore();
   }
+  const flows = analyzed?.flows ?? [];
   const steps = new StepPass(procedure, before.cleanSteps);
   for (const rule of onSteps) {
     try {
@@ -184,7 +185,7 @@ export function* procedureInPieces(
         defects.push(internalError(itsSteps, source, error));
       }
     }
-  for (const one of flows) one.release();
+  if (analyzed !== null) memory.flow.keep(flows, analyzed.facts);
   const diagnostics = [...collector.diagnostics(defects), ...defects].map((diagnostic) => moved(diagnostic, procedure));
   return { diagnostics, used: [...used] };
 }

@@ -15,12 +15,12 @@ export interface FamilyRequest {
  */
 export function draftFamily({ name, title, parts, tests }: FamilyRequest): string {
   const [body = 'body', ...others] = parts;
-  const stacks = others
-    .reduce<string[][]>(
-      (all, part) => (part === body ? [...all, []] : [...all.slice(0, -1), [...all.at(-1)!, part]]),
-      [[]],
-    )
-    .filter((stack) => stack.length > 0);
+  // The body's name parts one stack from the next.
+  const stacks: string[][] = [[]];
+  for (const part of others)
+    if (part !== body) stacks.at(-1)!.push(part);
+    else if (stacks.at(-1)!.length > 0) stacks.push([]);
+  if (stacks.at(-1)!.length === 0) stacks.pop();
   // A lone part may just lie there.
   const screwed = (stack: readonly string[]) => (stack.length > 1 || stacks.length > 1 ? stack.at(-1)! : null);
   const width = Math.max(...parts.map((part) => part.length), body.length);

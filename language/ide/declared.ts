@@ -1,4 +1,6 @@
 import type { CheckResult, DeclarationIn } from '../db/workspace.ts';
+import { contains } from '../model/ranges.ts';
+import type { Position } from '../model/source.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
 
 /** A declared name and the file that declares it. */
@@ -42,8 +44,21 @@ export function mayDeclare(kind: string, kinds: readonly string[]): boolean {
 }
 
 /** Every declared name of a file, flat, in order. */
-export function declaredIn({ symbols }: CheckResult, uri: string): Declared[] {
+function declaredIn({ symbols }: CheckResult, uri: string): Declared[] {
   return (symbols.get(uri) ?? []).flatMap((symbol) => declaredWithin(uri, symbol));
+}
+
+/** The names that are declared at a place, in order. */
+export function declaredAt({ symbols }: CheckResult, uri: string, at: Position): Declared[] {
+  const found: Declared[] = [];
+  const look = (symbol: DeclaredSymbol, within: DeclaredSymbol) => {
+    if (!contains(symbol.range, at)) return;
+    for (const named of symbol.declares)
+      if (contains(named.nameRange, at)) found.push({ uri, symbol: { ...symbol, ...named }, within });
+    for (const child of symbol.children) look(child, within);
+  };
+  for (const symbol of symbols.get(uri) ?? []) look(symbol, symbol);
+  return found;
 }
 
 /** The names of a declaration at the margin: its own, and all in it. */

@@ -127,7 +127,8 @@ export function lowered(title: string): string {
 const inEnglish: Telling = {
   language: 'en',
   text: filled,
-  and: (items) => and.format(items),
+  // Most lists have one.
+  and: (items) => (items.length === 1 ? items[0]! : and.format(items)),
   or: (items) => or.format(items),
   lower: lowered,
 };

@@ -11,10 +11,10 @@ v8.setFlagsFromString('--semi-space-growth-factor=1');
 v8.setFlagsFromString('--heap-growing-percent=60');
 
 /**
- * Room for what is new, bytes: most of what one edit makes and drops again. With less, it is collected several times in an
- * edit, and what is still in use then goes to where collecting is slow; V8 alone would take four times as much.
+ * Room for what is new, bytes: half of what one edit makes and drops again. With V8's first megabyte it is collected several
+ * times in an edit, and what is still in use then goes to where collecting is slow; V8 alone would take up to sixteen.
  */
-const roomForNew = 3e6;
+const roomForNew = 1.5e6;
 /** While all is loaded and checked for the first time most of what is new stays: room would not help, and never be given back. */
 const startingTime = 2_000;
 

@@ -1,4 +1,3 @@
-import { readdirSync } from 'node:fs';
 import { Workspace } from '../../../language/db/workspace.ts';
 import type { Bench, Comparison, Setting, Skipped } from '../bench.ts';
 import { processorTime } from '../measure/side-by-side.ts';
@@ -146,7 +145,8 @@ const servers: Group = async (setting) => {
       () => json.edit(),
     );
     const quickest = { ours: [Math.min(...times.ours)], other: [Math.min(...times.other)] };
-    results.push({ work, than: 'the JSON server', times: 200, ...quickest });
+    // 5 to 10 when it was written, the more the more else the machine did.
+    results.push({ work, than: 'the JSON server', times: 25, ...quickest });
     await json.stop();
   }
   await lone.stop();
@@ -174,8 +174,6 @@ const cached: Group = async (setting) => {
   const check = async (cache: string) => (await ourCommand(setting, checkouts[0]!, folder, cache, 'check')).processor;
   const cache = folders.empty();
   const other = [await check(cache)];
-  if (readdirSync(cache).length === 0)
-    return [{ kind: 'skipped', work, why: 'the command keeps nothing in the cache folder' }];
   return [{ work, than: 'cold', times: 0.7, ours: [await check(cache), await check(cache)], other }];
 };
 
