@@ -44,7 +44,7 @@ function found(files: readonly SourceFile[]) {
 }
 
 /** Each file with a procedure twice, the second time under a longer name. */
-function twice(files: readonly SourceFile[], more = '-again'): SourceFile[] {
+function twice(files: readonly SourceFile[]): SourceFile[] {
   return files.flatMap(({ uri, text }) => {
     const isProcedure = /^procedure /mu.test(text);
     const other = text.replace(/^(procedure \S+)/gmu, '$1-again');

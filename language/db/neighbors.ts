@@ -4,7 +4,7 @@ import { isNotChecked } from '../diagnostics/not-checked.ts';
 import type { Surroundings } from '../diagnostics/sink.ts';
 import type { Procedure } from '../model/procedure.ts';
 import { type Allow, type Source, sameSource } from '../model/source.ts';
-import { renamed, replaced, sharing } from './sharing.ts';
+import { isSource, renamed, replaced, sharing } from './sharing.ts';
 
 /** The procedure that was checked last, under the id that it was checked as, and what its findings depend on. */
 interface Checked {
@@ -59,10 +59,6 @@ export class Neighbors {
 /** What is reported at the name of a procedure, at that of another. */
 function atName(result: ProcedureResult, before: Source, now: Source): ProcedureResult {
   return before === now ? result : replaced(result, (one) => (isSource(one) && sameSource(one, before) ? now : one));
-}
-
-function isSource(one: unknown): one is Source {
-  return typeof one === 'object' && one !== null && 'file' in one && 'range' in one;
 }
 
 const head: ReadonlySet<keyof Procedure> = new Set(['name', 'title', 'source']);

@@ -654,6 +654,8 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
       return procedure === null ? null : kept.upTo(id, procedure, index);
     },
     findingsFrom,
+    /** Drops the trees that were not used lately. */
+    trimTrees: () => trees.trim(),
   };
 }
 
