@@ -109,8 +109,6 @@ export class DocumentStore {
       for (const [index, uri] of uris.entries()) this.#put(uri, texts[index]!);
       this.#listener.resume();
     }
-    for (const folder of folders) this.#world(folder.uri);
-    await Promise.all([...this.#checks].map((check) => check.parse()));
     this.#isLoading = false;
     for (const workspace of this.#worlds.values()) workspace.isLoading = false;
     this.#listener.restart();
