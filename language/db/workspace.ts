@@ -148,7 +148,7 @@ export class Workspace {
     return areJobs ? declarations.map(({ name }) => name) : null;
   }
 
-  /** Those of the files of which it is neither known nor in the store what is found in them. */
+  /** Those of the files whose findings are neither known nor in the store. */
   missing(): string[] {
     return this.uris.filter((uri) => byFile.some((query) => !this.database.isReady(query, uri)));
   }
