@@ -102,7 +102,7 @@ export class DocumentStore {
     this.#kept.clear();
     this.#disk = new Map(unread.map(({ uri, message }) => [uri, { kind: 'unreadable', message }]));
     this.#isLoading = true;
-    const order = readingOrder(files);
+    const order = readingOrder(files, [...this.#open.keys()]);
     for (let at = 0; at < order.length; at += readAtOnce) {
       const uris = order.slice(at, at + readAtOnce);
       const texts = await Promise.all(uris.map((uri) => this.#files.read(uri)));
