@@ -36,7 +36,8 @@ export class Neighbors {
     const isNear = last !== null && last.procedure.family === given.family && last.procedure.shop === given.shop;
     // One that has steps of the other has its id in them: it keeps its own.
     const as = isNear && !given.files.includes(last.as) ? last.as : id;
-    const procedure = isNear ? sharing(last.procedure, given, id, as) : given;
+    // An edit of the same one has its objects already, from its lowering.
+    const procedure = isNear && last.as !== id ? sharing(last.procedure, given, id, as) : given;
     const unread = renamed(surroundings.unread, id, as);
     const concessionsIn = (file: string) => renamed(surroundings.concessionsIn(file === as ? id : file), id, as);
     if (isNear && as === last.as && saysTheSame(last, procedure, unread, concessionsIn)) {
