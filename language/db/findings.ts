@@ -26,7 +26,7 @@ export class Findings {
 
   /** By file in the order of the files, then by place. */
   all(): Diagnostic[] {
-    const { uris } = this.snapshot;
+    const { uris } = this.snapshot.complete();
     return inOrder(this.stated([...(this.settings?.problems ?? []), ...joined(uris.map((uri) => this.of(uri)))]), uris);
   }
 

@@ -8,7 +8,7 @@ import { LiveFindings } from './live-findings.ts';
 import { buildQueries } from './queries.ts';
 import { Snapshot } from './snapshot.ts';
 import { Trees } from './trees.ts';
-import { buildResult, type CheckResult, type Kept, lasting, type Part, partQueries } from './workspace.ts';
+import { buildResult, byFile, type CheckResult, type Kept, lasting } from './workspace.ts';
 
 /** Works out elsewhere what is found in the files of a workspace, and puts it into the store. */
 export interface Helper {
@@ -161,30 +161,17 @@ export class LiveWorkspace {
     this.database.sweep(() => this.isRead());
   }
 
-  /** Files whose text, which has not been taken over yet, is neither parsed nor kept. */
-  *unparsed(): Generator<string | null> {
-    for (const [uri, text] of this.incoming) {
-      if (text === null) continue;
-      this.queries.texts.set(uri, text);
-      yield this.isReady('parsed', uri) ? null : uri;
-    }
-  }
-
   /** Has files checked elsewhere that are not known, once. True when that is done, or there is too little to do. */
   private *isHelped(helper: Helper): Generator<readonly string[], boolean> {
     if (helper.isWorking) return false;
     const missing: string[] = [];
     for (const uri of this.uris) {
-      if (!this.isReady('checked', uri)) missing.push(uri);
+      if (byFile.some((query) => !this.database.isReady(query, uri))) missing.push(uri);
       yield [];
     }
     if (this.helper === helper && helper.begin(missing)) return false;
     this.helper = null;
     return true;
-  }
-
-  private isReady(part: Part, uri: string): boolean {
-    return partQueries[part].every((query) => this.database.isReady(query, uri));
   }
 
   private get uris(): readonly string[] {
@@ -251,8 +238,8 @@ export class LiveWorkspace {
       if (this.files.has(uri)) return;
       this.files.add(uri);
     } else {
-      this.queries.texts.delete(uri);
       if (!this.files.delete(uri)) return;
+      this.queries.texts.delete(uri);
       this.trees.drop(uri);
       this.gathering.forget(uri);
       for (const file of this.findings.forget(uri)) this.left.add(file);

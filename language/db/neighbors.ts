@@ -4,7 +4,7 @@ import { isNotChecked } from '../diagnostics/not-checked.ts';
 import type { Surroundings } from '../diagnostics/sink.ts';
 import type { Procedure } from '../model/procedure.ts';
 import { type Allow, type Source, sameSource } from '../model/source.ts';
-import { renamed, replaced, sharing } from './sharing.ts';
+import { isSource, renamed, replaced, sharing } from './sharing.ts';
 
 /** The procedure that was checked last, under the id that it was checked as, and what its findings depend on. */
 interface Checked {
@@ -36,7 +36,8 @@ export class Neighbors {
     const isNear = last !== null && last.procedure.family === given.family && last.procedure.shop === given.shop;
     // One that has steps of the other has its id in them: it keeps its own.
     const as = isNear && !given.files.includes(last.as) ? last.as : id;
-    const procedure = isNear ? sharing(last.procedure, given, id, as) : given;
+    // An edit of the same one has its objects already, from its lowering.
+    const procedure = isNear && last.as !== id ? sharing(last.procedure, given, id, as) : given;
     const unread = renamed(surroundings.unread, id, as);
     const concessionsIn = (file: string) => renamed(surroundings.concessionsIn(file === as ? id : file), id, as);
     if (isNear && as === last.as && saysTheSame(last, procedure, unread, concessionsIn)) {
@@ -59,10 +60,6 @@ export class Neighbors {
 /** What is reported at the name of a procedure, at that of another. */
 function atName(result: ProcedureResult, before: Source, now: Source): ProcedureResult {
   return before === now ? result : replaced(result, (one) => (isSource(one) && sameSource(one, before) ? now : one));
-}
-
-function isSource(one: unknown): one is Source {
-  return typeof one === 'object' && one !== null && 'file' in one && 'range' in one;
 }
 
 const head: ReadonlySet<keyof Procedure> = new Set(['name', 'title', 'source']);

@@ -53,6 +53,7 @@ import { type IssuedFile, isIssuedFile, readIssued } from './issued/format.ts';
 import { type DeclaredText, declarationsIn, declarationText } from './issued/made-of.ts';
 import { jobHeads } from './job-heads.ts';
 import { Neighbors } from './neighbors.ts';
+import { plainHeads } from './plain-heads.ts';
 import type { Trees } from './trees.ts';
 
 /** Null where a declaration has no model of its own, or cannot have one (reported). */
@@ -194,13 +195,13 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     (uri): readonly DeclaredSymbol[] => collectSymbols(trees.tree(uri, textOf(uri)).ast),
     { held: { most: 64 } },
   );
-  /** What is declared in a file; of jobs alone, by their heads, so that it is not parsed for it. */
+  /** What is declared in a file; by its heads alone where they are plain, so that it is not parsed for it. */
   const heads = db.query(
     'heads',
     (uri): Heads => {
       const jobs = unread().get(uri)?.jobs ?? jobHeads(textOf(uri));
       return jobs === null
-        ? { areJobs: false, declarations: parsed(uri).declarations }
+        ? { areJobs: false, declarations: plainHeads(uri, textOf(uri)) ?? parsed(uri).declarations }
         : { areJobs: true, declarations: jobsNamed(uri, jobs) };
     },
     { equal, firewall: declared, trace: end },
@@ -816,6 +817,8 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     },
     findingsFrom,
     prepare,
+    /** Drops the trees that were not used lately. */
+    trimTrees: () => trees.trim(),
   };
 }
 

@@ -1,7 +1,8 @@
 /** Plain values that are made of those of another declaration. Values are trees; what is no plain object or array is kept. */
 import equal from 'fast-deep-equal';
+import { type Source, sameSource } from '../model/source.ts';
 
-type Plain = Readonly<Record<string, unknown>> | readonly unknown[];
+type Fields = Readonly<Record<string, unknown>>;
 
 /**
  * A value with the objects of `before` where they are the same but for the id that its sources have: `id` becomes `as`. What is
@@ -13,29 +14,34 @@ export function sharing<T extends object>(before: T, value: T, id: string, as: s
     if (typeof now === 'string') return now === id ? as : now;
     if (typeof now !== 'object' || now === null || old === now) return now;
     if (!isPlain(now)) return equal(old, now) ? old : now;
+    if (isSource(now)) return sharedSource(isSource(old) ? old : null, now);
     const known = made.get(now);
     if (known !== undefined) return known;
-    const result = sharedPlain(isPlain(old) && Array.isArray(old) === Array.isArray(now) ? old : null, now);
+    const result = Array.isArray(now)
+      ? sharedItems(Array.isArray(old) ? old : [], now)
+      : sharedFields(isPlain(old) && !Array.isArray(old) ? (old as Fields) : {}, now as Fields);
     made.set(now, result);
     return result;
   };
-  function sharedPlain(old: Plain | null, now: Plain): unknown {
-    if (Array.isArray(now)) {
-      const of = old as readonly unknown[] | null;
-      const items = now.map((item, index) => shared(of?.[index], item));
-      return of?.length === now.length && items.every((item, index) => item === of[index]) ? of : items;
+  function sharedSource(old: Source | null, { file, range }: Source): Source {
+    const source = { file: file === id ? as : file, range };
+    return old !== null && sameSource(old, source) ? old : source;
+  }
+  function sharedItems(old: readonly unknown[], now: readonly unknown[]): readonly unknown[] {
+    let copy: unknown[] | null = old.length === now.length ? null : [];
+    for (let index = 0; index < now.length; index++) {
+      const item = shared(old[index], now[index]);
+      if (copy === null && item !== old[index]) copy = old.slice(0, index);
+      copy?.push(item);
     }
-    const of = old as Readonly<Record<string, unknown>> | null;
-    const copy: Record<string, unknown> = {};
-    let count = 0;
-    let isSame = of !== null;
-    for (const key in now) {
-      const item = shared(of?.[key], (now as Readonly<Record<string, unknown>>)[key]);
-      copy[key] = item;
-      count++;
-      if (isSame && (item !== of![key] || !(key in of!))) isSame = false;
-    }
-    return isSame && Object.keys(of!).length === count ? old : copy;
+    return copy ?? old;
+  }
+  function sharedFields(old: Fields, now: Fields): Fields {
+    const keys = Object.keys(now);
+    const items = keys.map((key) => shared(old[key], now[key]));
+    const isSame =
+      keys.length === Object.keys(old).length && keys.every((key, at) => items[at] === old[key] && key in old);
+    return isSame ? old : Object.fromEntries(keys.map((key, at) => [key, items[at]]));
   }
   return shared(before, value) as T;
 }
@@ -57,8 +63,12 @@ export function replaced<T>(value: T, replace: (one: unknown) => unknown): T {
   return made(value) as T;
 }
 
-function isPlain(value: unknown): value is Plain {
+function isPlain(value: unknown): value is Fields | readonly unknown[] {
   if (typeof value !== 'object' || value === null) return false;
   const prototype = Object.getPrototypeOf(value);
   return prototype === Object.prototype || prototype === Array.prototype;
+}
+
+export function isSource(value: unknown): value is Source {
+  return typeof value === 'object' && value !== null && 'file' in value && 'range' in value;
 }

@@ -53,10 +53,12 @@ export class Snapshot {
 
   /** Works out all that is found. */
   complete(): this {
+    if (this.found.size === this.uris.length) return this;
     // File by file: while it is at hand, what was lowered of it is looked at.
     for (const uri of this.uris) {
       this.queries.saidIn(uri);
       this.queries.resultIn(uri);
+      this.queries.trimTrees();
     }
     for (const uri of this.uris) this.diagnostics(uri);
     for (const uri of this.uris) this.file(uri);

@@ -101,13 +101,8 @@ export function checkFiles(files: readonly SourceFile[], settings: SettingsFile 
   return new Workspace().check(files, settings);
 }
 
-/** What is worked out file by file: what each declares, then what is found in it as far as that is. */
-export type Part = 'parsed' | 'checked';
-
-export const partQueries: { readonly [part in Part]: readonly string[] } = {
-  parsed: ['parsed'],
-  checked: ['said in', 'result in'],
-};
+/** What is worked out file by file. */
+export const byFile: readonly string[] = ['said in', 'result in'];
 
 /** What a workspace takes over from others. */
 export interface Kept {
@@ -162,22 +157,20 @@ export class Workspace {
     return areJobs ? declarations.map(({ name }) => name) : null;
   }
 
-  /** Those of the files whose part is neither known nor in the store. */
-  missing(part: Part): string[] {
-    return this.uris.filter((uri) => partQueries[part].some((query) => !this.database.isReady(query, uri)));
+  /** Those of the files whose findings are neither known nor in the store. */
+  missing(): string[] {
+    return this.uris.filter((uri) => byFile.some((query) => !this.database.isReady(query, uri)));
   }
 
-  /** Works out a part of what is found in some of the files: with the parts of all of them, the rest is quick. */
-  workOut(part: Part, uris: readonly string[]) {
-    const { parsed, saidIn, resultIn, idsIn, tests } = this.queries;
+  /** Works out what is found in some of the files: with that of all of them, the rest is quick. */
+  workOut(uris: readonly string[]) {
+    const { saidIn, resultIn, idsIn, tests } = this.queries;
     for (const uri of uris) {
-      parsed(uri);
-      if (part === 'parsed') continue;
       saidIn(uri);
       resultIn(uri);
       for (const id of idsIn(uri)) if (kindOfId(id) === 'Procedure') tests(id);
+      this.trees.trim();
     }
-    this.trees.trim();
   }
 
   /** What each check reads of the files that are there. */

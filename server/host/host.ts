@@ -3,7 +3,7 @@
  * `node.ts` is a machine with a disk, `browser.ts` a worker of a browser.
  */
 import type { Printed } from '../../language/db/printed-content.ts';
-import type { CheckResult, Kept, Part, SourceFile, Workspace } from '../../language/db/workspace.ts';
+import type { CheckResult, Kept, SourceFile, Workspace } from '../../language/db/workspace.ts';
 import type { FontFace } from '../../language/documents/renderers/index.ts';
 import type { Sheet } from '../../language/documents/traveler/index.ts';
 
@@ -37,7 +37,7 @@ export interface SessionResults {
 /** Threads that work out what is found in the files of a workspace. */
 export interface CheckThreads {
   /** What is found is among the results of the session when it resolves. Never rejects: what is left undone is worked out there. */
-  workOut(part: Part, uris: readonly string[]): Promise<void>;
+  workOut(uris: readonly string[]): Promise<void>;
   end(): void;
 }
 

@@ -102,15 +102,13 @@ export class DocumentStore {
     this.#kept.clear();
     this.#disk = new Map(unread.map(({ uri, message }) => [uri, { kind: 'unreadable', message }]));
     this.#isLoading = true;
-    const order = readingOrder(files);
+    const order = readingOrder(files, [...this.#open.keys()]);
     for (let at = 0; at < order.length; at += readAtOnce) {
       const uris = order.slice(at, at + readAtOnce);
       const texts = await Promise.all(uris.map((uri) => this.#files.read(uri)));
       for (const [index, uri] of uris.entries()) this.#put(uri, texts[index]!);
       this.#listener.resume();
     }
-    for (const folder of folders) this.#world(folder.uri);
-    await Promise.all([...this.#checks].map((check) => check.parse()));
     this.#isLoading = false;
     for (const workspace of this.#worlds.values()) workspace.isLoading = false;
     this.#listener.restart();

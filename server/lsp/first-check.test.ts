@@ -60,7 +60,6 @@ describe('the first check of a folder by threads', () => {
     // What it needs has been taken over, and nothing else.
     expect(logged(workspace, 'outcome')).toEqual([open]);
     expect(logged(workspace, 'parsed').length).toBeLessThan(files.length / 2);
-    await check.parse();
     workspace.isLoading = false;
     finish(workspace);
     expect(check.isWorking).toBe(true);
@@ -72,11 +71,10 @@ describe('the first check of a folder by threads', () => {
   });
 
   it('has them where files are edited, come and go meanwhile', async () => {
-    const { workspace, check, finished } = opened();
+    const { workspace, finished } = opened();
     const flawed = files.find(({ uri }) => uri.includes('flawed'))!;
     const gone = files.find(({ uri }) => uri.includes('jobs/'))!;
     workspace.edit(open, `${files.find(({ uri }) => uri === open)!.text}\nnonsense`, 'at once');
-    await check.parse();
     workspace.edit(gone.uri, null, 'in time');
     workspace.isLoading = false;
     finish(workspace);
@@ -108,7 +106,6 @@ describe('the first check of a folder by threads', () => {
 
   it('is done here where there is little to do', async () => {
     const { workspace, check } = opened(100_000_000);
-    await check.parse();
     workspace.isLoading = false;
     finish(workspace);
     expect(check.isWorking).toBe(false);
@@ -118,10 +115,9 @@ describe('the first check of a folder by threads', () => {
 
   it('is done here where it is ended before', async () => {
     const { workspace, check } = opened();
-    const parsing = check.parse();
-    check.end();
-    await parsing;
     workspace.isLoading = false;
+    finish(workspace);
+    check.end();
     finish(workspace);
     expectSame(workspace);
   });
