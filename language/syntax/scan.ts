@@ -250,7 +250,9 @@ export function finished(line: Line): Line {
   tokens.forEach((token, index) => {
     const read = cut(token, (message) => cuts.push(slipOf(token, 'too-much-to-read', message)));
     if (token.image === '"…"') cuts.push({ ...slipOf(token, 'blank-left', ''), message: blankMessage });
-    if (/^"\s*"$/u.test(token.image)) cuts.push({ ...slipOf(token, 'blank-left', ''), message: emptyMessage });
+    // A concession without a reason has a rule of its own.
+    if (/^"\s*"$/u.test(token.image) && tokens[index - 1]?.image !== 'because')
+      cuts.push({ ...slipOf(token, 'blank-left', ''), message: emptyMessage });
     tokens[index] = read;
     if (read.isOpen) line.isFlawed = true;
     hasPosition ||= isPosition(tokens[index - 1], token, tokens[index + 1]);

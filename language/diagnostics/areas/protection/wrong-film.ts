@@ -21,7 +21,9 @@ export const wrongFilm: Rule = {
         const part = relations.part(name);
         const cells = before.part(name);
         const bad = filmsNotFor(part);
-        if (bad === null || before.mustBeIn(name)) return false;
+        if (before.mustBeIn(name)) return false;
+        // A lapped pair has a rule of its own.
+        if (part.film === null && relations.matches(name).length > 0) return false;
         // What the step itself puts on it, and what a new part comes in, which is reported as such.
         if (
           fluid !== null &&
@@ -55,15 +57,19 @@ export const wrongFilm: Rule = {
           path,
           since,
           rootCause: `film:${names[0]}:${since}`,
-          message: `The ${partsWords(procedure, names)} ${is} fitted ${now}, and the family says “fitted ${wanted}”.`,
+          message: `The ${partsWords(procedure, names)} ${is} fitted ${now}${film === null ? '' : `, and the family says “fitted ${wanted}”`}.`,
           why:
             film === 'dry'
               ? 'oil there keeps it from gripping or sealing, or feeds a false reading.'
-              : 'it is scuffed, twisted or stuck before the first fluid reaches it.',
+              : film === null
+                ? 'it is thick, gums fine fits and holds grit: it is for what is put away.'
+                : 'it is scuffed, twisted or stuck before the first fluid reaches it.',
           help:
             film === 'dry'
               ? `Blow-dry or wipe ${bases} before this step, or leave ${it} out of the rinse.`
-              : `Write “oil ${bases} with” and the right fluid before this step.`,
+              : film === null
+                ? `Rinse ${bases} in clean oil instead, or write “fitted with preservative” in the family.`
+                : `Write “oil ${bases} with” and the right fluid before this step.`,
         });
       }
     }),
