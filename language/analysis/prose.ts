@@ -1,3 +1,4 @@
+import type { Part } from '../model/family.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { GateStep } from '../model/steps.ts';
 import type { PathContext } from './flow-analysis.ts';
@@ -25,9 +26,66 @@ export function partWords(procedure: Pick<Procedure, 'family'>, name: string): s
   return part === undefined ? name : lower(part.title);
 }
 
-/** Words for several parts. */
+/** Words for several parts, as a person would say them: `six valve holders`, not one after the other. */
 export function partsWords(procedure: Pick<Procedure, 'family'>, names: readonly string[]): string {
-  return listed(names.map((name) => partWords(procedure, name)));
+  return listed(byBase(procedure, names).map(({ parts, isAll, name }) => copiesWords(parts, isAll, name)));
+}
+
+/** Parts as they are written in a step: one name for all copies. */
+export function partsWritten(procedure: Pick<Procedure, 'family'>, names: readonly string[]): string {
+  return byBase(procedure, names)
+    .flatMap(({ parts, isAll, name }) =>
+      isAll
+        ? parts[0]!.base
+        : parts.length === 0
+          ? name
+          : parts.map(({ base, position }) => positioned(base, position)),
+    )
+    .join(', ');
+}
+
+interface Copies {
+  readonly parts: readonly Part[];
+  /** Every copy of it. */
+  readonly isAll: boolean;
+  /** As it was asked for: nothing is known of a part that does not exist. */
+  readonly name: string;
+}
+
+/** Parts in the order in which they are named, copies of one together. */
+function byBase({ family }: Pick<Procedure, 'family'>, names: readonly string[]): Copies[] {
+  const groups = new Map<string, { parts: Part[]; name: string }>();
+  for (const name of new Set(names)) {
+    const part = family.parts.find((other) => other.name === name);
+    const key = part?.base ?? name;
+    const group = groups.get(key) ?? { parts: [], name };
+    if (part !== undefined) group.parts.push(part);
+    groups.set(key, group);
+  }
+  return [...groups].map(([base, group]) => ({
+    ...group,
+    isAll: group.parts.length > 0 && group.parts.length === family.parts.filter((part) => part.base === base).length,
+  }));
+}
+
+const counts = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ');
+
+function copiesWords(parts: readonly Part[], isAll: boolean, name: string): string {
+  const [first] = parts;
+  if (first === undefined) return name;
+  if (parts.length === 1) return lower(first.title);
+  const several = plural(lower(first.baseTitle));
+  if (isAll) return `${counts[parts.length] ?? parts.length} ${several}`;
+  return `${several} of cylinders ${listed(parts.map(({ position }) => String(position)))}`;
+}
+
+function plural(title: string): string {
+  if (/[^aeiou]y$/u.test(title)) return `${title.slice(0, -1)}ies`;
+  return /(?:s|x|z|ch|sh)$/u.test(title) ? `${title}es` : `${title}s`;
+}
+
+function positioned(base: string, position: number | null): string {
+  return position === null ? base : `${base} ${position}`;
 }
 
 /** A face in words: `end face of the body`. */

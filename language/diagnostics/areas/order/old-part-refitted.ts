@@ -1,6 +1,6 @@
 import type { FlowAnalysis, Visit } from '../../../analysis/flow-analysis.ts';
 import { age, joint, place } from '../../../analysis/locations.ts';
-import { partsWords } from '../../../analysis/prose.ts';
+import { partsWords, partsWritten } from '../../../analysis/prose.ts';
 import type { StepObject } from '../../../model/procedure.ts';
 import { namedIn } from '../../../model/steps.ts';
 import { on, type Report as Reported, type Rule } from '../../rule.ts';
@@ -60,7 +60,7 @@ function refitted(
       path,
       since,
       rootCause: `old:${names[0]}:${since}`,
-      ...said(as, names, partsWords(graph.procedure, names)),
+      ...said(as, names.length > 1, partsWords(graph.procedure, names), partsWritten(graph.procedure, names)),
     });
   }
 }
@@ -93,7 +93,7 @@ function tightenedAgain(
       rootCause: `old:${names[0]}:${since}`,
       message: `The ${words} ${names.length > 1 ? 'are' : 'is'} always renewed, but ${names.length > 1 ? 'stay' : 'stays'} in place while the joint over ${names.length > 1 ? 'them' : 'it'} is released and tightened again.`,
       why: 'a used one does not seal or hold a second time.',
-      help: `Write “discard ${names.join(', ')}” where the joint is open, and “fit ${names.join(', ')}” before it is tightened. Where the family renews it at a rebuild only, write “renewed at rebuild” there.`,
+      help: `Write “discard ${partsWritten(graph.procedure, names)}” where the joint is open, and “fit ${partsWritten(graph.procedure, names)}” before it is tightened. Where the family renews it at a rebuild only, write “renewed at rebuild” there.`,
     });
   }
 }
@@ -110,9 +110,8 @@ function isBedding(nodes: FlowAnalysis['graph']['nodes'], since: number, joint: 
   );
 }
 
-function said(as: Old, names: readonly string[], words: string) {
-  const several = names.length > 1;
-  const renew = `write “renew ${names.join(', ')}” before this step`;
+function said(as: Old, several: boolean, words: string, written: string) {
+  const renew = `write “renew ${written}” before this step`;
   const why = 'a used one does not seal or hold a second time.';
   switch (as) {
     case 'found':

@@ -1,4 +1,4 @@
-import { partsWords } from '../../../analysis/prose.ts';
+import { partsWords, partsWritten } from '../../../analysis/prose.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** The unit is clamped by one part and unclamped by another. */
@@ -26,7 +26,7 @@ export const unclampedAnother: Rule = {
         rootCause: `unclamped:${step.number}`,
         message: `The ${words(held)} ${held.length > 1 ? 'were' : 'was'} clamped at ${clamped.step.number}, and the ${words(other.map(({ name }) => name))} ${other.length > 1 ? 'are' : 'is'} unclamped here.`,
         why: 'the hand looks for a second vise, and what is really clamped goes on in it.',
-        help: `Write “unclamp ${held.join(', ')}”, or clamp what is to be held.`,
+        help: `Write “unclamp ${partsWritten(graph.procedure, held)}”, or clamp what is to be held.`,
       });
     }),
   }),

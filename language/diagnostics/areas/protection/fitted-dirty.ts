@@ -1,6 +1,6 @@
 import type { PathContext } from '../../../analysis/flow-analysis.ts';
 import { place, unclean } from '../../../analysis/locations.ts';
-import { partsWords } from '../../../analysis/prose.ts';
+import { partsWords, partsWritten } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
@@ -51,7 +51,7 @@ export const fittedDirty: Rule = {
             rootCause: `dirty:${since}`,
             message: `The ${words} ${are} ${onto ? 'built on' : 'fitted'} dirty${since < 0 ? `, as ${names.length > 1 ? 'they' : 'it'} came in` : ''}.`,
             why: 'the dirt is closed up in the unit.',
-            help: `Wash or rinse ${names.join(', ')} before this step.`,
+            help: `Wash or rinse ${partsWritten(procedure, names)} before this step.`,
           });
         }
       }),

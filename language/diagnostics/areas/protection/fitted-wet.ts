@@ -1,5 +1,5 @@
 import { place, wet } from '../../../analysis/locations.ts';
-import { partsWords } from '../../../analysis/prose.ts';
+import { partsWords, partsWritten } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Source } from '../../../model/source.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
@@ -49,7 +49,10 @@ export const fittedWet: Rule<StepFix> = {
           message: `The ${partsWords(graph.procedure, names)} ${are} still wet with ${water ? 'water or detergent' : 'solvent'} when ${names.length > 1 ? 'they go' : 'it goes'} together.`,
           why: water ? 'they rust inside.' : 'it strips the oil film inside.',
           help: `Blow ${it} dry or rinse ${it} in test oil first.`,
-          data: oil === null ? undefined : missingBefore(step, `rinse ${allWet(since).join(', ')} in ${oil}`),
+          data:
+            oil === null
+              ? undefined
+              : missingBefore(step, `rinse ${partsWritten(graph.procedure, allWet(since))} in ${oil}`),
         });
       }
     }),
