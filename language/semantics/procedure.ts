@@ -253,7 +253,9 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
       `${node.name} is not checked: it takes ${noFamily ? 'its family' : 'its shop'} from ${heads.like}, where it is missing or unknown. Correct it there, or add “${noFamily ? 'for FAMILY' : 'at SHOP'}” here.`,
       context.source(node, 'name'),
     );
-  if ((noFamily || noShop) && heads.like === null) {
+  // What is written and could not be read is reported where the reading stopped.
+  const isUnread = (word: string) => unquotedHead(node).split(/\s+/u).includes(word);
+  if ((noFamily || noShop) && heads.like === null && !(noFamily && isUnread('for')) && !(noShop && isUnread('at'))) {
     const lacks =
       noFamily && noShop
         ? 'neither says which family it is for nor at which shop it is done: add “for FAMILY at SHOP”'
@@ -267,6 +269,11 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
     );
   }
   return heads;
+}
+
+/** The head as it is written, up to its brace, without words in quotes. */
+function unquotedHead(node: ast.Procedure): string {
+  return (textOf(node).split('{')[0] ?? '').replace(/"[^"\n]*"/gu, '');
 }
 
 /** Links a name of the workspace where it is written, or reports that it is none. */
