@@ -10,12 +10,12 @@ export function isSpoiltBy({ neverIn }: Pick<Part, 'neverIn'>, kind: FluidKind):
   return neverIn.includes(kind) || (watery.has(kind) && neverIn.includes('water'));
 }
 
-/** Values of `wet` with which a part must not go in; null: nothing is said of it. */
-export function wrongFilm({ film }: Pick<Part, 'film'>): number | null {
+/** Values of `wet` with which a part must not go in. Preserving oil is for what is put away, where nothing else is said. */
+export function wrongFilm({ film }: Pick<Part, 'film'>): number {
   const { oil, assembly, preserving } = wet;
   switch (film) {
     case null:
-      return null;
+      return preserving;
     case 'dry':
       return oil | assembly | preserving;
     case 'oiled':
@@ -31,6 +31,6 @@ export function wrongFilm({ film }: Pick<Part, 'film'>): number | null {
     case 'detergent':
     case 'caustic':
     case 'water':
-      return null;
+      return 0;
   }
 }

@@ -1,6 +1,7 @@
+import type { Part } from '../model/family.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { GateStep } from '../model/steps.ts';
-import { type Filling, listed, lower, type Said, say } from '../say/say.ts';
+import { english, type Filling, inEach, listed, lower, type Said, say } from '../say/say.ts';
 import type { PathContext } from './flow-analysis.ts';
 
 export { capital, either, listed, lower } from '../say/say.ts';
@@ -11,9 +12,78 @@ export function partWords(procedure: Pick<Procedure, 'family'>, name: string): F
   return part === undefined ? name : lower(part.title);
 }
 
-/** Words for several parts. */
+/** Words for several parts, as a person would say them: `six valve holders`, not one after the other. */
 export function partsWords(procedure: Pick<Procedure, 'family'>, names: readonly string[]): Said {
-  return listed(names.map((name) => partWords(procedure, name)));
+  return listed(byBase(procedure, names).map(({ parts, isAll, name }) => copiesWords(parts, isAll, name)));
+}
+
+/** Parts as they are written in a step: one name for all copies. */
+export function partsWritten(procedure: Pick<Procedure, 'family'>, names: readonly string[]): string {
+  return byBase(procedure, names)
+    .flatMap(({ parts, isAll, name }) =>
+      isAll
+        ? parts[0]!.base
+        : parts.length === 0
+          ? name
+          : parts.map(({ base, position }) => positioned(base, position)),
+    )
+    .join(', ');
+}
+
+interface Copies {
+  readonly parts: readonly Part[];
+  /** Every copy of it. */
+  readonly isAll: boolean;
+  /** As it was asked for: nothing is known of a part that does not exist. */
+  readonly name: string;
+}
+
+/** Parts in the order in which they are named, copies of one together. */
+function byBase({ family }: Pick<Procedure, 'family'>, names: readonly string[]): Copies[] {
+  const groups = new Map<string, { parts: Part[]; name: string }>();
+  for (const name of new Set(names)) {
+    const part = family.parts.find((other) => other.name === name);
+    const key = part?.base ?? name;
+    const group = groups.get(key) ?? { parts: [], name };
+    if (part !== undefined) group.parts.push(part);
+    groups.set(key, group);
+  }
+  return [...groups].map(([base, group]) => ({
+    ...group,
+    isAll: group.parts.length > 0 && group.parts.length === family.parts.filter((part) => part.base === base).length,
+  }));
+}
+
+const counts = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ');
+
+function copiesWords(parts: readonly Part[], isAll: boolean, name: string): Filling {
+  const [first] = parts;
+  if (first === undefined) return name;
+  if (parts.length === 1) return lower(first.title);
+  const title = lower(first.baseTitle);
+  const several = plural(english(title));
+  // The plural of an author's word is known in English alone.
+  if (isAll)
+    return inEach({
+      en: `${counts[parts.length] ?? parts.length} ${several}`,
+      ...inOthers(`${parts.length} × `, title),
+    });
+  const which = listed(parts.map(({ position }) => String(position)));
+  return say`${inEach({ en: several, ...inOthers('', title) })} of cylinders ${which}`;
+}
+
+function inOthers(count: string, title: Filling): Readonly<Record<string, string>> {
+  const text = `${count}${english(title)}`;
+  return { es: text, de: text };
+}
+
+function plural(title: string): string {
+  if (/[^aeiou]y$/u.test(title)) return `${title.slice(0, -1)}ies`;
+  return /(?:s|x|z|ch|sh)$/u.test(title) ? `${title}es` : `${title}s`;
+}
+
+function positioned(base: string, position: number | null): string {
+  return position === null ? base : `${base} ${position}`;
 }
 
 /** A face in words: `end face of the body`. */

@@ -295,6 +295,18 @@ export class StepLowering {
         );
         return null;
       }
+      const { specs, shop } = this.names;
+      const among: readonly (readonly [readonly NameUse[], string])[] = [
+        [specs, `a spec: write “to ${name}” behind a torque, “within ${name}” behind what is read`],
+        [shop.fluids, `a fluid of the shop: write “in ${name}”`],
+        [shop.assets, `a tool of the shop: write “with ${name}”`],
+        [shop.stations, `a station of the shop: write “at ${name}”`],
+      ];
+      const [, said] = among.find(([names]) => names.some((one) => one.name === name)) ?? [];
+      if (said !== undefined) {
+        this.context.syntax('unknown-word', say`${name} is not a step: it is ${said}.`, at);
+        return null;
+      }
       if (meant !== undefined) this.context.syntax('unknown-word', synonymMessage(name), at, meant);
       else this.context.isUnknown(name, 'step or sequence', this.names.sequences.nearest(name, stepWords), at);
       return null;

@@ -264,7 +264,9 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
       say`${node.name} is not checked: it takes ${noFamily ? say`its family` : say`its shop`} from ${heads.like}, where it is missing or unknown. Correct it there, or add “${noFamily ? say`for FAMILY` : say`at SHOP`}” here.`,
       context.source(node, 'name'),
     );
-  if ((noFamily || noShop) && heads.like === null) {
+  // What is written and could not be read is reported where the reading stopped.
+  const isUnread = (word: string) => unquotedHead(node).split(/\s+/u).includes(word);
+  if ((noFamily || noShop) && heads.like === null && !(noFamily && isUnread('for')) && !(noShop && isUnread('at'))) {
     const lacks =
       noFamily && noShop
         ? say`neither says which family it is for nor at which shop it is done: add “for FAMILY at SHOP”`
@@ -278,6 +280,11 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
     );
   }
   return heads;
+}
+
+/** The head as it is written, up to its brace, without words in quotes. */
+function unquotedHead(node: ast.Procedure): string {
+  return (textOf(node).split('{')[0] ?? '').replace(/"[^"\n]*"/gu, '');
 }
 
 /** Links a name of the workspace where it is written, or reports that it is none. */

@@ -252,7 +252,8 @@ export function finished(line: Line): Line {
   tokens.forEach((token, index) => {
     const read = cut(token, (message) => cuts.push(slipOf(token, 'too-much-to-read', message)));
     if (token.image === '"…"') cuts.push({ ...slipOf(token, 'blank-left', blankMessage), message: blankMessage });
-    if (/^"\s*"$/u.test(token.image))
+    // A concession without a reason has a rule of its own.
+    if (/^"\s*"$/u.test(token.image) && tokens[index - 1]?.image !== 'because')
       cuts.push({ ...slipOf(token, 'blank-left', emptyMessage), message: emptyMessage });
     tokens[index] = read;
     if (read.isOpen) line.isFlawed = true;

@@ -89,6 +89,12 @@ function beginnersSlip({ token, previous: before }: ParserError): Told | null {
       code: 'quote-missing',
       message: say`${shown(token)} is out of place here after ${shown(before)}. If it begins a title, put the whole title in quotes: "${token.image} …".`,
     };
+  const isName = /^"[\p{L}_][\p{L}\d_-]*"$/u.test(token.image);
+  if (kind === 'STRING' && isName && before !== undefined && before.name !== 'STRING')
+    return {
+      code: 'out-of-place',
+      message: say`${shown(token)} is out of place here after ${shown(before)}. Quotes are for your own words; a name is written without them: ${token.image.slice(1, -1)}.`,
+    };
   return null;
 }
 

@@ -67,6 +67,7 @@ export const reasons: readonly Reason[] = [
       deletes(/^(clean holes|soak|wipe|wash|only \S+ \{ soak)/u),
       all(ofKind('delete a time'), label(/^for /u)),
       all(ofKind('delete a part from a list'), label(/of (wash|soak|wipe|rinse) /u)),
+      all(ofKind('take another fluid'), label(/ in wipe /u)),
       clause(/^(in solvent|in cal-oil|in preserver|with solvent)$/u),
     ),
   },

@@ -11,7 +11,7 @@ export const bathOverFlashPoint: Rule = {
   code: 'bath-over-flash-point',
   severity: 'error',
   since: '0.2.0',
-  references: ['29 CFR 1910.106(a)(19)'],
+  references: ['29 CFR 1910.106(a)(19)(ii)', '29 CFR 1910.106(a)(19)(iii)'],
   unsafe: true,
   title: 'A bath is as hot as the flash point of its fluid.',
   eachStep(step, setting, report) {

@@ -1,6 +1,6 @@
 import type { FlowAnalysis, Visit } from '../../../analysis/flow-analysis.ts';
 import { age, joint, place } from '../../../analysis/locations.ts';
-import { partsWords } from '../../../analysis/prose.ts';
+import { partsWords, partsWritten } from '../../../analysis/prose.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { StepObject } from '../../../model/procedure.ts';
 import { namedIn } from '../../../model/steps.ts';
@@ -64,8 +64,8 @@ function refitted(
       path,
       since,
       rootCause: `old:${names[0]}:${since}`,
-      data: missingBefore(step, `renew ${names.join(', ')}`),
-      ...said(as, names, partsWords(graph.procedure, names)),
+      data: missingBefore(step, `renew ${partsWritten(graph.procedure, names)}`),
+      ...said(as, names.length > 1, partsWords(graph.procedure, names), partsWritten(graph.procedure, names)),
     });
   }
 }
@@ -98,7 +98,7 @@ function tightenedAgain(
       rootCause: `old:${names[0]}:${since}`,
       message: say`The ${words} ${names.length > 1 ? say`are` : say`is`} always renewed, but ${names.length > 1 ? say`stay` : say`stays`} in place while the joint over ${names.length > 1 ? say`them` : say`it`} is released and tightened again.`,
       why: say`a used one does not seal or hold a second time.`,
-      help: say`Write “discard ${names.join(', ')}” where the joint is open, and “fit ${names.join(', ')}” before it is tightened. Where the family renews it at a rebuild only, write “renewed at rebuild” there.`,
+      help: say`Write “discard ${partsWritten(graph.procedure, names)}” where the joint is open, and “fit ${partsWritten(graph.procedure, names)}” before it is tightened. Where the family renews it at a rebuild only, write “renewed at rebuild” there.`,
     });
   }
 }
@@ -115,9 +115,8 @@ function isBedding(nodes: FlowAnalysis['graph']['nodes'], since: number, joint: 
   );
 }
 
-function said(as: Old, names: readonly string[], words: Filling): Statement {
-  const several = names.length > 1;
-  const discard = say`Write “discard” instead of “remove” where ${several ? say`they come` : say`it comes`} off, or write “renew ${names.join(', ')}” before this step.`;
+function said(as: Old, several: boolean, words: Filling, written: string): Statement {
+  const discard = say`Write “discard” instead of “remove” where ${several ? say`they come` : say`it comes`} off, or write “renew ${written}” before this step.`;
   const why = say`a used one does not seal or hold a second time.`;
   switch (as) {
     case 'found':
@@ -139,7 +138,7 @@ function said(as: Old, names: readonly string[], words: Filling): Statement {
       return {
         message: say`The ${words} ${several ? say`were` : say`was`} discarded, and there is no new one to fit.`,
         why: say`the scrapped one goes back in, or the unit waits for a new one.`,
-        help: say`Write “renew ${names.join(', ')}” before this step. If the old one is good, write remove instead of discard.`,
+        help: say`Write “renew ${written}” before this step. If the old one is good, write remove instead of discard.`,
       };
   }
 }

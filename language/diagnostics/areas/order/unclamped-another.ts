@@ -1,4 +1,4 @@
-import { partsWords } from '../../../analysis/prose.ts';
+import { partsWords, partsWritten } from '../../../analysis/prose.ts';
 import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
@@ -27,7 +27,7 @@ export const unclampedAnother: Rule = {
         rootCause: `unclamped:${step.number}`,
         message: say`The ${words(held)} ${held.length > 1 ? say`were` : say`was`} clamped at ${clamped.step.number}, and the ${words(other.map(({ name }) => name))} ${other.length > 1 ? say`are` : say`is`} unclamped here.`,
         why: say`the hand looks for a second vise, and what is really clamped goes on in it.`,
-        help: say`Write “unclamp ${held.join(', ')}”, or clamp what is to be held.`,
+        help: say`Write “unclamp ${partsWritten(graph.procedure, held)}”, or clamp what is to be held.`,
       });
     }),
   }),

@@ -1,5 +1,5 @@
 import { place, wet } from '../../../analysis/locations.ts';
-import { partsWords } from '../../../analysis/prose.ts';
+import { partsWords, partsWritten } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Source } from '../../../model/source.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
@@ -50,7 +50,10 @@ export const fittedWet: Rule<StepFix> = {
           message: say`The ${partsWords(graph.procedure, names)} ${are} still wet with ${water ? say`water or detergent` : say`solvent`} when ${names.length > 1 ? say`they go` : say`it goes`} together.`,
           why: water ? say`they rust inside.` : say`it strips the oil film inside.`,
           help: say`Blow ${it} dry or rinse ${it} in test oil first.`,
-          data: oil === null ? undefined : missingBefore(step, `rinse ${allWet(since).join(', ')} in ${oil}`),
+          data:
+            oil === null
+              ? undefined
+              : missingBefore(step, `rinse ${partsWritten(graph.procedure, allWet(since))} in ${oil}`),
         });
       }
     }),

@@ -1,7 +1,7 @@
 import { variantParts } from '../../../analysis/assembly.ts';
 import { isSpoiltBy } from '../../../analysis/films.ts';
 import { dirt, place } from '../../../analysis/locations.ts';
-import { partsWords } from '../../../analysis/prose.ts';
+import { partsWords, partsWritten } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Stage } from '../../../model/procedure.ts';
 import { isOfAll } from '../../../model/steps.ts';
@@ -58,12 +58,18 @@ export const leftOutOfTheWash: Rule = {
             ...(rest.length === 0
               ? []
               : [
-                  say`Add ${rest.map(({ base }) => base).join(', ')} to it, or write “wash all except” and the parts that must not be washed.`,
+                  say`Add ${partsWritten(
+                    procedure,
+                    rest.map(({ name }) => name),
+                  )} to it, or write “wash all except” and the parts that must not be washed.`,
                 ]),
             ...(spoilt.length === 0
               ? []
               : [
-                  say`Clean ${spoilt.map(({ base }) => base).join(', ')} another way: ${fluid!.name} spoils ${spoilt.length > 1 ? say`them` : say`it`}.`,
+                  say`Clean ${partsWritten(
+                    procedure,
+                    spoilt.map(({ name }) => name),
+                  )} another way: ${fluid!.name} spoils ${spoilt.length > 1 ? say`them` : say`it`}.`,
                 ]),
           ]),
         });

@@ -1,6 +1,6 @@
 import type { PathContext } from '../../../analysis/flow-analysis.ts';
 import { looseParts } from '../../../analysis/loose.ts';
-import { partsWords, stationWords } from '../../../analysis/prose.ts';
+import { partsWords, partsWritten, stationWords } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
@@ -29,12 +29,12 @@ export const partsLeftLoose: Rule<StepFix> = {
         rootCause: cause,
         message: say`The ${partsWords(procedure, names)} ${names.length > 1 ? say`lie` : say`lies`} loose ${when}.`,
         why: say`parts of several units get mixed.`,
-        help: say`Write “keep ${names.join(', ')} at” and a station before this.`,
+        help: say`Write “keep ${partsWritten(procedure, names)} at” and a station before this.`,
         data: !('verb' in at)
           ? undefined
           : at.verb === 'wait'
-            ? missingBefore(at, `keep ${names.join(', ')} ${blank}`)
-            : missingAfter(at, `keep ${names.join(', ')} ${blank}`),
+            ? missingBefore(at, `keep ${partsWritten(procedure, names)} ${blank}`)
+            : missingAfter(at, `keep ${partsWritten(procedure, names)} ${blank}`),
       });
     };
     return {

@@ -22,7 +22,9 @@ export const wrongFilm: Rule = {
         const part = relations.part(name);
         const cells = before.part(name);
         const bad = filmsNotFor(part);
-        if (bad === null || before.mustBeIn(name)) return false;
+        if (before.mustBeIn(name)) return false;
+        // A lapped pair has a rule of its own.
+        if (part.film === null && relations.matches(name).length > 0) return false;
         // What the step itself puts on it, and what a new part comes in, which is reported as such.
         if (
           fluid !== null &&
@@ -40,14 +42,14 @@ export const wrongFilm: Rule = {
         const { film } = relations.part(names[0]!);
         const cell = before.part(names[0]!).wet;
         const since = before.since(cell);
-        const [is, it] = names.length > 1 ? ['are', 'them'] : ['is', 'it'];
+        const [is, it] = names.length > 1 ? [say`are`, say`them`] : [say`is`, say`it`];
         const now = before.may(cell, noFilm)
-          ? 'dry'
+          ? say`dry`
           : before.may(cell, wet.preserving)
-            ? 'in preserving oil'
+            ? say`in preserving oil`
             : before.may(cell, wet.oil)
-              ? 'in test oil'
-              : 'in assembly oil';
+              ? say`in test oil`
+              : say`in assembly oil`;
         const wanted = film === 'dry' ? 'dry' : film === 'oiled' ? 'oiled' : `with ${film}`;
         const bases = [...new Set(names.map((name) => relations.part(name).base))].join(', ');
         report({
@@ -56,15 +58,19 @@ export const wrongFilm: Rule = {
           path,
           since,
           rootCause: `film:${names[0]}:${since}`,
-          message: say`The ${partsWords(procedure, names)} ${is} fitted ${now}, and the family says “fitted ${wanted}”.`,
+          message: say`The ${partsWords(procedure, names)} ${is} fitted ${now}${film === null ? '' : say`, and the family says “fitted ${wanted}”`}.`,
           why:
             film === 'dry'
               ? say`oil there keeps it from gripping or sealing, or feeds a false reading.`
-              : say`it is scuffed, twisted or stuck before the first fluid reaches it.`,
+              : film === null
+                ? say`it is thick, gums fine fits and holds grit: it is for what is put away.`
+                : say`it is scuffed, twisted or stuck before the first fluid reaches it.`,
           help:
             film === 'dry'
               ? say`Blow-dry or wipe ${bases} before this step, or leave ${it} out of the rinse.`
-              : say`Write “oil ${bases} with” and the right fluid before this step.`,
+              : film === null
+                ? say`Rinse ${bases} in clean oil instead, or write “fitted with preservative” in the family.`
+                : say`Write “oil ${bases} with” and the right fluid before this step.`,
         });
       }
     }),
