@@ -27,6 +27,12 @@ export function tellingOf(language: string, bundle: Bundle): Telling {
     language,
     text: (template, fillings, [, ...said]) => {
       const text = Object.hasOwn(bundle, template) ? bundle[template]! : template;
+      // What was inside an English sentence may begin one here: a title, not a name.
+      const first = /^\p{Lu}/u.test(template) ? /^\{(\d+)\}/u.exec(text)?.[1] : undefined;
+      if (first !== undefined && typeof said[Number(first)] === 'object') {
+        const at = Number(first);
+        fillings = fillings.with(at, fillings[at]!.charAt(0).toUpperCase() + fillings[at]!.slice(1));
+      }
       if (!text.includes(', select, ')) return filled(text, fillings);
       const words = said.map((one, at) => [`en${at}`, english(one).trim().replace(/\W+/gu, '_')]);
       return String(messages.of(text).format(Object.fromEntries([...fillings.entries(), ...words])));

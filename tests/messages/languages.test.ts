@@ -1,7 +1,7 @@
 import { isSelectElement, type MessageFormatElement, parse } from '@formatjs/icu-messageformat-parser';
 import { describe, expect, it } from 'vitest';
 import { rules } from '../../language/diagnostics/index.ts';
-import { translated } from '../../language/i18n/index.ts';
+import { translated } from '../../language/i18n/told.ts';
 import type { Bundle } from '../../language/i18n/messages/bundle.ts';
 import { de } from '../../language/i18n/messages/de/index.ts';
 import { es } from '../../language/i18n/messages/es/index.ts';
