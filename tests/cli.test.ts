@@ -689,7 +689,7 @@ describe('explain', () => {
 describe('the language of messages', () => {
   const spoken = async (...args: string[]) => (await handtight('check', 'bad', ...args)).stdout;
 
-  it('is the one that is asked for, else that of the workspace, else that of the machine', async () => {
+  it('is the one that is chosen, else that of the workspace, else that of the machine', async () => {
     for (const name of ['LC_ALL', 'LC_MESSAGES', 'LANG']) vi.stubEnv(name, '');
     expect(await spoken()).toContain('No torque is given');
     vi.stubEnv('LANG', 'es_MX.UTF-8');

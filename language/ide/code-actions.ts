@@ -3,7 +3,7 @@ import { safeFixes } from '../db/fixes.ts';
 import { blank, fitted } from '../diagnostics/edits.ts';
 import { rules } from '../diagnostics/index.ts';
 import type { AnyRule } from '../diagnostics/rule.ts';
-import { inLanguage, translated } from '../i18n/told.ts';
+import { inLanguage, translated } from '../i18n/translate.ts';
 import type { Language } from '../i18n/words.ts';
 import type { Diagnostic, Edit } from '../model/diagnostic.ts';
 import { contains, touches } from '../model/ranges.ts';

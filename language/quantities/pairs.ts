@@ -1,5 +1,5 @@
 import Fraction from 'fraction.js';
-import { type Said, say, term, type Filling } from '../say/say.ts';
+import { type Filling, type Said, say, term } from '../say/say.ts';
 import { asDifference, convert, convertDifference, toleranceOf } from './convert.ts';
 import { decimalsOf, decimalValue, rounded, tenTo } from './decimal.ts';
 import { formatLimit, formatQuantity } from './format.ts';

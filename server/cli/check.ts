@@ -1,5 +1,5 @@
 import type { Workspace } from '../../language/db/workspace.ts';
-import { translated } from '../../language/i18n/told.ts';
+import { translated } from '../../language/i18n/translate.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { diffOf, type FixedFile, fixedLines, fixWorkspace, writeFixed } from './fix.ts';
 import { messageLanguage, workspaceLanguage } from './messages.ts';

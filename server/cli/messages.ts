@@ -1,5 +1,5 @@
 /** The language in which the command says what it says. */
-import { inLanguage } from '../../language/i18n/told.ts';
+import { inLanguage } from '../../language/i18n/translate.ts';
 import { type Language, languageOf } from '../../language/i18n/words.ts';
 import type { Said } from '../../language/say/say.ts';
 

@@ -23,7 +23,8 @@ export function textReport(checked: Checked): string {
 
 function one(diagnostic: Diagnostic, checked: Checked): string {
   const { file, range } = diagnostic.source;
-  const severity = diagnostic.severity === 'error' ? pc.bold(pc.red(words(say`error`))) : pc.bold(pc.yellow(words(say`warning`)));
+  const severity =
+    diagnostic.severity === 'error' ? pc.bold(pc.red(words(say`error`))) : pc.bold(pc.yellow(words(say`warning`)));
   const step = diagnostic.step === undefined ? '' : pc.dim(`  ${words(say`step ${diagnostic.step}`)}`);
   const head = `${pc.cyan(`${visible(file)}:${range.start.line + 1}:${range.start.character + 1}`)}  ${severity}  ${pc.bold(diagnostic.rule)}${step}`;
   const related = (diagnostic.related ?? []).map(({ message, source }) =>
