@@ -264,3 +264,18 @@ test('related places and faded text only for a client that shows them', async ()
   session.end();
   expect((await asked({}))!.tags).toBeUndefined();
 });
+
+test('findings and fixes are in the language that is set, or in that of the editor', async () => {
+  const wrong = { ...texts, 'procedure.rebuild': procedureText.replace('slacken nut', 'slacken nutt') };
+  session = await EditorSession.begin(wrong, {}, { language: 'de' });
+  const of = { textDocument: { uri: session.uri('procedure.rebuild') } };
+  const { items } = await session.connection.sendRequest<{ items: LspDiagnostic[] }>('textDocument/diagnostic', of);
+  const unknown = items.find(({ code }) => code === 'unknown-name')!;
+  expect(unknown.message).toContain('nutt gibt es nicht. Ist nut gemeint?');
+  const actions = await session.connection.sendRequest<CodeAction[]>('textDocument/codeAction', {
+    ...of,
+    range: unknown.range,
+    context: { diagnostics: [unknown] },
+  });
+  expect(actions.map(({ title }) => title)).toContain('nut schreiben');
+});

@@ -8,7 +8,7 @@ import {
 } from 'jsonc-parser';
 import * as z from 'zod';
 import { rules } from '../diagnostics/index.ts';
-import { type Language, languages, type OwnWords } from '../i18n/index.ts';
+import { type Language, languages, type OwnWords } from '../i18n/words.ts';
 import { type Diagnostic, type Severity, stated } from '../model/diagnostic.ts';
 import type { Paper } from '../model/paper.ts';
 import { type SheetForm, sheetForms } from '../model/sheet-form.ts';

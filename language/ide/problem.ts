@@ -1,10 +1,12 @@
 /** A finding as a list of problems shows it. */
 import { areaOf } from '../diagnostics/index.ts';
-import { inLanguage, type Language } from '../i18n/index.ts';
+import { inLanguage } from '../i18n/translate.ts';
+import type { Language } from '../i18n/words.ts';
 import { type Diagnostic, shortMessage } from '../model/diagnostic.ts';
 import { say } from '../say/say.ts';
 
-export { type Language, languageOf, translated } from '../i18n/index.ts';
+export { translated } from '../i18n/translate.ts';
+export { type Language, languageOf } from '../i18n/words.ts';
 
 /** What is wrong and what to do, with the number of the step. @param diagnostic in that language */
 export function problemText(diagnostic: Diagnostic, language: Language): string {

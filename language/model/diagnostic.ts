@@ -56,7 +56,7 @@ export interface Diagnostic extends Statement<string> {
   readonly isSettled?: true;
 }
 
-/** What is said of a finding, in words and as it was said. @param words English unless said otherwise */
+/** A finding in words and as it was said. @param words English unless said otherwise */
 export function stated(
   said: NonNullable<Diagnostic['said']>,
   words: (said: Said) => string = english,

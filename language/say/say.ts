@@ -87,10 +87,10 @@ export interface Telling {
 }
 
 /** What is said, in a language. */
-export function told(said: Filling, telling: Telling): string {
+export function rendered(said: Filling, telling: Telling): string {
   if (typeof said !== 'object') return String(said);
   const [form, ...all] = said;
-  const fillings = all.map((one) => told(one, telling));
+  const fillings = all.map((one) => rendered(one, telling));
   switch (form) {
     case forms.and:
       return telling.and(fillings);
@@ -135,5 +135,5 @@ const inEnglish: Telling = {
 
 /** What is said, in English. */
 export function english(said: Filling): string {
-  return told(said, inEnglish);
+  return rendered(said, inEnglish);
 }

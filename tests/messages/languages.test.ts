@@ -1,10 +1,10 @@
 import { isSelectElement, type MessageFormatElement, parse } from '@formatjs/icu-messageformat-parser';
 import { describe, expect, it } from 'vitest';
 import { rules } from '../../language/diagnostics/index.ts';
-import { translated } from '../../language/i18n/index.ts';
 import type { Bundle } from '../../language/i18n/messages/bundle.ts';
 import { de } from '../../language/i18n/messages/de/index.ts';
 import { es } from '../../language/i18n/messages/es/index.ts';
+import { translated } from '../../language/i18n/translate.ts';
 import { type Diagnostic, fullMessage } from '../../language/model/diagnostic.ts';
 import { drawnAs } from '../../language/model/drawn-as.ts';
 import { units } from '../../language/quantities/unit-table.ts';
@@ -66,7 +66,7 @@ const found: readonly { readonly diagnostic: Diagnostic; readonly text: string }
   ...texts,
 ].flatMap((text) => check(text).diagnostics.map((diagnostic) => ({ diagnostic, text })));
 
-/** All that is said of a finding. */
+/** Everything that a finding says. */
 function saidOf({ said, related, fix }: Diagnostic): Said[] {
   const { message, why, help, when } = said!;
   return [message, why, help, when, ...(related ?? []).map((place) => place.said), fix?.said].filter(

@@ -5,7 +5,8 @@
 import { type Called, cautionsByStep, type Topic, usualCautions } from '../../language/analysis/cautions/index.ts';
 import { baseTitle, objectTitle } from '../../language/documents/names.ts';
 import type { SheetOptions } from '../../language/documents/print-context.ts';
-import { translated, wordsIn } from '../../language/i18n/index.ts';
+import { wordsIn } from '../../language/i18n/index.ts';
+import { translated } from '../../language/i18n/translate.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { LimitUse, Procedure, Step, Verb } from '../../language/model/index.ts';
 import { specFor } from '../../language/model/spec-for.ts';

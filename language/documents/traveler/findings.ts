@@ -1,4 +1,4 @@
-import { translated } from '../../i18n/index.ts';
+import { translated } from '../../i18n/translate.ts';
 import { fullMessage } from '../../model/diagnostic.ts';
 import type { TableBlock } from '../model.ts';
 import type { PrintContext } from '../print-context.ts';

@@ -1,6 +1,6 @@
 import { findDoubts } from '../../../analysis/doubts.ts';
 import { doubtWords } from '../../../i18n/doubt-words.ts';
-import { languages, wordsIn } from '../../../i18n/index.ts';
+import { languages, wordsIn } from '../../../i18n/words.ts';
 import { inEach, say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 

@@ -19,6 +19,6 @@ export const language: Bundle = {
   'Limit the tries, such as {0} (3 times).': 'Die Versuche begrenzen, zum Beispiel {0} (3 times).',
   'Declare it, or correct the name.': 'Angeben, oder den Namen berichtigen.',
   '{0} is named here too.': '{0} wird auch hier genannt.',
-  'No {0} is called {1}.': 'Nichts dieser Art ({0}) heißt {1}.',
+  'No {0} is called {1}.': '{0} {1} gibt es nicht.',
   'Write {0}': '{0} schreiben',
 };

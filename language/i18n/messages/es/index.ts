@@ -1,5 +1,6 @@
 import type { Bundle } from '../bundle.ts';
 import { analysis } from './analysis.ts';
+import { cli } from './cli.ts';
 import { config } from './config.ts';
 import { db } from './db.ts';
 import { diagnostics } from './diagnostics.ts';
@@ -22,6 +23,7 @@ import { traceability } from './traceability.ts';
 /** What is said, in Spanish. */
 export const es: Bundle = {
   ...analysis,
+  ...cli,
   ...config,
   ...db,
   ...diagnostics,

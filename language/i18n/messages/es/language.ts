@@ -19,6 +19,6 @@ export const language: Bundle = {
   'Limit the tries, such as {0} (3 times).': 'Limitar los intentos, por ejemplo {0} (3 times).',
   'Declare it, or correct the name.': 'Declararlo, o corregir el nombre.',
   '{0} is named here too.': '{0} se nombra también aquí.',
-  'No {0} is called {1}.': 'No hay nada ({0}) que se llame {1}.',
+  'No {0} is called {1}.': 'No está declarado: {0} {1}.',
   'Write {0}': 'Escribir {0}',
 };

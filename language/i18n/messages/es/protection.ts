@@ -59,8 +59,8 @@ export const protection: Bundle = {
   ' since it was dirtied': ' desde que se ensució',
   'one grain of grit between lapped faces holds them apart, and they leak.':
     'un grano de suciedad entre caras lapeadas las separa, y fugan.',
-  'The {0} {1} {2} dirty{3}.': '{0}: {2} con suciedad{3}.',
-  'built on': 'se monta encima',
+  'The {0} {1} {2} dirty{3}.': '{0}: se {2} con suciedad{3}.',
+  'built on': 'monta encima',
   ', as {0} came in': ', tal como llegó',
   they: 'ellas',
   'the dirt is closed up in the unit.': 'la suciedad queda encerrada en la unidad.',
