@@ -154,7 +154,12 @@ export const de: Catalogue = {
     retestFirst:
       'danach weiter beim ersten dieser Schritte, den die Einheit im jetzigen Zustand nicht bestanden hat: {steps}',
   },
-  route: { title: 'Durchlauf', station: 'Arbeitsplatz', stages: 'Arbeitsgänge, in dieser Reihenfolge', wear: 'Schutzausrüstung' },
+  route: {
+    title: 'Durchlauf',
+    station: 'Arbeitsplatz',
+    stages: 'Arbeitsgänge, in dieser Reihenfolge',
+    wear: 'Schutzausrüstung',
+  },
   only: 'Nur {numbers}',
   onlyUnits: 'Nur {numbers}, {count, plural, one {Einheit} other {Einheiten}} {units}',
   safety: {
@@ -335,6 +340,7 @@ export const de: Catalogue = {
     springLength: 'Länge: {length}',
     renewed: 'neu',
     oiled: 'Gewinde geölt',
+    faceOf: 'Fläche {face} ({part})',
     meetsFace: '{finish} gegen',
     builtUp: 'Dieses Ende beim Zusammenbau oben: {part}.',
     twoEnds: 'Von oben: {upper}. Von unten: {lower}.',
@@ -484,8 +490,7 @@ export const de: Catalogue = {
       '[Spring] neu: der Verlust durch Setzen ist größer, als das Toleranzfeld breit ist: kein Messwert gleicht das aus. Vorgabe prüfen.',
     tooThin: 'Keine [shims] in dieser Dicke: {nearest}. [Spring] prüfen oder dickere besorgen.',
     tooThick: 'Keine [shims] so dünn: {nearest}. [Spring] prüfen oder dünnere besorgen.',
-    tooCoarse:
-      'Die Stufen im Vorrat überspringen das Toleranzfeld: {under}, {over}. Eine Dicke dazwischen schleifen.',
+    tooCoarse: 'Die Stufen im Vorrat überspringen das Toleranzfeld: {under}, {over}. Eine Dicke dazwischen schleifen.',
   },
   firstAid:
     'ERSTE HILFE, Strahl durch die Haut: sofort ins Krankenhaus, auch wenn es nicht wehtut. Dort sagen: „Hochdruck-Injektionsverletzung“. Sicherheitsdatenblatt der Flüssigkeit mitnehmen.',

@@ -341,6 +341,8 @@ export const en = {
     springLength: 'length {length}',
     renewed: 'new',
     oiled: 'threads oiled',
+    /** Short: beside the picture. */
+    faceOf: '{face} face of {part}',
     meetsFace: '{finish} to',
     builtUp: 'Built with the {part} up.',
     twoEnds: 'From above: {upper}. From below: {lower}.',

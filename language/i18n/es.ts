@@ -334,6 +334,7 @@ export const es: Catalogue = {
     springLength: 'longitud: {length}',
     renewed: 'pieza nueva',
     oiled: 'rosca aceitada',
+    faceOf: 'cara {face} de {part}',
     meetsFace: '{finish} contra',
     builtUp: 'Se monta con este extremo arriba: {part}.',
     twoEnds: 'Desde arriba: {upper}. Desde abajo: {lower}.',

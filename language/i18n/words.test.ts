@@ -236,7 +236,8 @@ describe.each(all)('%s cautions', (language, { cautions, firstAid, first, safety
       codes: /örtlichen Vorschriften/iu,
       maker: /Angaben des Herstellers/iu,
       sheet: /Sicherheitsdatenblatt/iu,
-      hospital: /sofort ins Krankenhaus.*auch wenn es nicht wehtut.*Hochdruck-Injektion.*Sicherheitsdatenblatt der Flüssigkeit/iu,
+      hospital:
+        /sofort ins Krankenhaus.*auch wenn es nicht wehtut.*Hochdruck-Injektion.*Sicherheitsdatenblatt der Flüssigkeit/iu,
     },
   };
   const { codes, maker, sheet, hospital } = said[language];

@@ -128,6 +128,7 @@ export const continuing = [
   'because',
   // heads
   'revision',
+  'language',
   'written',
   'approved',
   'like',

@@ -1,6 +1,7 @@
 import { html, type Markup } from '../../i18n/markup.ts';
 import { breakable, printable } from '../../i18n/printable.ts';
 import type { Sheet } from '../model.ts';
+import { phrasePattern } from '../own-language.ts';
 import { template } from './typst-template.ts';
 
 /**
@@ -9,11 +10,18 @@ import { template } from './typst-template.ts';
  * @param title of the document, as a reader program shows it
  */
 export function renderTypst(sheets: readonly Sheet[], title: string): string {
-  const words = JSON.stringify(sheets, (key, value: unknown) =>
-    typeof value === 'string' && key !== 'svg' && key !== 'href' ? breakable(printable(value)) : value,
+  const printed = sheets.map(({ own, ...sheet }) => ({
+    ...sheet,
+    own: own === null ? null : { language: own.language, pattern: phrasePattern(own, { edge: '\\b', written: printable }) },
+  }));
+  const words = JSON.stringify(printed, (key, value: unknown) =>
+    typeof value === 'string' && !asItIs.has(key) ? breakable(printable(value)) : value,
   );
   return `${data('sheets', words)}${data('title', JSON.stringify(printable(title)))}${data('codes', JSON.stringify(sheets.map((sheet) => String(qrSvg(sheet)))))}${template}`;
 }
+
+/** What is no text to be read, or is compared with one. */
+const asItIs: ReadonlySet<string> = new Set(['svg', 'href', 'pattern']);
 
 function data(name: string, json: string): string {
   return `#let ${name} = json(bytes("${literal(json)}"))\n`;

@@ -39,7 +39,8 @@ function spansOf(told: ObjectWords, step: Step, these: string | null): Span[] {
     step.verb === 'check' && isEach(step) ? named.map((name, at) => `(${letterAt(at)}) ${name}`) : named,
   );
   const others = list(objectWords(told, own(step, 'withObjects') ?? [], { fitting }));
-  const the = (things: string) => (things === '' || things === these ? things : spanText(piece('the', { parts: things })));
+  const the = (things: string) =>
+    things === '' || things === these ? things : spanText(piece('the', { parts: things }));
   const none: Span[] = [];
   return words.step(keyOf(step, parts), {
     text,
