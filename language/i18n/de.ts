@@ -586,6 +586,13 @@ export const de: Catalogue = {
       text: 'Gebrauchte Flüssigkeiten, Schlamm, Dichtungen und Lappen gehören in ihre gekennzeichneten Behälter, nie in den Abfluss.',
     },
   },
+  labels: {
+    title: 'Etiketten: Auftrag {order}',
+    unitOf: 'Einheit {place} von {count}',
+    contents: 'Inhalt',
+    certified: 'Instand gesetzt; alle verlangten Prüfungen bestanden',
+    from: 'Gedruckt aus',
+  },
   /** What the customer gets with the units: language/certificate. */
   certificate: {
     title: 'Instandsetzungsbescheinigung',

@@ -590,6 +590,14 @@ export const en = {
       text: 'Put used fluids, sludge, seals and rags in the marked containers, never down a drain.',
     },
   },
+  /** What is stuck on a unit or its box. */
+  labels: {
+    title: 'Labels: work order {order}',
+    unitOf: 'Unit {place} of {count}',
+    contents: 'Contents',
+    certified: 'Rebuilt; every required test passed',
+    from: 'Printed from',
+  },
   /** What the customer gets with the units: language/certificate. */
   certificate: {
     title: 'Certificate of rebuild',

@@ -578,6 +578,13 @@ export const es: Catalogue = {
       text: 'Los fluidos usados, lodos, juntas y trapos van a sus recipientes marcados, nunca al desagüe.',
     },
   },
+  labels: {
+    title: 'Etiquetas: orden de trabajo {order}',
+    unitOf: 'Unidad {place} de {count}',
+    contents: 'Contenido',
+    certified: 'Reconstruida; pasa todas las pruebas exigidas',
+    from: 'Impreso a partir de',
+  },
   /** What the customer gets with the units: language/certificate. */
   certificate: {
     title: 'Certificado de reconstrucción',

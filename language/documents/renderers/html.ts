@@ -157,7 +157,7 @@ ${alarm === null ? '' : html`<b class="alarm">${alarm}</b> `}${sheet.form === 'c
 }
 
 function qr(sheet: Sheet): Markup {
-  return html`<div class="qr" role="img" aria-label="${sheet.header.qr.alt}">${qrSvg(sheet)}</div>`;
+  return html`<div class="qr" role="img" aria-label="${sheet.header.qr.alt}">${qrSvg(sheet.header.qr)}</div>`;
 }
 
 /** Words in quotes are to be said: they are not broken, at a hyphen least of all. */

@@ -1,6 +1,6 @@
 import { html, type Markup } from '../../i18n/markup.ts';
 import { breakable, printable } from '../../i18n/printable.ts';
-import type { Sheet } from '../model.ts';
+import type { QrCode, Sheet } from '../model.ts';
 import { phrasePattern } from '../own-language.ts';
 import { template } from './typst-template.ts';
 
@@ -12,18 +12,21 @@ import { template } from './typst-template.ts';
 export function renderTypst(sheets: readonly Sheet[], title: string): string {
   const printed = sheets.map(({ own, ...sheet }) => ({
     ...sheet,
-    own: own === null ? null : { language: own.language, pattern: phrasePattern(own, { edge: '\\b', written: printable }) },
+    own:
+      own === null
+        ? null
+        : { language: own.language, pattern: phrasePattern(own, { edge: '\\b', written: printable }) },
   }));
   const words = JSON.stringify(printed, (key, value: unknown) =>
     typeof value === 'string' && !asItIs.has(key) ? breakable(printable(value)) : value,
   );
-  return `${data('sheets', words)}${data('title', JSON.stringify(printable(title)))}${data('codes', JSON.stringify(sheets.map((sheet) => String(qrSvg(sheet)))))}${template}`;
+  return `${data('sheets', words)}${data('title', JSON.stringify(printable(title)))}${data('codes', JSON.stringify(sheets.map(({ header }) => String(qrSvg(header.qr)))))}${template}`;
 }
 
 /** What is no text to be read, or is compared with one. */
 const asItIs: ReadonlySet<string> = new Set(['svg', 'href', 'pattern']);
 
-function data(name: string, json: string): string {
+export function data(name: string, json: string): string {
   return `#let ${name} = json(bytes("${literal(json)}"))\n`;
 }
 
@@ -33,6 +36,6 @@ function literal(text: string): string {
 }
 
 /** The QR code as a vector picture. */
-export function qrSvg({ header: { qr } }: Sheet): Markup {
+export function qrSvg(qr: QrCode): Markup {
   return html`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${qr.size} ${qr.size}" shape-rendering="crispEdges"><path d="${qr.path}"/></svg>`;
 }
