@@ -58,6 +58,12 @@ it('has no label for a unit on hold among those certified', () => {
   expect(places('certificate')).toEqual(['1', '3', '4', '5', '6']);
 });
 
+it('says a hyphen of a name once, where it is broken in Spanish too', async () => {
+  const labels = made('certificate', { language: 'es', size: { width: 80, height: 50 } });
+  const [page] = await paintedPages(labelsPdf(labels)!.bytes);
+  expect(page!.runs.map(({ text }) => text).join('')).not.toContain('--');
+});
+
 it('is refused on paper that is too small for its words', () => {
   expect(labelsPdf(made('tag', { size: { width: 30, height: 12 } }))).toBeNull();
 });

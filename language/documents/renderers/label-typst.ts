@@ -1,6 +1,5 @@
-import { breakable, printable } from '../../i18n/printable.ts';
 import type { LabelSheet } from '../labels/index.ts';
-import { data, qrSvg } from './typst.ts';
+import { data, qrSvg, typeset } from './typst.ts';
 
 /** Said where the words of a label do not go on it in type that can be read. */
 export const labelTooSmall = 'label-too-small';
@@ -11,7 +10,7 @@ export const labelTooSmall = 'label-too-small';
  */
 export function renderLabels(sheet: LabelSheet): string {
   const words = JSON.stringify(sheet, (_, value: unknown) =>
-    typeof value === 'string' ? breakable(printable(value)) : value,
+    typeof value === 'string' ? typeset(value, sheet.language) : value,
   );
   const codes = sheet.labels.map(({ qr }) => String(qrSvg(qr)));
   return `${data('sheet', words)}${data('codes', JSON.stringify(codes))}${template}`;

@@ -1,3 +1,4 @@
+import type { Language } from '../../i18n/index.ts';
 import { html, type Markup } from '../../i18n/markup.ts';
 import { breakable, printable } from '../../i18n/printable.ts';
 import type { QrCode, Sheet } from '../model.ts';
@@ -18,13 +19,19 @@ export function renderTypst(sheets: readonly Sheet[], title: string): string {
         : { language: own.language, pattern: phrasePattern(own, { edge: '\\b', written: printable }) },
   }));
   const words = JSON.stringify(printed, (key, value: unknown) =>
-    typeof value === 'string' && !asItIs.has(key) ? breakable(printable(value)) : value,
+    typeof value === 'string' && !asItIs.has(key) ? typeset(value, sheets[0]!.language) : value,
   );
   return `${data('sheets', words)}${data('title', JSON.stringify(printable(title)))}${data('codes', JSON.stringify(sheets.map(({ header }) => String(qrSvg(header.qr)))))}${template}`;
 }
 
 /** What is no text to be read, or is compared with one. */
 const asItIs: ReadonlySet<string> = new Set(['svg', 'href', 'pattern']);
+
+/** A text as the typesetter takes it. Of Spanish it would say a hyphen again on the next line, where a name is then wrong. */
+export function typeset(text: string, language: Language): string {
+  const words = breakable(printable(text));
+  return language === 'es' ? words.replace(/(?<=[\p{L}\p{N}])-(?=\p{Ll})/gu, '-\u2060') : words;
+}
 
 export function data(name: string, json: string): string {
   return `#let ${name} = json(bytes("${literal(json)}"))\n`;
