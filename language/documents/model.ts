@@ -3,6 +3,7 @@ import type { Paper } from '../model/paper.ts';
 import type { SignalWord } from '../model/procedure.ts';
 import type { SheetForm } from '../model/sheet-form.ts';
 import type { Verb } from '../model/verbs.ts';
+import type { OwnLanguage } from './own-language.ts';
 
 export type { Span } from '../i18n/index.ts';
 export type { Paper } from '../model/paper.ts';
@@ -13,6 +14,8 @@ export interface Sheet {
   readonly form: SheetForm | 'part' | 'certificate';
   /** BCP 47 tag of the fixed words. */
   readonly language: Language;
+  /** Words of an author's in another language; null: there are none, or nothing is said of theirs. */
+  readonly own: OwnLanguage | null;
   readonly paper: Paper;
   /** Title of the document, as a reader program shows it. */
   readonly title: string;

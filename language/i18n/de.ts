@@ -351,6 +351,7 @@ export const de: Catalogue = {
     springLength: 'Länge: {length}',
     renewed: 'neu',
     oiled: 'Gewinde geölt',
+    faceOf: 'Fläche {face} ({part})',
     meetsFace: '{finish} gegen',
     builtUp: 'Dieses Ende beim Zusammenbau oben: {part}.',
     twoEnds: 'Von oben: {upper}. Von unten: {lower}.',
@@ -595,6 +596,13 @@ export const de: Catalogue = {
     disposal: {
       text: 'Gebrauchte Flüssigkeiten, Schlamm, Dichtungen und Lappen gehören in ihre gekennzeichneten Behälter, nie in den Abfluss.',
     },
+  },
+  labels: {
+    title: 'Etiketten: Auftrag {order}',
+    unitOf: 'Einheit {place} von {count}',
+    contents: 'Inhalt',
+    certified: 'Instand gesetzt; alle verlangten Prüfungen bestanden',
+    from: 'Gedruckt aus',
   },
   /** What the customer gets with the units: language/certificate. */
   certificate: {

@@ -352,6 +352,8 @@ export const en = {
     springLength: 'length {length}',
     renewed: 'new',
     oiled: 'threads oiled',
+    /** Short: beside the picture. */
+    faceOf: '{face} face of {part}',
     meetsFace: '{finish} to',
     builtUp: 'Built with the {part} up.',
     twoEnds: 'From above: {upper}. From below: {lower}.',
@@ -598,6 +600,14 @@ export const en = {
     disposal: {
       text: 'Put used fluids, sludge, seals and rags in the marked containers, never down a drain.',
     },
+  },
+  /** What is stuck on a unit or its box. */
+  labels: {
+    title: 'Labels: work order {order}',
+    unitOf: 'Unit {place} of {count}',
+    contents: 'Contents',
+    certified: 'Rebuilt; every required test passed',
+    from: 'Printed from',
   },
   /** What the customer gets with the units: language/certificate. */
   certificate: {

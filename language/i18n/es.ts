@@ -345,6 +345,7 @@ export const es: Catalogue = {
     springLength: 'longitud: {length}',
     renewed: 'pieza nueva',
     oiled: 'rosca aceitada',
+    faceOf: 'cara {face} de {part}',
     meetsFace: '{finish} contra',
     builtUp: 'Se monta con este extremo arriba: {part}.',
     twoEnds: 'Desde arriba: {upper}. Desde abajo: {lower}.',
@@ -587,6 +588,13 @@ export const es: Catalogue = {
     disposal: {
       text: 'Los fluidos usados, lodos, juntas y trapos van a sus recipientes marcados, nunca al desagüe.',
     },
+  },
+  labels: {
+    title: 'Etiquetas: orden de trabajo {order}',
+    unitOf: 'Unidad {place} de {count}',
+    contents: 'Contenido',
+    certified: 'Reconstruida; pasa todas las pruebas exigidas',
+    from: 'Impreso a partir de',
   },
   /** What the customer gets with the units: language/certificate. */
   certificate: {

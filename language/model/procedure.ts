@@ -14,6 +14,8 @@ export interface Procedure extends Named {
   readonly family: Family;
   readonly shop: Shop;
   readonly revision: string | null;
+  /** ISO 639 code of the language that its own words are in: `es`; null: it does not say. */
+  readonly language: string | null;
   readonly writtenBy: string | null;
   readonly approvedBy: string | null;
   /** ISO date. */

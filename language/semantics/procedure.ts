@@ -193,6 +193,7 @@ interface Heads {
   family: Family | null;
   shop: Shop | null;
   revision: string | null;
+  language: string | null;
   writtenBy: string | null;
   approvedBy: string | null;
   approvedOn: string | null;
@@ -206,6 +207,7 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
     family: null,
     shop: null,
     revision: null,
+    language: null,
     writtenBy: null,
     approvedBy: null,
     approvedOn: null,
@@ -244,6 +246,9 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
       }
       case 'InRevision':
         heads.revision = unquoted(head.revision);
+        break;
+      case 'InLanguage':
+        heads.language = languageOf(context, head);
         break;
       case 'WrittenBy':
         heads.writtenBy = head.person;
@@ -285,6 +290,20 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
 /** The head as it is written, up to its brace, without words in quotes. */
 function unquotedHead(node: ast.Procedure): string {
   return (textOf(node).split('{')[0] ?? '').replace(/"[^"\n]*"/gu, '');
+}
+
+const languageNames = new Intl.DisplayNames(['en'], { type: 'language', fallback: 'none' });
+
+/** A code of ISO 639 that a reader program can make use of: `es`. */
+function languageOf(context: Context, head: ast.InLanguage): string | null {
+  const { language } = head;
+  if (/^[a-z]{2,3}$/u.test(language) && languageNames.of(language) !== undefined) return language;
+  context.syntax(
+    'unknown-word',
+    say`No language has the code ${language}, so a reader program cannot speak these words right. Write the code of ISO 639: en, es, de, pt, fr.`,
+    context.source(head, 'language'),
+  );
+  return null;
 }
 
 /** Links a name of the workspace where it is written, or reports that it is none. */

@@ -133,6 +133,7 @@ export const continuing = [
   'because',
   // heads
   'revision',
+  'language',
   'written',
   'approved',
   'like',

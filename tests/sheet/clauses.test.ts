@@ -91,7 +91,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
   ],
   FailClause: [
     ['on fail reshim (2 times)', 'R1', '2 attempts max.'],
-    ['on fail renew needle (once)', 'renew needle'],
+    ['on fail renew needle (once)', 'replace the needle'],
   ],
   NoteClause: [['note "own note"', 'own note']],
   AllowClause: [['allow prime-how because "own cause"', 'prime-how', 'own cause']],

@@ -106,7 +106,7 @@ function buildWords(words: Words): DrawingWords {
     goesOn: said.goesOn,
     renewed: said.renewed,
     oiled: said.oiled,
-    faceOf: (face, part) => words.names.face({ face, part }),
+    faceOf: (face, part) => said.faceOf({ face, part }),
     meetsFace: (finish) => said.meetsFace({ finish }),
     builtUp: (part) => said.builtUp({ part }),
     twoEnds: (upper, lower) => said.twoEnds({ upper, lower }),

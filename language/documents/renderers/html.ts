@@ -22,6 +22,7 @@ import type {
   TextBlock,
   UnitHead,
 } from '../model.ts';
+import { type OwnLanguage, phrasePattern } from '../own-language.ts';
 import { refText } from '../texts.ts';
 import { renderStyle } from './html-style.ts';
 import { qrSvg } from './typst.ts';
@@ -109,6 +110,23 @@ interface Context {
 }
 
 function pagesOf(sheet: Sheet, prefix: string): Markup {
+  return tagged(bodyOf(sheet, prefix), sheet.own);
+}
+
+/** The author's words with their language. Names of boxes and pictures are one text, in the language of the sheet. */
+function tagged(body: Markup, own: OwnLanguage | null): Markup {
+  if (own === null) return body;
+  const written = (text: string) => String(html`${text}`);
+  const pattern = new RegExp(phrasePattern(own, { edge: '(?<![\\p{L}\\p{N}])', written }), 'gu');
+  const texts = /<svg[\s\S]*?<\/svg>|<[^>]*>|[^<]+/gu;
+  return trusted(
+    String(body).replace(texts, (part) =>
+      part.startsWith('<') ? part : part.replace(pattern, (words) => `<span lang="${own.language}">${words}</span>`),
+    ),
+  );
+}
+
+function bodyOf(sheet: Sheet, prefix: string): Markup {
   const context = { sheet, prefix };
   return html`${sheet.watermark === null ? '' : html`<div class="watermark" aria-hidden="true">${sheet.watermark}</div>\n`}<table class="pages ${sheet.form}" role="presentation">
 <thead><tr><td>${head(sheet)}${unitHeads(sheet.columns)}</td></tr></thead>
@@ -155,7 +173,7 @@ ${alarm === null ? '' : html`<b class="alarm">${alarm}</b> `}${sheet.form === 'c
 }
 
 function qr(sheet: Sheet): Markup {
-  return html`<div class="qr" role="img" aria-label="${sheet.header.qr.alt}">${qrSvg(sheet)}</div>`;
+  return html`<div class="qr" role="img" aria-label="${sheet.header.qr.alt}">${qrSvg(sheet.header.qr)}</div>`;
 }
 
 /** Words in quotes are to be said: they are not broken, at a hyphen least of all. */

@@ -592,12 +592,17 @@ export const template = `
   // the bookmark. It takes no room, and lies between head and body, so that no words get mixed where text is copied.
   if several { place(dy: -4mm, heading(level: 1, text(size: 9pt, fill: rgb(0, 0, 0, 0), sheet.title))) }
   set heading(offset: if several { 1 } else { 0 })
+  // A reader program speaks an author's words in their own language.
+  let tagged(body) = if sheet.own == none { body } else {
+    show regex(sheet.own.pattern): set text(lang: sheet.own.language)
+    body
+  }
   // What begins on a page of its own, up to the next: one part.
   let parts = ((),)
   for b in sheet.blocks { if b.kind == "page" and parts.last().len() > 0 { parts.push((b,)) } else { parts.last().push(b) } }
   for part in parts {
     let breaks = part.filter(b => b.kind == "page")
-    let content = flow(part.filter(b => b.kind != "page"), sheet)
+    let content = tagged(flow(part.filter(b => b.kind != "page"), sheet))
     for b in breaks { show-block(b, sheet) }
     // A log fills its page by itself.
     set text(size: if roomy(sheet) { 11pt } else if part.any(b => b.kind == "log") { step-size } else { fitting-size(content, area) })

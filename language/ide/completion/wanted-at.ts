@@ -111,7 +111,7 @@ function inHead(before: readonly string[]): Wanted {
     default:
       return before[0] === 'job'
         ? words('of', 'revision', 'at', 'customer', 'received')
-        : words('for', 'at', 'like', 'revision', 'written by', 'approved by');
+        : words('for', 'at', 'like', 'revision', 'language', 'written by', 'approved by');
   }
 }
 
