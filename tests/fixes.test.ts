@@ -58,6 +58,7 @@ const leadsTo: Readonly<Record<string, readonly string[]>> = {
     'source-missing',
     'shim-step-too-coarse',
     'opened-under-pressure',
+    'gate-stale',
   ],
   'pressure-missing': ['back-leak-underdetermined'],
 };
