@@ -83,7 +83,7 @@ export function cautionsByStep(procedure: Procedure): (step: Step) => readonly C
   };
 }
 
-/** What each step of a procedure calls for: a sheet wants it in several places, and it takes most of the time of one. */
+/** What each step of a procedure calls for: a sheet needs it in several places, and it takes most of the time of one. */
 const calledIn = oncePer((procedure: Procedure) => {
   const sceneAt = scenesOf(procedure);
   const known = new Map<Step, { readonly place: Stage | Repair; readonly called: readonly Called[] }>();
