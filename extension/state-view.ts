@@ -44,11 +44,9 @@ export function registerStateView(client: BaseLanguageClient, onChecked: Event<C
     if (result.kind === 'none') {
       // What was known last stays: in a family it is still of use.
       view.message = result.reason;
-      view.description = '';
       return;
     }
-    view.message = '';
-    view.description =
+    view.message =
       result.after === null
         ? l10n.t('{0}: as it comes in', result.procedure)
         : l10n.t('{0}: after step {1}', result.procedure, result.after);

@@ -114,7 +114,7 @@ test('the state at the cursor, and a family that no procedure uses yet, drawn', 
   expect(await ask('drawing', 'procedure.rebuild', 0)).toMatchObject({ kind: 'none' });
 });
 
-test('the sheet as a record or an instruction, and as the settings say where none is asked for', async () => {
+test('the sheet as a record or an instruction, and as the settings say where none is given', async () => {
   await begin();
   const ask = (form?: string) =>
     session.connection.sendRequest<SheetResult>('handtight/sheet', { uri: session.uri('procedure.rebuild'), form });

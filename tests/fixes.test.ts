@@ -30,7 +30,7 @@ const leadsTo: Readonly<Record<string, readonly string[]>> = {
   // An adjuster that is named can be seen to be locked.
   'set-by-what': ['set-while-locked'],
   'old-part-refitted': ['new-part-not-washed'],
-  // What goes on as a guard comes off again, and the other way round.
+  // What goes on as a guard comes off again, and the other way around.
   'bare-lapped-face': ['guard-in-the-wash', 'part-left-out'],
   'cannot-see': ['bare-lapped-face'],
   'guard-in-the-wash': ['bare-lapped-face'],
@@ -58,6 +58,7 @@ const leadsTo: Readonly<Record<string, readonly string[]>> = {
     'source-missing',
     'shim-step-too-coarse',
     'opened-under-pressure',
+    'gate-stale',
   ],
   'pressure-missing': ['back-leak-underdetermined'],
 };

@@ -148,7 +148,7 @@ describe('handtight mcp', () => {
     expect(await call(client, 'history', { serial: 'nobody' })).toMatchObject({ isError: true });
   });
 
-  it('lays a text out, and writes a file only when it is told to', async () => {
+  it('lays a text out, and writes a file only on request', async () => {
     const client = await connected(library);
     const path = join(library, 'first/first.rebuild');
     const laid = formatted(first);

@@ -15,14 +15,14 @@ export interface FamilyRequest {
  */
 export function draftFamily({ name, title, parts, tests }: FamilyRequest): string {
   const [body = 'body', ...others] = parts;
-  // The body's name parts one stack from the next.
-  const stacks: string[][] = [[]];
-  for (const part of others)
-    if (part !== body) stacks.at(-1)!.push(part);
-    else if (stacks.at(-1)!.length > 0) stacks.push([]);
-  if (stacks.at(-1)!.length === 0) stacks.pop();
+  const stacks: string[][] = [];
+  for (const part of [body, ...others]) {
+    if (part === body) stacks.push([]);
+    else stacks.at(-1)!.push(part);
+  }
+  const built = stacks.filter((stack) => stack.length > 0);
   // A lone part may just lie there.
-  const screwed = (stack: readonly string[]) => (stack.length > 1 || stacks.length > 1 ? stack.at(-1)! : null);
+  const screwed = (stack: readonly string[]) => (stack.length > 1 || built.length > 1 ? stack.at(-1)! : null);
   const width = Math.max(...parts.map((part) => part.length), body.length);
   const wide = width + 2;
   const line = (part: string, facts: string) =>
@@ -36,11 +36,11 @@ export function draftFamily({ name, title, parts, tests }: FamilyRequest): strin
     `family ${name} "${title}" {`,
     '  // What does each part lie on, in or through? What holds it? Which parts are renewed every time?',
     line(body, `held in "${blank}"`),
-    ...stacks.flatMap(lines),
+    ...built.flatMap(lines),
     '',
     '  // Ground and lapped faces, and what guards them: face body.end lapped meets nozzle.top guarded by nut',
     `  port inlet, outlet on ${body}`,
-    ...stacks.flatMap((stack) => (screwed(stack) === null ? [] : [`  joint ${screwed(stack)} to ${body}`])),
+    ...built.flatMap((stack) => (screwed(stack) === null ? [] : [`  joint ${screwed(stack)} to ${body}`])),
     ...(tests.length === 0 ? [] : ['', `  proven by ${list(tests)}`]),
     '}',
     '',

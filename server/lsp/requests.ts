@@ -6,7 +6,6 @@ import * as z from 'zod';
 import type { FamilyChoice } from '../../language/ide/first-procedure.ts';
 import type { Page, SheetPage, SpecsPage } from '../../language/ide/pages.ts';
 import type { StateView } from '../../language/ide/state-view.ts';
-import { sheetForms } from '../../language/model/sheet-form.ts';
 
 const position = z.strictObject({ line: z.int().min(0), character: z.int().min(0) });
 const documentUri = z.string().min(1).max(4096);
@@ -14,6 +13,8 @@ const documentUri = z.string().min(1).max(4096);
 /** Parameters for what is shown of a place: the procedure, job or family of `uri` that holds `position`; without one, the first. */
 export const placeParams = z.strictObject({ uri: documentUri, position: position.optional() });
 export type PlaceParams = z.infer<typeof placeParams>;
+
+const sheetForms = ['card', 'record', 'instruction'] as const satisfies readonly SheetPage['form'][];
 
 /** Parameters for a sheet; without a form, as the settings file says, else the card. */
 export const sheetParams = placeParams.extend({ form: z.enum(sheetForms).optional() });

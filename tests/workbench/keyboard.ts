@@ -141,7 +141,7 @@ export const keyboardTests: readonly KeyboardTest[] = [
       await page.keyboard.press('Control+1');
       await openFile(page, 'procedure.rebuild');
       await command(page, 'Handtight: Show the State at the Cursor');
-      const view = page.locator('.pane').filter({ hasText: 'State at the Cursor' });
+      const view = page.locator('.part.sidebar');
       await page.keyboard.press('Control+1');
       await page.keyboard.press('Control+F');
       await page.keyboard.type('run-down nut');

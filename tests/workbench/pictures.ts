@@ -52,7 +52,8 @@ const settings = {
 async function main(): Promise<void> {
   sheetPictures();
   if (process.argv.includes('sheet')) return;
-  const workspace = mkdtempSync(join(tmpdir(), 'handtight-pictures-'));
+  const made = mkdtempSync(join(tmpdir(), 'handtight-pictures-'));
+  const workspace = join(made, 'rebuilds');
   for (const name of library) cpSync(join(root, 'procedures', name), join(workspace, name));
   const host = await startHost(settings, ['--disable-workspace-trust']);
   const browser = await startBrowser();
@@ -70,7 +71,7 @@ async function main(): Promise<void> {
   } finally {
     await browser.close();
     await host.stop();
-    rmSync(workspace, { recursive: true, force: true });
+    rmSync(made, { recursive: true, force: true });
   }
 }
 

@@ -5,7 +5,7 @@ import { UsageError } from '../../cli/usage-error.ts';
 import { draftOf } from '../folder.ts';
 import { type AddTool, answered, data } from '../tool.ts';
 
-/** Lays a text out. The only tool that writes, and only when it is told to. */
+/** Lays a text out. The only tool that writes, and only on request. */
 export const addFormat: AddTool = (server, folder) => {
   server.registerTool(
     'format',

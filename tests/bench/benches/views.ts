@@ -3,7 +3,7 @@ import { sideBySide } from '../measure/side-by-side.ts';
 import { OurServer } from '../programs/our-server.ts';
 import { editedPath, longPath, longProcedure, manyProcedures, type WorkloadFile } from '../workload/procedures.ts';
 
-/** What is shown beside the text, and asked for again after each keystroke. */
+/** What is shown beside the text, and requested again after each keystroke. */
 const shown = ['sheet', 'specs', 'drawing', 'state'] as const;
 
 const sizes = [

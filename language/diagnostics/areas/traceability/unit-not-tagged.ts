@@ -23,6 +23,7 @@ export const unitNotTagged: Rule<StepFix> = {
         ? step.station
         : null;
     return {
+      looksAround: true,
       step: on(verbs, ({ step, block, before, path }) => {
         if (!before.may(layout.unit.tagged, flag.no) || !before.may(layout.unit.marked, flag.no)) return;
         const to = station(step, before);
