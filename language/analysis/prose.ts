@@ -48,7 +48,7 @@ interface Copies {
   readonly parts: readonly Part[];
   /** Every copy of it. */
   readonly isAll: boolean;
-  /** As it was asked for: nothing is known of a part that does not exist. */
+  /** As it was named: nothing is known of a part that does not exist. */
   readonly name: string;
 }
 
@@ -80,7 +80,7 @@ function copiesWords(parts: readonly Part[], isAll: boolean, name: string): stri
 }
 
 function plural(title: string): string {
-  if (/[^aeiou]y$/u.test(title)) return `${title.slice(0, -1)}ies`;
+  if (/y$/u.test(title) && !/[aeo]y$/u.test(title)) return `${title.slice(0, -1)}ies`;
   return /(?:s|x|z|ch|sh)$/u.test(title) ? `${title}es` : `${title}s`;
 }
 

@@ -8,7 +8,7 @@ import { on, type Report as Reported, type Rule } from '../../rule.ts';
 type Report = Reported<never>;
 type Closing = 'fit' | 'run-down' | 'torque';
 
-/** How a part came to be old: it was never renewed, it was thrown out, or it went in new and was tightened and released. */
+/** Why a part is old: it was never renewed, it was thrown out, or it went in new and was tightened and released. */
 type Old = 'found' | 'gone' | 'used';
 
 /** A part that is always renewed, or that was discarded, goes back in, or is tightened again where it is. */
