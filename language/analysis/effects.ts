@@ -476,7 +476,7 @@ export class Effects {
   }
 
   /**
-   * What was measured on a part that is then ground or lapped says nothing, nor does the balance of parts of which one
+   * What was measured on a part that is then ground or lapped says nothing, nor does the balance of parts when one
    * is ground or renewed. A new part needs no other measurement again.
    */
   private unmeasured(part: string, how: 'ground' | 'renewed', state: AbstractState, at: number) {

@@ -34,7 +34,7 @@ interface Copies {
   readonly parts: readonly Part[];
   /** Every copy of it. */
   readonly isAll: boolean;
-  /** As it was asked for: nothing is known of a part that does not exist. */
+  /** As it was named: nothing is known of a part that does not exist. */
   readonly name: string;
 }
 
@@ -78,7 +78,7 @@ function inOthers(count: string, title: Filling): Readonly<Record<string, string
 }
 
 function plural(title: string): string {
-  if (/[^aeiou]y$/u.test(title)) return `${title.slice(0, -1)}ies`;
+  if (/y$/u.test(title) && !/[aeo]y$/u.test(title)) return `${title.slice(0, -1)}ies`;
   return /(?:s|x|z|ch|sh)$/u.test(title) ? `${title}es` : `${title}s`;
 }
 

@@ -11,7 +11,7 @@ import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 type Report = Reported<StepFix>;
 type Closing = 'fit' | 'run-down' | 'torque';
 
-/** How a part came to be old: it was never renewed, it was thrown out, or it went in new and was tightened and released. */
+/** Why a part is old: it was never renewed, it was thrown out, or it went in new and was tightened and released. */
 type Old = 'found' | 'gone' | 'used';
 
 /** A part that is always renewed, or that was discarded, goes back in, or is tightened again where it is. */

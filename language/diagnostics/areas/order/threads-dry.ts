@@ -4,7 +4,7 @@ import { own } from '../../../model/steps.ts';
 import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
-/** Threads that the family wants oiled are run down dry, or are oiled when they are tight. */
+/** Threads that are to be oiled are run down dry, or are oiled when they are tight. */
 export const threadsDry: Rule = {
   code: 'threads-dry',
   severity: 'warning',

@@ -216,7 +216,7 @@ describe('lapped-parts-together. Not:', () => {
 
   it('any words of the author', () => {
     near({
-      teardown: instead('at tank "Own basket, own number"', 'at tank note "Each in its cup"'),
+      teardown: instead('at tank "Own basket, own number"', 'at tank in "cups of their own"'),
     });
   });
 

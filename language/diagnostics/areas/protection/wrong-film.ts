@@ -5,7 +5,7 @@ import { closesUp, namedIn, own } from '../../../model/steps.ts';
 import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
-/** A part goes in dry that the family wants oiled, or oiled that it wants dry, or with another fluid. */
+/** A part goes in dry that is to be oiled, or oiled that is to be dry, or with another fluid. */
 export const wrongFilm: Rule = {
   code: 'wrong-film',
   severity: 'error',

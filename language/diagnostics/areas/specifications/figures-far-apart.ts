@@ -78,7 +78,7 @@ function withinOne(spec: Spec, { value, number, source }: Value, report: (one: R
   }
 }
 
-/** True where it is reported: one slip is not told once for each sister. */
+/** True where it is reported: one slip is one finding, not one for each sister. */
 function besideSisters(spec: Spec, first: Value, one: Value, report: (one: Report<never>) => void): boolean {
   const [a, b] = [first.value.rebuilt!, one.value.rebuilt!];
   if (kindOfLimit(a) !== kindOfLimit(b)) return false;

@@ -16,7 +16,7 @@ export const angleNotMeasured: Rule = {
     if ((step.verb !== 'torque' && step.verb !== 'lock') || step.limit === null) return;
     const turned = judgedLimits(setting, step, step.limit).find(({ limit }) => limit.form === 'then');
     if (turned?.limit.form !== 'then') return;
-    // A wrench that shows the angle itself is not told from others: its own words, or a second tool, say so.
+    // A wrench that shows the angle itself cannot be distinguished from others: its own words, or a second tool, say so.
     const shows = step.tools.some(
       (tool) =>
         tool.form === 'words' ||
