@@ -29,7 +29,7 @@ export interface StepSetting extends StepFacts {
  * Where each stage and repair may be done. A stage that names no station is done where the one before it was; a repair
  * that names none is done wherever the unit comes from.
  */
-export const stationsOf = oncePer((procedure: Procedure): ReadonlyMap<Stage | Repair, ReadonlySet<string | null>> => {
+const stationsOf = oncePer((procedure: Procedure): ReadonlyMap<Stage | Repair, ReadonlySet<string | null>> => {
   const stations = new Map<Stage | Repair, Set<string | null>>();
   let last: string | null = null;
   for (const stage of procedure.stages) {

@@ -282,6 +282,9 @@ export const de: Catalogue = {
   },
   /** Of what is read at points and places. */
   plan: {
+    code: '{count} {signs}',
+    signs: { letters: 'Buchstaben', digits: 'Ziffern', 'letters or digits': 'Buchstaben oder Ziffern' },
+    inWords: 'in Worten',
     failed: 'Nur wo nicht bestanden: {place} für {place}.',
     allAgain: 'Danach alle Punkte und Messstellen neu messen.',
     failedAgain: 'Danach nur neu messen, was nicht bestanden hat.',
@@ -438,6 +441,7 @@ export const de: Catalogue = {
     set: '<b>{reading}</b> einstellen{at}{more}',
     setBy: '<b>{reading}</b> einstellen, dazu {parts} drehen{at}{more}',
     choose: '{parts} auswählen{stock}{more}',
+    record: '<b>{reading}</b> eintragen{more}',
     across: '<b>{reading}</b> im ganzen Satz vergleichen{more}',
     mark: '{parts} kennzeichnen{marking}{at}{more}',
     seal: '{parts} versiegeln{more}',
@@ -697,6 +701,8 @@ export const de: Catalogue = {
       contrary:
         '{name}: von {before} auf {after}, und das bringt die Einstellscheibe, die dazwischen eingebaut wurde, nicht. Beide Scheiben und beide Messwerte prüfen und berichtigen, was falsch ist, oder den Grund in Anführungszeichen hinter den Messwert.',
       jump: '{name}: von {before} auf {after}, und dazwischen ist weder eine andere Einstellscheibe noch ein neues Teil noch ein Anziehen eingetragen. Eintragen, was geändert wurde, in der Reihenfolge der Arbeit, oder den Grund in Anführungszeichen hinter den Messwert.',
+      noWords:
+        '{name}: nichts ist eingetragen, und die Anweisung fragt danach. In Anführungszeichen hinter dem Namen eintragen.',
       placesApart:
         '{name}: die Messstellen der Einheit liegen {spread} auseinander, zulässig ist {limit}. Die am weitesten abliegenden nachstellen und die neuen Messwerte eintragen.',
       notAbove:

@@ -2,7 +2,7 @@ import type { Difference, Kind, Limit, Quantity, RangeLimit } from '../quantitie
 import type { ObjectKind } from '../syntax/verbs/verb.ts';
 import type { DangerFact } from './danger.ts';
 import type { Family } from './family.ts';
-import type { Condition, Plan } from './plan.ts';
+import type { Condition, Plan, Wording } from './plan.ts';
 import type { AssetKind, DecisionRule, Shop } from './shop.ts';
 import type { Allow, Named, NameUse, Source } from './source.ts';
 import type { Verb } from './verbs.ts';
@@ -368,6 +368,13 @@ interface OwnFields {
     readonly reading: string;
     readonly asFound: boolean;
     readonly asLeft: boolean;
+  };
+  /** Words are written down, under a name and a title of their own. */
+  record: {
+    readonly reading: string;
+    readonly title: string | null;
+    readonly wording: Wording;
+    readonly plan: Plan | null;
   };
   set: OnTester & Limited & { readonly gate: TestGate; readonly reading: string };
   test: OnTester &

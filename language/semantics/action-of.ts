@@ -1,4 +1,4 @@
-import type { Condition } from '../model/plan.ts';
+import type { Condition, Wording } from '../model/plan.ts';
 import type {
   Action,
   Choice,
@@ -56,6 +56,8 @@ export interface Said extends Draft<TestFigures> {
   verdicts: readonly Verdict[];
   at: Limit | null;
   figures: readonly Condition[];
+  title: string | null;
+  wording: Wording;
   plan: PlanDraft;
   spread: Limit | null;
   conditions: readonly string[];
@@ -108,6 +110,8 @@ export function sayNothing(source: Source): Said {
     verdicts: none,
     at: null,
     figures: none,
+    title: null,
+    wording: { form: 'any' },
     plan: noPlan(),
     spread: null,
     conditions: none,
@@ -239,6 +243,8 @@ export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' 
       const { reading, asFound, asLeft } = said;
       return { ...base, verb, ...onTester, reading, asFound, asLeft };
     }
+    case 'record':
+      return { ...base, verb, reading: said.reading, title: said.title, wording: said.wording, plan };
     case 'set':
       return { ...base, verb, ...onTester, limit, reading: said.reading, gate: testGate(verb, said) };
     case 'test': {

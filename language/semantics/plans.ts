@@ -1,6 +1,6 @@
 import type { AstNode } from 'langium';
 import type { Family } from '../model/family.ts';
-import type { Condition, Place, Places, Plan, Point, WorkedOut } from '../model/plan.ts';
+import type { Condition, Place, Places, Plan, Point, Wording, WorkedOut } from '../model/plan.ts';
 import type { LimitUse } from '../model/procedure.ts';
 import type { Source } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
@@ -12,7 +12,7 @@ import { named } from './shop.ts';
 const mostPlaces = 32;
 
 /** `places cylinder 1..6 in order 1, 5, 3, 6, 2, 4`. Null where nothing can be read of it (reported). */
-export function lowerPlaces(context: Context, node: ast.Places): Places | null {
+function lowerPlaces(context: Context, node: ast.Places): Places | null {
   const places = node.low === undefined ? namedPlaces(context, node) : countedPlaces(context, node);
   if (places === null) return null;
   return { ...named(context, node), places, order: orderOf(context, node, places) };
@@ -199,4 +199,13 @@ export function lowerPoint(
 
 export function lowerWorkedOut(context: Context, node: ast.WorkedClause): WorkedOut {
   return { first: named(context, node.first), second: named(context, node.second), how: node.how };
+}
+
+/** `as 6 letters or digits`, `as "good", "worn"`. */
+export function lowerWording(context: Context, node: ast.RecordForm | undefined): Wording {
+  if (node === undefined) return { form: 'any' };
+  if (node.count === undefined || node.signs === undefined) return { form: 'one of', words: node.words };
+  const count = lowerCount(context, node, 'count', node.count, { least: 1, like: 'as 6 letters or digits' });
+  const signs = node.signs.includes('or') ? 'letters or digits' : (node.signs as 'letters' | 'digits');
+  return count === null ? { form: 'any' } : { form: 'code', count, signs };
 }

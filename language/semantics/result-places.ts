@@ -10,8 +10,8 @@ type Address =
   | { readonly wrong: string; readonly at: ast.NameRef | null };
 
 /** The plan of a test; with different ones for different part numbers, all of them. */
-export function planFor({ tests }: Signature, test: string): Plan | null {
-  const plans = tests.flatMap(({ name, plan }) => (name === test && plan !== null ? [plan] : []));
+export function planFor({ tests, records }: Signature, test: string): Plan | null {
+  const plans = [...tests, ...records].flatMap(({ name, plan }) => (name === test && plan !== null ? [plan] : []));
   const [first] = plans;
   if (first === undefined) return null;
   const points = plans.flatMap((plan) => plan.points);
@@ -47,7 +47,8 @@ export function addressIn(
   const named = places !== '' && left[0]?.name === places;
   if (named) left.shift();
   const place = number ?? left.shift()?.name ?? null;
-  if (left[0] !== undefined) return {
+  if (left[0] !== undefined)
+    return {
       wrong: `“${left[0].name}” is no part of this result.${places === '' ? '' : ` Behind the figure goes at ${places}, and which.`}`,
       at: left[0],
     };

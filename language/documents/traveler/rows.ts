@@ -1,5 +1,6 @@
 import type { Words } from '../../i18n/index.ts';
 import type { Result } from '../../model/job.ts';
+import type { Wording } from '../../model/plan.ts';
 import type { Step, StepOf } from '../../model/procedure.ts';
 import { testOf } from '../../model/reading-id.ts';
 import { failEntries, own } from '../../model/steps.ts';
@@ -84,6 +85,11 @@ export function recordings(setting: PrintContext, figures: StepFigures): Recordi
         { key: `in ${parts.join(' ')}`, label: boxes.in({ part: name }), unit, fits: fits(true) },
       ];
     }
+    case 'record': {
+      if (figures.plan !== null) return [];
+      const fits = (result: Result) => result.form === 'words' && result.name === step.reading;
+      return [{ key: `record ${step.key}`, label: wordingWords(words, step.wording), unit: '', fits }];
+    }
     case 'check':
       return [{ key: `check ${step.key}`, ...checkLabel(setting, step, unit), fits: none }];
     case 'test': {
@@ -101,6 +107,18 @@ export function recordings(setting: PrintContext, figures: StepFigures): Recordi
     }
     default:
       return [];
+  }
+}
+
+/** What is to be written: `6 letters or digits`, `good / worn`. */
+export function wordingWords({ plan }: Words, wording: Wording): string {
+  switch (wording.form) {
+    case 'code':
+      return plan.code({ count: wording.count, signs: plan.signs[wording.signs] });
+    case 'one of':
+      return wording.words.join(' / ');
+    case 'any':
+      return plan.inWords;
   }
 }
 
@@ -204,6 +222,8 @@ export function resultWords(words: Words, result: Result): string {
       return words.number(result.value.number);
     case 'shim':
       return words.number(result.size.number);
+    case 'words':
+      return result.text;
     case 'verdict':
       return result.passed ? words.boxes.passed : words.boxes.failed;
     default:

@@ -59,6 +59,11 @@ export const proving = {
     does: 'brings a reading to its limit',
     is: ['reads', 'drives', 'spins', 'changes'],
   },
+  record: {
+    objects: ['gate'],
+    takes: ['as words', 'at each'],
+    does: 'writes something down in words: a code, one of several words, or what was found',
+  },
   across: {
     spelling: 'across the set',
     objects: ['gate'],
