@@ -5,7 +5,7 @@ import type { LimitUse } from '../model/procedure.ts';
 import type { Source } from '../model/source.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
-import { lowerAmount, lowerCount, lowerLimit, lowerSpread } from './limits.ts';
+import { lowerCount, lowerLimit, lowerSpread } from './limits.ts';
 import { named } from './shop.ts';
 
 /** Most places of one kind. */
@@ -179,7 +179,7 @@ export function lowerPoint(
         point.conditions = [...point.conditions, ...lowerConditions(context, fact.conditions, source)];
         break;
       case 'PointFor':
-        point.amount = lowerAmount(context, fact.limit, 'The time or the count of strokes');
+        point.amount = lowerLimit(context, fact.limit);
         break;
       case 'PointWithin':
         point.limit = use(fact.limit, fact.name, fact);

@@ -2,6 +2,7 @@ import type { AnyRule } from '../../rule.ts';
 import { acceptMissing } from './accept-missing.ts';
 import { checkForWhat } from './check-for-what.ts';
 import { chooseForWhat } from './choose-for-what.ts';
+import { conditionsMissing } from './conditions-missing.ts';
 import { fixtureMissing } from './fixture-missing.ts';
 import { fluidMissing } from './fluid-missing.ts';
 import { holdHowLong } from './hold-how-long.ts';
@@ -11,6 +12,7 @@ import { limitEmpty } from './limit-empty.ts';
 import { limitMissing } from './limit-missing.ts';
 import { noTolerance } from './no-tolerance.ts';
 import { numberMissingSpec } from './number-missing-spec.ts';
+import { planContradictsItself } from './plan-contradicts-itself.ts';
 import { pressureMissing } from './pressure-missing.ts';
 import { primeHow } from './prime-how.ts';
 import { rateMissing } from './rate-missing.ts';
@@ -46,4 +48,6 @@ export const specifications: readonly AnyRule[] = [
   torqueMissing,
   unitPairDisagrees,
   wrongKindOfUnit,
+  conditionsMissing,
+  planContradictsItself,
 ];
