@@ -121,7 +121,7 @@ export function fluidTitle(procedure: Procedure, name: string): string {
 export function specTitle(procedure: Procedure, name: string): string {
   const { specs, shop } = procedure;
   const record = recordOf(procedure, name);
-  return titleAmong([...specs, ...shop.masters, ...(record === undefined ? [] : [record])], name);
+  return titleAmong([...(record === undefined ? [] : [record]), ...specs, ...shop.masters], name);
 }
 
 /** What a repair is called; an inline one reads as what it does. */

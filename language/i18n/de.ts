@@ -282,7 +282,6 @@ export const de: Catalogue = {
   },
   /** Of what is read at points and places. */
   plan: {
-    code: '{count} {signs}',
     signs: { letters: 'Buchstaben', digits: 'Ziffern', 'letters or digits': 'Buchstaben oder Ziffern' },
     inWords: 'in Worten',
     failed: 'Nur wo nicht bestanden: {place} für {place}.',

@@ -286,7 +286,6 @@ export const en = {
   },
   /** Of what is read at points and places. */
   plan: {
-    code: '{count} {signs}',
     signs: { letters: 'letters', digits: 'digits', 'letters or digits': 'letters or digits' },
     inWords: 'in words',
     failed: 'For each {place} that failed.',

@@ -281,7 +281,6 @@ export const es: Catalogue = {
   },
   /** Of what is read at points and places. */
   plan: {
-    code: '{count} {signs}',
     signs: { letters: 'letras', digits: 'cifras', 'letters or digits': 'letras o cifras' },
     inWords: 'con palabras',
     failed: 'Para cada {place} que no pasó.',

@@ -21,7 +21,7 @@ export function nameWords(procedure: Procedure, id: string): string {
   const { test: name, point, place } = readingAt(id);
   const known = specs.find((one) => one.name === name) ?? family.parts.find((one) => one.name === name);
   return [
-    capital(titleOf(known ?? operandOf(procedure, name) ?? recordOf(procedure, name) ?? { name, title: name })),
+    capital(titleOf(recordOf(procedure, name) ?? known ?? operandOf(procedure, name) ?? { name, title: name })),
     ...(point === null ? [] : [pointWords(procedure, name, point)]),
     ...(place === null ? [] : [placeWords(procedure, name, place)]),
   ].join(', ');

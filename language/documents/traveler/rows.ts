@@ -114,7 +114,7 @@ export function recordings(setting: PrintContext, figures: StepFigures): Recordi
 export function wordingWords({ plan }: Words, wording: Wording): string {
   switch (wording.form) {
     case 'code':
-      return plan.code({ count: wording.count, signs: plan.signs[wording.signs] });
+      return `${wording.count} ${plan.signs[wording.signs]}`;
     case 'one of':
       return wording.words.join(' / ');
     case 'any':
