@@ -79,7 +79,7 @@ export function placesOf(context: Context, nodes: readonly ast.Places[]): Places
   );
 }
 
-/** What a step says of points and places, before it is whole. */
+/** What a step says about points and places, before it is whole. */
 export type PlanDraft = { -readonly [key in keyof Plan]: Plan[key] };
 
 export function noPlan(): PlanDraft {

@@ -259,7 +259,7 @@ const situations = [
   }),
   steps('slacken nut\n  remove nut\n  check body.end "Bright, even" on fail renew body (once)', 'strip'),
   spec('a  pressure not required'),
-  spec('shim-rate  rate  3 mm per 0.001 in  source "S"'),
+  spec('shim-rate  rate  3 bar per 5 s  source "S"'),
   spec('nut-fit  torque  20 N·m ±2 then 5 mm  source "S"'),
   spec('a  pressure  250 bar ±5 (at most 3700 psi)  source "S"'),
   spec('a  pressure  250 bar ±5 (±72 psi)  source "S"'),

@@ -47,7 +47,7 @@ describe('a turbocharger', () => {
     ]);
   });
 
-  it('takes the code that is asked for, and no other', () => {
+  it('takes the code of the right length, and no other', () => {
     expect(turbo('sheet "417"').found).toEqual([
       'result-unreadable: “417” is no code of 5 digits. Read it again and write it whole, without blanks.',
     ]);
