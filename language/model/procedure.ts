@@ -359,10 +359,8 @@ interface OwnFields {
       readonly moves: 'slides' | 'turns-free' | null;
     };
   /** With a limit it is a gate. */
-  measure: Looked & { readonly plan: Plan | null } & (
-      | { readonly limit: LimitUse; readonly gate: PartGate }
-      | { readonly limit: null; readonly gate: null }
-    );
+  measure: Looked &
+    ({ readonly limit: LimitUse; readonly gate: PartGate } | { readonly limit: null; readonly gate: null });
   read: OnTester & {
     /** The test, spec or master that is read. */
     readonly reading: string;

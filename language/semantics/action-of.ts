@@ -237,8 +237,8 @@ export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' 
     }
     case 'measure':
       return limit === null
-        ? { ...base, verb, ...looked, plan, limit, gate: null }
-        : { ...base, verb, ...looked, plan, limit, gate: partGate(verb, said) };
+        ? { ...base, verb, ...looked, limit, gate: null }
+        : { ...base, verb, ...looked, limit, gate: partGate(verb, said) };
     case 'read': {
       const { reading, asFound, asLeft } = said;
       return { ...base, verb, ...onTester, reading, asFound, asLeft };

@@ -3,7 +3,7 @@ import type { Result } from '../../model/job.ts';
 import type { Wording } from '../../model/plan.ts';
 import type { Step, StepOf } from '../../model/procedure.ts';
 import { testOf } from '../../model/reading-id.ts';
-import { failEntries, own } from '../../model/steps.ts';
+import { failEntries, isTestOf, own } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import type { BoxRow, SetBoxes } from '../model.ts';
@@ -205,6 +205,8 @@ export function comparedRow(context: SheetContext, figures: StepFigures): BoxRow
   const { step } = figures;
   if (step.verb !== 'across') return [];
   const name = step.gate.test;
+  // What is read at points and places is beside each other in its own table.
+  if (procedure.stages.some(({ steps }) => steps.some((one) => isTestOf(one, name) && one.plan !== null))) return [];
   const boxes = emptyBoxes(setSize(context)).map((_, index) => {
     const last = units[index]?.results.findLast(
       (result) => result.form === 'reading' && result.name === name && !result.asFound,
