@@ -311,7 +311,10 @@ function wordsIn(source: string): Omit<Place, 'of'>[] {
   return (
     CstUtils.flattenCst(ast.$cstNode!)
       // A word of the language may be a name too.
-      .filter((leaf) => AstUtils.getContainerOfType(leaf.grammarSource, GrammarAST.isParserRule)?.name !== 'Name')
+      .filter(
+        (leaf) =>
+          AstUtils.getContainerOfType(leaf.grammarSource, GrammarAST.isParserRule)?.name.startsWith('Word') !== true,
+      )
       .filter((leaf) => leaf.grammarSource?.$type === 'Keyword' && /^\p{L}{3}/u.test(leaf.text))
       .map(({ text: word, offset, range: { start } }) => ({ word, start: offset, ...start }))
       .toArray()

@@ -245,6 +245,7 @@ export class Effects {
         if (isHydraulic(step, this.procedure)) set(unit.pressure, bits.flag.yes);
         return;
       case 'across':
+      case 'record':
         return;
       case 'mark':
         return set(unit.marked, bits.flag.yes);

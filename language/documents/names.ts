@@ -1,7 +1,7 @@
 import type { Words } from '../i18n/index.ts';
 import type { Family, Part } from '../model/family.ts';
 import type { Procedure, StepObject } from '../model/procedure.ts';
-import { titleOf } from '../model/titles.ts';
+import { recordOf, titleOf } from '../model/titles.ts';
 
 /** Title of the thing of this name, or the name as words. */
 function titleAmong(things: readonly { readonly name: string; readonly title: string }[], name: string): string {
@@ -118,8 +118,10 @@ export function fluidTitle(procedure: Procedure, name: string): string {
 }
 
 /** What a test, a spec or a master is called: its own words where it has some, else its name as words. */
-export function specTitle({ specs, shop }: Procedure, name: string): string {
-  return titleAmong([...specs, ...shop.masters], name);
+export function specTitle(procedure: Procedure, name: string): string {
+  const { specs, shop } = procedure;
+  const record = recordOf(procedure, name);
+  return titleAmong([...(record === undefined ? [] : [record]), ...specs, ...shop.masters], name);
 }
 
 /** What a repair is called; an inline one reads as what it does. */

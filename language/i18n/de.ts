@@ -288,6 +288,8 @@ export const de: Catalogue = {
   },
   /** Of what is read at points and places. */
   plan: {
+    signs: { letters: 'Buchstaben', digits: 'Ziffern', 'letters or digits': 'Buchstaben oder Ziffern' },
+    inWords: 'in Worten',
     failed: 'Nur wo nicht bestanden: {place} für {place}.',
     allAgain: 'Danach alle Punkte und Messstellen neu messen.',
     failedAgain: 'Danach nur neu messen, was nicht bestanden hat.',
@@ -444,6 +446,7 @@ export const de: Catalogue = {
     set: '<b>{reading}</b> einstellen{at}{more}',
     setBy: '<b>{reading}</b> einstellen, dazu {parts} drehen{at}{more}',
     choose: '{parts} auswählen{stock}{more}',
+    record: '<b>{reading}</b> eintragen{more}',
     across: '<b>{reading}</b> im ganzen Satz vergleichen{more}',
     mark: '{parts} kennzeichnen{marking}{at}{more}',
     seal: '{parts} versiegeln{more}',
@@ -712,6 +715,8 @@ export const de: Catalogue = {
       contrary:
         '{name}: von {before} auf {after}, und das bringt der Wechsel der Dicke ([shim]) dazwischen nicht. Beide Dicken und beide Messwerte prüfen und berichtigen, was falsch ist, oder den Grund in Anführungszeichen hinter den Messwert.',
       jump: '{name}: von {before} auf {after}, und dazwischen ist weder ein Wechsel ([shim]) noch ein neues Teil noch ein Anziehen eingetragen. Eintragen, was geändert wurde, in der Reihenfolge der Arbeit, oder den Grund in Anführungszeichen hinter den Messwert.',
+      noWords:
+        '{name}: nichts ist eingetragen, und die Anweisung fragt danach. In Anführungszeichen hinter dem Namen eintragen.',
       placesApart:
         '{name}: die Messstellen der Einheit liegen {spread} auseinander, zulässig ist {limit}. Die am weitesten abliegenden nachstellen und die neuen Messwerte eintragen.',
       notAbove:

@@ -288,6 +288,8 @@ export const en = {
   },
   /** Of what is read at points and places. */
   plan: {
+    signs: { letters: 'letters', digits: 'digits', 'letters or digits': 'letters or digits' },
+    inWords: 'in words',
     failed: 'For each {place} that failed.',
     allAgain: 'Then measure all points and places again.',
     failedAgain: 'Then measure again only what failed.',
@@ -446,6 +448,7 @@ export const en = {
     set: 'set the <b>{reading}</b>{at}{more}',
     setBy: 'set the <b>{reading}</b> by turning {parts}{at}{more}',
     choose: 'choose {parts}{stock}{more}',
+    record: 'record the <b>{reading}</b>{more}',
     across: 'compare the <b>{reading}</b> across the set{more}',
     mark: 'mark {parts}{marking}{at}{more}',
     seal: 'seal {parts}{more}',
@@ -716,6 +719,7 @@ export const en = {
       contrary:
         '{name}: it went from {before} to {after}, and that is not what the [shim] that was fitted in between brings. Check both [shims] and both readings, and correct what is wrong, or write the reason in quotes after the reading.',
       jump: '{name}: it went from {before} to {after}, and no other [shim], new part or torque is written down in between. Write what was changed, in the order in which it was done, or the reason in quotes after the reading.',
+      noWords: '{name}: nothing is written down, and the procedure asks for it. Write it in quotes behind its name.',
       placesApart:
         '{name}: the places of the unit are {spread} apart, and {limit} is allowed. Correct those that are furthest out, and write the new readings.',
       notAbove:

@@ -282,6 +282,8 @@ export const es: Catalogue = {
   },
   /** Of what is read at points and places. */
   plan: {
+    signs: { letters: 'letras', digits: 'cifras', 'letters or digits': 'letras o cifras' },
+    inWords: 'con palabras',
     failed: 'Para cada {place} que no pasó.',
     allAgain: 'Después, medir de nuevo todos los puntos y puestos.',
     failedAgain: 'Después, medir de nuevo solo lo que no pasó.',
@@ -436,6 +438,7 @@ export const es: Catalogue = {
     set: 'ajustar <b>{reading}</b>{at}{more}',
     setBy: 'ajustar <b>{reading}</b> girando {parts}{at}{more}',
     choose: 'elegir {parts}{stock}{more}',
+    record: 'anotar <b>{reading}</b>{more}',
     across: 'comparar en todo el juego <b>{reading}</b>{more}',
     mark: 'marcar {parts}{marking}{at}{more}',
     seal: 'sellar {parts}{more}',
@@ -701,6 +704,7 @@ export const es: Catalogue = {
       contrary:
         '{name}: pasó de {before} a {after}, y eso no es lo que da el cambio de [shim] hecho entre tanto. Revise los dos espesores y las dos lecturas y corrija lo que esté mal, o anote el motivo entre comillas tras la lectura.',
       jump: '{name}: pasó de {before} a {after}, y entre tanto no hay anotado ningún cambio de [shim], pieza nueva ni par de apriete. Anote lo que se cambió, en el orden en que se hizo, o el motivo entre comillas tras la lectura.',
+      noWords: '{name}: no hay nada anotado, y el procedimiento lo pide. Escríbalo entre comillas tras su nombre.',
       placesApart:
         '{name}: los puestos de la unidad difieren en {spread}, y se admite {limit}. Corrija los que más se apartan y anote las nuevas lecturas.',
       notAbove:

@@ -44,6 +44,12 @@ export interface WorkedOut {
   readonly how: 'less' | 'plus';
 }
 
+/** What a thing that is written down in words may be. */
+export type Wording =
+  | { readonly form: 'code'; readonly count: number; readonly signs: 'letters' | 'digits' | 'letters or digits' }
+  | { readonly form: 'one of'; readonly words: readonly string[] }
+  | { readonly form: 'any' };
+
 /** What a test reads more than once: at points, at places, or both. */
 export interface Plan {
   /** Name of the places that it is read at; null: of the unit as a whole. */

@@ -2,7 +2,7 @@ import type { Difference, Kind, Limit, Quantity, RangeLimit } from '../quantitie
 import type { ObjectKind } from '../syntax/verbs/verb.ts';
 import type { DangerFact } from './danger.ts';
 import type { Family } from './family.ts';
-import type { Condition, Plan } from './plan.ts';
+import type { Condition, Plan, Wording } from './plan.ts';
 import type { AssetKind, DecisionRule, Shop } from './shop.ts';
 import type { Allow, Named, NameUse, Source } from './source.ts';
 import type { Verb } from './verbs.ts';
@@ -363,15 +363,20 @@ interface OwnFields {
       readonly moves: 'slides' | 'turns-free' | null;
     };
   /** With a limit it is a gate. */
-  measure: Looked & { readonly plan: Plan | null } & (
-      | { readonly limit: LimitUse; readonly gate: PartGate }
-      | { readonly limit: null; readonly gate: null }
-    );
+  measure: Looked &
+    ({ readonly limit: LimitUse; readonly gate: PartGate } | { readonly limit: null; readonly gate: null });
   read: OnTester & {
     /** The test, spec or master that is read. */
     readonly reading: string;
     readonly asFound: boolean;
     readonly asLeft: boolean;
+  };
+  /** Words are written down, under a name and a title of their own. */
+  record: {
+    readonly reading: string;
+    readonly title: string | null;
+    readonly wording: Wording;
+    readonly plan: Plan | null;
   };
   set: OnTester & Limited & { readonly gate: TestGate; readonly reading: string };
   test: OnTester &

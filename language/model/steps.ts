@@ -32,7 +32,7 @@ export function isTestOf(step: Step, name: string): step is StepOf<'test'> {
 /** The test, spec or master that a step reads; null: none. */
 export function readingOf(step: Action): string | null {
   if (step.verb === 'test') return step.gate.test;
-  return step.verb === 'read' || step.verb === 'set' ? step.reading : null;
+  return step.verb === 'read' || step.verb === 'set' || step.verb === 'record' ? step.reading : null;
 }
 
 /** What a step acts on, with the parts that go along. */

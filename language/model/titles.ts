@@ -2,6 +2,7 @@ import type { Plan } from './plan.ts';
 import type { Procedure } from './procedure.ts';
 import { readingAt } from './reading-id.ts';
 import type { Named } from './source.ts';
+import { readingOf } from './steps.ts';
 
 /** The author's words for a thing; where there are none, its name with blanks. */
 export function titleOf({ name, title }: { readonly name: string; readonly title: string }): string {
@@ -20,7 +21,7 @@ export function nameWords(procedure: Procedure, id: string): string {
   const { test: name, point, place } = readingAt(id);
   const known = specs.find((one) => one.name === name) ?? family.parts.find((one) => one.name === name);
   return [
-    capital(titleOf(known ?? operandOf(procedure, name) ?? { name, title: name })),
+    capital(titleOf(recordOf(procedure, name) ?? known ?? operandOf(procedure, name) ?? { name, title: name })),
     ...(point === null ? [] : [pointWords(procedure, name, point)]),
     ...(place === null ? [] : [placeWords(procedure, name, place)]),
   ].join(', ');
@@ -33,10 +34,21 @@ function operandOf(procedure: Procedure, name: string): Named | undefined {
     .find((one) => one.name === name);
 }
 
+/** What is written down in words under a name, by its own title. */
+export function recordOf({ stages, repairs }: Procedure, name: string): { name: string; title: string } | undefined {
+  const steps = [...stages, ...repairs].flatMap((block) => block.steps);
+  const found = steps.find((step) => step.verb === 'record' && step.reading === name && step.title !== null);
+  return found?.verb === 'record' ? { name, title: found.title ?? name } : undefined;
+}
+
 function plansOf({ stages }: Procedure, test: string | null = null): Plan[] {
   return stages.flatMap(({ steps }) =>
     steps.flatMap((step) =>
-      step.verb !== 'test' || step.plan === null || (test !== null && step.gate.test !== test) ? [] : [step.plan],
+      (step.verb !== 'test' && step.verb !== 'record') ||
+      step.plan === null ||
+      (test !== null && readingOf(step) !== test)
+        ? []
+        : [step.plan],
     ),
   );
 }

@@ -1,4 +1,4 @@
-import type { Condition } from '../model/plan.ts';
+import type { Condition, Wording } from '../model/plan.ts';
 import type {
   Action,
   Choice,
@@ -57,6 +57,8 @@ export interface Said extends Draft<TestFigures> {
   verdicts: readonly Verdict[];
   at: Limit | null;
   figures: readonly Condition[];
+  title: string | null;
+  wording: Wording;
   plan: PlanDraft;
   spread: Limit | null;
   conditions: readonly string[];
@@ -110,6 +112,8 @@ export function sayNothing(source: Source): Said {
     verdicts: none,
     at: null,
     figures: none,
+    title: null,
+    wording: { form: 'any' },
     plan: noPlan(),
     spread: null,
     conditions: none,
@@ -236,12 +240,14 @@ export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' 
     }
     case 'measure':
       return limit === null
-        ? { ...base, verb, ...looked, plan, limit, gate: null }
-        : { ...base, verb, ...looked, plan, limit, gate: partGate(verb, said) };
+        ? { ...base, verb, ...looked, limit, gate: null }
+        : { ...base, verb, ...looked, limit, gate: partGate(verb, said) };
     case 'read': {
       const { reading, asFound, asLeft } = said;
       return { ...base, verb, ...onTester, reading, asFound, asLeft };
     }
+    case 'record':
+      return { ...base, verb, reading: said.reading, title: said.title, wording: said.wording, plan };
     case 'set':
       return { ...base, verb, ...onTester, limit, reading: said.reading, gate: testGate(verb, said) };
     case 'test': {

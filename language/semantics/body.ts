@@ -279,6 +279,8 @@ function verbOfStep(step: ast.Step): string | null {
       return 'test';
     case 'AcrossStep':
       return 'across';
+    case 'RecordStep':
+      return 'record';
     default:
       return null;
   }

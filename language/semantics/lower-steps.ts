@@ -36,7 +36,7 @@ import { lowerAmount, lowerCount, lowerLimit, lowerMeasure, lowerQuantity, lower
 import { keptLayout, type Layout, type Lookup, layoutOf, type Memo, sameLayout } from './memo.ts';
 import { lowerPasses } from './passes.ts';
 import { phraseOfItem, phrasesOf } from './phrase-of.ts';
-import { checkPlan, lowerConditions, lowerEach, lowerFrom, lowerPoint, lowerWorkedOut } from './plans.ts';
+import { checkPlan, lowerConditions, lowerEach, lowerFrom, lowerPoint, lowerWording, lowerWorkedOut } from './plans.ts';
 import type { Scope, Sequences } from './scope.ts';
 import { synonymMessage, synonyms } from './synonyms.ts';
 import { unreadLine } from './unread.ts';
@@ -247,6 +247,8 @@ export class StepLowering {
         return [this.single(node, 'clean-holes', node.clauses, node.objects, place)];
       case 'TestStep':
         return [this.single(node, 'test', node.clauses, [], place)];
+      case 'RecordStep':
+        return [this.single(node, 'record', node.clauses, [], place)];
       case 'AcrossStep':
         return [this.single(node, 'across', node.clauses, [], place)];
     }
@@ -456,6 +458,12 @@ class SingleStepLowering {
     if (said.verdicts.some(({ verdict }) => verdict === 'lap'))
       said.onFail = [this.inlineRepair('lap', said.objects, null, null), ...said.onFail];
     if (verb === 'test') said.reading = this.standsFor((this.node as ast.TestStep).name.name, this.node);
+    if (verb === 'record') {
+      const { name, title, form } = this.node as ast.RecordStep;
+      said.reading = this.standsFor(name, this.node);
+      said.title = title ?? null;
+      said.wording = lowerWording(this.context, form);
+    }
     if (verb === 'across') {
       const { name } = this.node as ast.AcrossStep;
       said.reading = this.found(name, 'test or spec', 'readings') ?? name.name;

@@ -1,19 +1,19 @@
 import type { AstNode } from 'langium';
 import type { Family } from '../model/family.ts';
-import type { Condition, Place, Places, Plan, Point, WorkedOut } from '../model/plan.ts';
+import type { Condition, Place, Places, Plan, Point, Wording, WorkedOut } from '../model/plan.ts';
 import type { LimitUse } from '../model/procedure.ts';
 import type { Source } from '../model/source.ts';
 import { say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
-import { lowerAmount, lowerCount, lowerLimit, lowerSpread } from './limits.ts';
+import { lowerCount, lowerLimit, lowerSpread } from './limits.ts';
 import { named } from './shop.ts';
 
 /** Most places of one kind. */
 const mostPlaces = 32;
 
 /** `places cylinder 1..6 in order 1, 5, 3, 6, 2, 4`. Null where nothing can be read of it (reported). */
-export function lowerPlaces(context: Context, node: ast.Places): Places | null {
+function lowerPlaces(context: Context, node: ast.Places): Places | null {
   const places = node.low === undefined ? namedPlaces(context, node) : countedPlaces(context, node);
   if (places === null) return null;
   return { ...named(context, node), places, order: orderOf(context, node, places) };
@@ -80,7 +80,7 @@ export function placesOf(context: Context, nodes: readonly ast.Places[]): Places
   );
 }
 
-/** What a step says of points and places, before it is whole. */
+/** What a step says about points and places, before it is whole. */
 export type PlanDraft = { -readonly [key in keyof Plan]: Plan[key] };
 
 export function noPlan(): PlanDraft {
@@ -180,7 +180,7 @@ export function lowerPoint(
         point.conditions = [...point.conditions, ...lowerConditions(context, fact.conditions, source)];
         break;
       case 'PointFor':
-        point.amount = lowerAmount(context, fact.limit, say`The time or the count of strokes`);
+        point.amount = lowerLimit(context, fact.limit);
         break;
       case 'PointWithin':
         point.limit = use(fact.limit, fact.name, fact);
@@ -200,4 +200,13 @@ export function lowerPoint(
 
 export function lowerWorkedOut(context: Context, node: ast.WorkedClause): WorkedOut {
   return { first: named(context, node.first), second: named(context, node.second), how: node.how };
+}
+
+/** `as 6 letters or digits`, `as "good", "worn"`. */
+export function lowerWording(context: Context, node: ast.RecordForm | undefined): Wording {
+  if (node === undefined) return { form: 'any' };
+  if (node.count === undefined || node.signs === undefined) return { form: 'one of', words: node.words };
+  const count = lowerCount(context, node, 'count', node.count, { least: 1, like: 'as 6 letters or digits' });
+  const signs = node.signs.includes('or') ? 'letters or digits' : (node.signs as 'letters' | 'digits');
+  return count === null ? { form: 'any' } : { form: 'code', count, signs };
 }

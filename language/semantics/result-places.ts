@@ -11,8 +11,8 @@ type Address =
   | { readonly wrong: Said; readonly at: ast.NameRef | null };
 
 /** The plan of a test; with different ones for different part numbers, all of them. */
-export function planFor({ tests }: Signature, test: string): Plan | null {
-  const plans = tests.flatMap(({ name, plan }) => (name === test && plan !== null ? [plan] : []));
+export function planFor({ tests, records }: Signature, test: string): Plan | null {
+  const plans = [...tests, ...records].flatMap(({ name, plan }) => (name === test && plan !== null ? [plan] : []));
   const [first] = plans;
   if (first === undefined) return null;
   const points = plans.flatMap((plan) => plan.points);

@@ -1,10 +1,11 @@
 import type { ReadingResult, Result } from '../model/job.ts';
+import type { Wording } from '../model/plan.ts';
 import { readingAt, readingId } from '../model/reading-id.ts';
 import type { NameUse } from '../model/source.ts';
 import { formatQuantity, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import { kindAdmits } from '../quantities/kinds.ts';
 import type { Kind, Quantity, UnitName } from '../quantities/types.ts';
-import { type Said, say, term } from '../say/say.ts';
+import { either, type Said, say, term } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
@@ -13,7 +14,7 @@ import type { Context } from './context.ts';
 import { lowerCount, lowerNumber, lowerQuantity } from './limits.ts';
 import { addressIn, planFor } from './result-places.ts';
 import { lowerDate } from './shop.ts';
-import type { Signature } from './signature.ts';
+import type { RecordSignature, Signature } from './signature.ts';
 
 /** What was written down of a unit, and its notes. */
 interface Written {
@@ -213,6 +214,8 @@ class ResultReader {
         });
       return;
     }
+    const record = procedure.records.find(({ name }) => name === first.name);
+    if (record !== undefined && text !== null && value === null) return this.words(node, record, names, facts, text);
     const isPlanned = planFor(procedure, first.name) !== null;
     if (!isPlanned && this.isSlip(names)) return;
     if (second !== undefined && !isPlanned) return this.refuse(second, say`“${second.name}” is not a result here.`);
@@ -247,6 +250,29 @@ class ResultReader {
         source,
       });
     }
+  }
+
+  /** `trim "A7K2Q9" at cylinder 3`. */
+  private words(
+    node: ast.Result,
+    { name, wording }: RecordSignature,
+    names: readonly ast.NameRef[],
+    facts: Facts,
+    text: string,
+  ) {
+    this.only(node, ['text', 'place']);
+    const wrong = wrongWords(wording, text);
+    if (wrong !== null) return this.refuse(node, wrong);
+    const where = addressIn(this.procedure, name, wordsOf(names, facts), facts.place?.number ?? null);
+    if ('wrong' in where) return this.refuse(where.at ?? node, where.wrong);
+    const [at, second] = where.readings;
+    if (at === undefined || second !== undefined)
+      return this.refuse(
+        node,
+        say`${name} is written down at each ${where.places}: write at which behind it, one to a line.`,
+      );
+    this.find(names[0]!, 'test', this.readable);
+    this.written.results.push({ form: 'words', name: readingId(at), text, source: this.context.source(node) });
   }
 
   /** Whether a word that makes a result is misspelled: reported, where no test or part is called so. */
@@ -399,6 +425,25 @@ function isTightened({ family, tightened }: Signature, part: string): boolean {
     adjusters.some((adjuster) => adjuster.part === part || adjuster.lockedBy === part) ||
     tightened.includes(part)
   );
+}
+
+/** Why words are none that a `record` takes, as a sentence; null: they are. */
+function wrongWords(wording: Wording, text: string): Said | null {
+  switch (wording.form) {
+    case 'any':
+      return text.trim() === '' ? say`Nothing is written between the quotes.` : null;
+    case 'one of':
+      return wording.words.includes(text)
+        ? null
+        : say`“${text}” is none of the words to choose from. Write ${either(wording.words.map((word) => `"${word}"`))}.`;
+    case 'code': {
+      const { count, signs } = wording;
+      const sign = { letters: '[A-Za-z]', digits: '[0-9]', 'letters or digits': '[0-9A-Za-z]' }[signs];
+      return new RegExp(`^${sign}{${count}}$`, 'u').test(text)
+        ? null
+        : say`“${text}” is no code of ${count} ${term(signs)}. Read it again and write it whole, without blanks.`;
+    }
+  }
 }
 
 /** What may be written as a reading. */

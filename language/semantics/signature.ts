@@ -1,4 +1,4 @@
-import type { Plan } from '../model/plan.ts';
+import type { Plan, Wording } from '../model/plan.ts';
 import type { Block, LimitUse, Procedure, TestFigures } from '../model/procedure.ts';
 import type { NameUse, Source } from '../model/source.ts';
 import { own, readingOf } from '../model/steps.ts';
@@ -14,6 +14,14 @@ export interface Signature
   /** Parts that a step tightens or locks. */
   readonly tightened: readonly string[];
   readonly tests: readonly TestSignature[];
+  readonly records: readonly RecordSignature[];
+}
+
+/** What is written down in words. */
+export interface RecordSignature {
+  readonly name: string;
+  readonly wording: Wording;
+  readonly plan: Plan | null;
 }
 
 export interface TestSignature extends Pick<TestFigures, 'inTime' | 'reads'> {
@@ -36,6 +44,13 @@ export function buildSignature(procedure: Procedure): Signature {
     specs,
     readable: withoutPlaces(readableNames(procedure), somewhere(source)),
     tightened: [...new Set(tightening.flatMap(({ objects }) => objects.map((object) => object.name)))],
+    records: [...stages, ...repairs].flatMap(({ steps: all }) =>
+      all.flatMap((step) =>
+        step.verb === 'record'
+          ? [withoutPlaces({ name: step.reading, wording: step.wording, plan: step.plan }, somewhere(source))]
+          : [],
+      ),
+    ),
     tests: stages.flatMap((stage) =>
       stage.steps.flatMap((step) => {
         if (step.verb !== 'test') return [];

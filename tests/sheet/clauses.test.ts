@@ -119,7 +119,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
   // Its caution is before the step or at the head of the stage: tests/cautions.test.ts.
   DangerClause: [],
   ReadClause: [['read pressure']],
-  // Points and places have a table of their own: tests/sheet/points.test.ts.
+  // Points and places have a table of their own: tests/points/card.test.ts.
   PointClause: [],
   WorkedClause: [],
   HoldClause: [

@@ -8,7 +8,7 @@ import { screwReadings } from '../../recommendations/unit-screws.ts';
 import { unitReadings } from '../../recommendations/unit-shims.ts';
 import type { JudgedJob, Known, LimitVerdict, Missing } from './judged.ts';
 import { calibrationOn, dayOf, misdated, uncalibrated } from './on-the-day.ts';
-import { judgePlans } from './plan-judge.ts';
+import { judgePlans, missingWords } from './plan-judge.ts';
 import type { Say } from './say.ts';
 import { spreadsOf } from './set-spread.ts';
 import { isFound, names, UnitJudge } from './unit-judge.ts';
@@ -87,6 +87,7 @@ function judgedUnit(known: Known, unit: Unit): LimitVerdict {
               [...found, ...outcomes, ...torques].flatMap((one) => one.problems)),
           ...shimsOut.flatMap((one) => judge.measured(one)),
           ...(unknown ? [] : plans.problems),
+          ...missingWords(procedure, unit),
           ...judge.doubts(),
           ...judge.unexplained(),
           ...once(tools, ({ asset, on }) => `${asset.name} ${on}`).flatMap(({ asset, on }) => uncalibrated(asset, on)),

@@ -1,9 +1,9 @@
-import { testsFor } from '../../analysis/held.ts';
+import { stepsFor, testsFor } from '../../analysis/held.ts';
 import { limitWords } from '../../i18n/limit-words.ts';
 import type { Unit } from '../../model/job.ts';
-import type { Plan, Point } from '../../model/plan.ts';
+import { type Plan, type Point, readingsOf } from '../../model/plan.ts';
 import type { Procedure, StepOf } from '../../model/procedure.ts';
-import { readingAt } from '../../model/reading-id.ts';
+import { readingAt, readingId } from '../../model/reading-id.ts';
 import { nameWords, pointWords } from '../../model/titles.ts';
 import { asDifference, compare, compareDifferences, window } from '../../quantities/index.ts';
 import type { Difference, Limit, Quantity } from '../../quantities/types.ts';
@@ -40,7 +40,7 @@ export function judgePlans(procedure: Procedure, unit: Unit, outcomes: readonly 
 type Planned = StepOf<'test'> & { readonly plan: Plan };
 
 /** The tests of a unit that are read at points or places; of one name the last. */
-export function plannedTests(procedure: Procedure, { number }: Pick<Unit, 'number'>): Planned[] {
+function plannedTests(procedure: Procedure, { number }: Pick<Unit, 'number'>): Planned[] {
   const planned = testsFor(procedure, number).filter((step): step is Planned => step.plan !== null);
   return planned.filter((step, at) => planned.findLastIndex(({ gate }) => gate.test === step.gate.test) === at);
 }
@@ -101,4 +101,15 @@ function nameOf(procedure: Procedure, test: string, point: Point | null): string
 /** The limit of a spread is written as values, and means differences. */
 function bySize(spread: Difference, end: Quantity) {
   return compareDifferences(spread, asDifference(end));
+}
+
+/** What a `record` asks for and nobody has written down. */
+export function missingWords(procedure: Procedure, { number, results }: Unit): Say[] {
+  const wanted = stepsFor({ ...procedure, repairs: [] }, number).flatMap((step) =>
+    step.verb === 'record' ? readingsOf(procedure.family.places, step.reading, step.plan).map(readingId) : [],
+  );
+  const written = new Set(results.flatMap((one) => (one.form === 'words' ? one.name : [])));
+  return [...new Set(wanted)]
+    .filter((name) => !written.has(name))
+    .map((name) => (w) => w.certificate.missing.noWords({ name: nameWords(procedure, name) }));
 }

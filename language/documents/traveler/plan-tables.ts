@@ -1,4 +1,4 @@
-import type { ReadingResult, Unit } from '../../model/job.ts';
+import type { ReadingResult, Unit, WordsResult } from '../../model/job.ts';
 import { readingAt, readingId } from '../../model/reading-id.ts';
 import { isAsFound, isGate, readingOf } from '../../model/steps.ts';
 import { capital, titleOf as nameOf, placeWords, pointWords } from '../../model/titles.ts';
@@ -10,6 +10,7 @@ import type { Cell, TableBlock } from '../model.ts';
 import { specTitle } from '../names.ts';
 import { numbersOf, type PrintContext } from '../print-context.ts';
 import type { SheetContext } from './context.ts';
+import { resultWords, wordingWords } from './rows.ts';
 
 /** Lines for what is measured again after a repair. */
 const linesAgain = 6;
@@ -151,6 +152,7 @@ function titleOf(context: PrintContext, { step, unitRead, plan }: StepFigures, t
     capital(specTitle(context.procedure, test)),
     ...(isAsFound(step) ? [words.inSentence(words.boxes.asFound)] : []),
     ...(unitRead === null ? [] : [words.wording.unit(unitRead, false)]),
+    ...(step.verb === 'record' ? [wordingWords(words, step.wording)] : []),
     ...(of === undefined || !isCounted(of.places) ? [] : [words.plan.each({ place: words.inSentence(nameOf(of)) })]),
   ];
   return parts.join(', ');
@@ -177,9 +179,11 @@ function limitWords(context: PrintContext, { held }: PointFigures, units: readon
     .join('; ');
 }
 
-function readings(unit: Unit | null, name: string, asFound: boolean): ReadingResult[] {
+function readings(unit: Unit | null, name: string, asFound: boolean): (ReadingResult | WordsResult)[] {
   return (unit?.results ?? []).filter(
-    (one): one is ReadingResult => one.form === 'reading' && one.name === name && one.asFound === asFound,
+    (one): one is ReadingResult | WordsResult =>
+      (one.form === 'words' && one.name === name) ||
+      (one.form === 'reading' && one.name === name && one.asFound === asFound),
   );
 }
 
@@ -187,7 +191,7 @@ function firstRead({ words, recorded }: SheetContext, unit: Unit | null, name: s
   const [first] = readings(unit, name, asFound);
   if (first === undefined) return '';
   recorded.take(first);
-  return words.number(first.value.number);
+  return resultWords(words, first);
 }
 
 /** A line for each reading that is taken again: only those are that failed, unless the repair asks for all. */

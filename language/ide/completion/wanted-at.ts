@@ -63,6 +63,7 @@ function atBeginning(block: string | null): Wanted {
     case 'family':
       return words(
         'part',
+        'places',
         'face',
         'port',
         'joint',

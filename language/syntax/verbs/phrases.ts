@@ -95,6 +95,7 @@ const forms = {
   source: { said: ['source'], follows: ['text'] },
   held: { said: ['held by'], follows: ['text'] },
   'words threads oiled': { said: ['threads oiled'] },
+  'as words': { said: ['as'], follows: ['text'], shown: 'as 6 letters or digits` or `as "good", "worn"' },
   'words as found': { said: ['as found'] },
   'words as left': { said: ['as left'] },
   'words stop if fails': { said: ['stop if fails'] },

@@ -11,13 +11,13 @@ export const proving = {
   },
   measure: {
     objects: ['part', 'face'],
-    takes: ['within', 'amount', 'at each', 'spread', 'fail', 'with gauge'],
+    takes: ['within', 'amount', 'fail', 'with gauge'],
     does: 'makes a box on the sheet; with `within` a gate',
     is: ['reads', 'takes in hand', 'drives'],
   },
   read: {
     objects: ['reading'],
-    takes: ['words as found', 'words as left', 'at limit', 'at station', 'at each', 'with gauge'],
+    takes: ['words as found', 'words as left', 'at limit', 'at station', 'with gauge'],
     does: 'takes a reading that is written down and passes nothing',
     is: ['reads', 'drives', 'spins'],
   },
@@ -58,6 +58,11 @@ export const proving = {
     takes: ['within', 'to limit', 'to spec', 'by adjuster', 'by text', 'at limit', 'at station', 'with gauge', 'fail'],
     does: 'brings a reading to its limit',
     is: ['reads', 'drives', 'spins', 'changes'],
+  },
+  record: {
+    objects: ['gate'],
+    takes: ['as words', 'at each'],
+    does: 'writes something down in words: a code, one of several words, or what was found',
   },
   across: {
     spelling: 'across the set',

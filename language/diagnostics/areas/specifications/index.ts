@@ -3,6 +3,7 @@ import { acceptMissing } from './accept-missing.ts';
 import { ceilingUnderTheWindow } from './ceiling-under-the-window.ts';
 import { checkForWhat } from './check-for-what.ts';
 import { chooseForWhat } from './choose-for-what.ts';
+import { conditionsMissing } from './conditions-missing.ts';
 import { fallThatRises } from './fall-that-rises.ts';
 import { figureOfAnotherPart } from './figure-of-another-part.ts';
 import { figuresFarApart } from './figures-far-apart.ts';
@@ -18,6 +19,7 @@ import { noTolerance } from './no-tolerance.ts';
 import { numberMissingSpec } from './number-missing-spec.ts';
 import { oneJointTwoFigures } from './one-joint-two-figures.ts';
 import { openToTheUnsafeSide } from './open-to-the-unsafe-side.ts';
+import { planContradictsItself } from './plan-contradicts-itself.ts';
 import { pressureMissing } from './pressure-missing.ts';
 import { primeHow } from './prime-how.ts';
 import { rateMissing } from './rate-missing.ts';
@@ -54,6 +56,8 @@ export const specifications: readonly AnyRule[] = [
   torqueMissing,
   unitPairDisagrees,
   wrongKindOfUnit,
+  conditionsMissing,
+  planContradictsItself,
   figuresFarApart,
   oneJointTwoFigures,
   openToTheUnsafeSide,

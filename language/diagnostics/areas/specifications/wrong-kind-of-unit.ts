@@ -1,10 +1,12 @@
 import { limitsOfUse, specLimits, stepLimits } from '../../../analysis/limits.ts';
 import { allSteps } from '../../../analysis/locations.ts';
 import { capital, either } from '../../../analysis/prose.ts';
+import { limitOfReading } from '../../../analysis/readings.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import type { Procedure } from '../../../model/procedure.ts';
 import { limitUses, own } from '../../../model/steps.ts';
 import type { Verb } from '../../../model/verbs.ts';
-import { formatQuantity, kindAdmits, kindOfUnit, quantitiesOf } from '../../../quantities/index.ts';
+import { formatQuantity, kindAdmits, kindOfLimit, kindOfUnit, quantitiesOf } from '../../../quantities/index.ts';
 import type { Figure, Kind } from '../../../quantities/types.ts';
 import { say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
@@ -54,14 +56,14 @@ export const wrongKindOfUnit: Rule = {
         ...(limit.form === 'then' ? [] : 'pair' in limit && limit.pair !== undefined ? quantitiesOf(limit.pair) : []),
       ];
       if (spec !== null && spec.per !== null) {
-        // 3 bar per 0.001 in: a pressure for a length.
-        if (kindOfUnit(quantities[0]!.unit) !== 'pressure' || kindOfUnit(spec.per.unit) !== 'length') {
+        const wrong = wrongRate(procedure, spec.name, kindOfUnit(quantities[0]!.unit), kindOfUnit(spec.per.unit));
+        if (wrong !== null) {
           report({
             at: source,
             allow: spec.allow,
-            message: say`Spec ${spec.name} is a rate of ${formatQuantity(quantities[0]!)} per ${formatQuantity(spec.per)}.`,
-            why: say`a shim rate is a pressure per length, such as 3 bar per 0.001 in.`,
-            help: say`Correct the unit.`,
+            message: say`Spec ${spec.name} is a rate of ${formatQuantity(quantities[0]!)} per ${formatQuantity(spec.per)}${wrong}.`,
+            why: say`no shim and no turn can be worked out from it.`,
+            help: say`Correct the unit: a rate is what is read, per length of shim or per turn, such as 3 bar per 0.001 in.`,
           });
         }
         continue;
@@ -131,6 +133,18 @@ export const wrongKindOfUnit: Rule = {
     }
   },
 };
+
+/** Why a rate is of no use, as the end of a sentence: it is per nothing that is fitted or turned, or of what is not read. */
+function wrongRate(procedure: Procedure, name: string, kind: Kind, per: Kind): string | null {
+  if (per !== 'length' && per !== 'turns' && per !== 'angle') return '';
+  for (const step of allSteps(procedure)) {
+    if (step.verb !== 'choose' || step.rate !== name || step.choose === null) continue;
+    const use = limitOfReading(procedure, step.choose.test);
+    const read = use === null ? [] : limitsOfUse(procedure, use).map(({ limit }) => kindOfLimit(limit));
+    if (read.length > 0 && !read.includes(kind)) return `, and ${step.choose.test} is a ${read[0]}`;
+  }
+  return null;
+}
 
 function sameKind(a: Figure, b: Figure): boolean {
   return kindOfUnit(a.unit) === kindOfUnit(b.unit);
