@@ -177,8 +177,11 @@ main>p{margin:.6mm 0}
 .listing .box{height:5.6mm}
 .cell{min-height:8.1mm}
 .row .label{font-size:9pt}
-.columns{font-size:9pt;line-height:1}
-.columns li{margin-top:.35mm}
+.columns{font-size:9pt;line-height:.98}
+.columns>div{padding:.4mm 1mm}
+.repair h2{font-size:11pt}
+.repair{margin-right:2mm}
+.columns li{margin-top:.25mm}
 p.danger{padding:.5mm 2mm;margin:.5mm 0}
 .lookup th,.lookup td{padding:0 .4mm .3mm;line-height:1}
 .lookups{margin:.4mm 0;gap:.4mm 2.5mm}
