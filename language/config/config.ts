@@ -60,7 +60,7 @@ export const settingsSchema = z
             spring: kind,
             springs: kind,
           })
-          .describe('What kinds of part are called here where the sheet itself speaks of them, such as "suplemento"')
+          .describe('What kinds of part are called here where the sheet itself mentions them, such as "suplemento"')
           .optional(),
       })
       .describe('How sheets are printed in this workspace')
