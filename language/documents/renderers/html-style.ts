@@ -227,7 +227,7 @@ thead .units{display:none}
 .log td .box{min-width:13mm}
 .listing,.listing tbody,.listing tr,.listing td{display:block}
 .listing caption{display:block}
-.listing thead,.listing colgroup{display:none}
+.listing thead,.listing colgroup,.listing td:empty{display:none}
 .drawing{overflow-x:auto}
 .picture{width:170mm!important;max-width:none}
 .listing tr{border-bottom:1pt solid;padding:1mm 0}
