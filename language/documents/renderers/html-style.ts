@@ -105,6 +105,11 @@ p.danger{border:3pt solid;padding:1mm 2mm;margin:1mm 0}
 .step.boxed>.words{grid-column:2}
 .step>.rows{grid-column:3;margin-left:2mm}
 .step>.rows.under{grid-column:1/4;justify-self:end;--box:calc(150mm/var(--units));margin-top:1mm}
+/* Over pages a browser lays rows of a grid on each other: boxes under a step are in its flow. */
+.step:has(>.under){display:flow-root}
+.step:has(>.under)>.number{float:left}
+.step:has(>.under)>.words{margin-left:13mm}
+.step:has(>.under)>.rows.under{display:table;margin-left:auto}
 .step>.limits,.step>.lookups,.step>.set,.step>.sign{grid-column:2/4}
 .step.logged>.words{display:grid;grid-template-columns:minmax(0,1fr) 42mm;column-gap:3mm}
 .step.logged>.words>*{grid-column:1}
