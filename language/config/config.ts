@@ -58,7 +58,7 @@ export const settingsSchema = z
           .describe('What print makes: the card, which has all; a record to fill in; or an instruction for the wall')
           .optional(),
         kinds: kindsSchema
-          .describe('What kinds of part are called here where the sheet itself speaks of them, such as "suplemento"')
+          .describe('What kinds of part are called here where the sheet itself mentions them, such as "suplemento"')
           .optional(),
       })
       .describe('How sheets are printed in this workspace')

@@ -14,7 +14,7 @@ export interface Sheet {
   readonly form: SheetForm | 'part' | 'certificate';
   /** BCP 47 tag of the fixed words. */
   readonly language: Language;
-  /** Words of an author's in another language; null: there are none, or nothing is said of theirs. */
+  /** Words of an author's in another language; null: there are none, or the author does not say. */
   readonly own: OwnLanguage | null;
   readonly paper: Paper;
   /** Title of the document, as a reader program shows it. */

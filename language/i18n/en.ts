@@ -18,7 +18,7 @@ export const en = {
   signals: { DANGER: 'DANGER', WARNING: 'WARNING', CAUTION: 'CAUTION', NOTICE: 'NOTICE' },
   /** How a list goes on: `a; b; and c`. */
   listEnd: '{head}; and {last}',
-  /** What kinds of part are called where the sheet itself speaks of them, as `[shim]`: a shop may have words of its own. */
+  /** What kinds of part are called where the sheet itself mentions them, as `[shim]`: a shop may have words of its own. */
   kinds: { shim: 'shim', shims: 'shims', spring: 'spring', springs: 'springs' },
   figures: {
     to: 'to',

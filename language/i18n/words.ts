@@ -43,7 +43,7 @@ export interface Words extends Filled<Omit<typeof en, 'steps' | 'pieces'>> {
   readonly inSentence: (title: string) => string;
 }
 
-/** What a shop calls kinds of part that the sheet itself speaks of: `suplemento` instead of `laina`. No braces, no `<`. */
+/** What a shop calls kinds of part that the sheet itself mentions: `suplemento` instead of `laina`. No braces, no `<`. */
 export type OwnWords = { readonly [kind in keyof typeof en.kinds]?: string };
 
 const made = new Map<string, Words>();

@@ -278,6 +278,6 @@ procedure example for holder at bench {
       diagnostics: [],
       hash: '',
     });
-    expect(sheet.blocks.flatMap(blockTexts)).toContain('Read ring of known size.');
+    expect(sheet.blocks.flatMap(blockTexts)).toContain('Read the ring of known size.');
   });
 });

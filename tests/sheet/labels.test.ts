@@ -1,4 +1,4 @@
-/** Labels: on paper of the size that is asked for, with a code that says what the words say. */
+/** Labels: on paper of the size that is wanted, with a code that says what the words say. */
 import { describe, expect, it } from 'vitest';
 import { buildLabels, type LabelKind, labelKinds } from '../../language/documents/labels/index.ts';
 import { languages } from '../../language/i18n/index.ts';

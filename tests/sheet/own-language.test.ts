@@ -4,6 +4,7 @@ import { checkFiles } from '../../language/db/workspace.ts';
 import { renderHtml } from '../../language/documents/renderers/html.ts';
 import { buildSheet } from '../../language/documents/traveler/index.ts';
 import type { Language } from '../../language/i18n/index.ts';
+import { fullMessage } from '../../language/model/diagnostic.ts';
 import { pdfOf } from '../../server/host/print/pdf.ts';
 
 const text = (head: string) => `shop taller "Taller" {
@@ -55,5 +56,7 @@ it('nothing is tagged where both are the same, or the author does not say', () =
 
 it('a code that no language has is reported', () => {
   const { diagnostics } = checkFiles([{ uri: 'a.rebuild', text: text(' language qqx') }]);
-  expect(diagnostics.map(({ rule }) => rule)).toContain('unknown-word');
+  expect(diagnostics.filter(({ rule }) => rule === 'unknown-word').map(fullMessage)).toEqual([
+    'No language has the code qqx, so a reader program cannot speak these words right. Write the code of ISO 639: en, es, de, pt, fr.',
+  ]);
 });

@@ -32,6 +32,18 @@ const pages = [
   { name: 'certificate', document: 'certificate-2198', words: 'Certificate of rebuild' },
 ];
 
+/** A label of each kind. */
+const labels = [
+  { name: 'label-tag', job: '2207', words: ['--kind', 'tag', '--unit', '5'], document: 'label-tag-2207-unit-5' },
+  { name: 'label-box', job: '2207', words: ['--kind', 'box'], document: 'label-box-2207' },
+  {
+    name: 'label-certificate',
+    job: '2198',
+    words: ['--kind', 'certificate', '--unit', '1'],
+    document: 'label-certificate-2198-unit-1',
+  },
+];
+
 /** Nothing in the window that is not about the work. */
 const settings = {
   'workbench.colorTheme': process.env.THEME ?? 'Default Light Modern',
@@ -113,6 +125,11 @@ function sheetPictures(): void {
       if (at < 0) throw new Error(`No page of ${document} says “${words}”.`);
       const which = ['-f', String(at + 1), '-l', String(at + 1), '-singlefile', '-r', '100', '-gray', '-png'];
       execFileSync('pdftoppm', [...which, file, join(folder, name)]);
+    }
+    for (const { name, job, words, document } of labels) {
+      handtight('label', job, ...words);
+      const how = ['-singlefile', '-r', '120', '-gray', '-png'];
+      execFileSync('pdftoppm', [...how, join(to, `${document}.pdf`), join(folder, name)]);
     }
   } finally {
     rmSync(to, { recursive: true, force: true });

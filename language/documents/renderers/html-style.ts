@@ -105,6 +105,11 @@ p.danger{border:3pt solid;padding:1mm 2mm;margin:1mm 0}
 .step.boxed>.words{grid-column:2}
 .step>.rows{grid-column:3;margin-left:2mm}
 .step>.rows.under{grid-column:1/4;justify-self:end;--box:calc(150mm/var(--units));margin-top:1mm}
+/* Over pages a browser lays rows of a grid on each other: boxes under a step are in its flow. */
+.step:has(>.under){display:flow-root}
+.step:has(>.under)>.number{float:left}
+.step:has(>.under)>.words{margin-left:13mm}
+.step:has(>.under)>.rows.under{display:table;margin-left:auto}
 .step>.limits,.step>.lookups,.step>.plan,.step>.set,.step>.sign{grid-column:2/4}
 .step.logged>.words{display:grid;grid-template-columns:minmax(0,1fr) 42mm;column-gap:3mm}
 .step.logged>.words>*{grid-column:1}
@@ -177,8 +182,11 @@ main>p{margin:.6mm 0}
 .listing .box{height:5.6mm}
 .cell{min-height:8.1mm}
 .row .label{font-size:9pt}
-.columns{font-size:9pt;line-height:1}
-.columns li{margin-top:.35mm}
+.columns{font-size:9pt;line-height:.98}
+.columns>div{padding:.4mm 1mm}
+.repair h2{font-size:11pt}
+.repair{margin-right:2mm}
+.columns li{margin-top:.25mm}
 p.danger{padding:.5mm 2mm;margin:.5mm 0}
 .lookup th,.lookup td{padding:0 .4mm .3mm;line-height:1}
 .lookups{margin:.4mm 0;gap:.4mm 2.5mm}
@@ -224,7 +232,7 @@ thead .units{display:none}
 .log td .box{min-width:13mm}
 .listing,.listing tbody,.listing tr,.listing td{display:block}
 .listing caption{display:block}
-.listing thead,.listing colgroup{display:none}
+.listing thead,.listing colgroup,.listing td:empty{display:none}
 .drawing{overflow-x:auto}
 .picture{width:170mm!important;max-width:none}
 .listing tr{border-bottom:1pt solid;padding:1mm 0}
