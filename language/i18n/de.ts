@@ -288,6 +288,8 @@ export const de: Catalogue = {
   },
   /** Of what is read at points and places. */
   plan: {
+    above: 'über {point}',
+    below: 'unter {point}',
     signs: { letters: 'Buchstaben', digits: 'Ziffern', 'letters or digits': 'Buchstaben oder Ziffern' },
     inWords: 'in Worten',
     failed: 'Nur wo nicht bestanden: {place} für {place}.',

@@ -288,6 +288,8 @@ export const en = {
   },
   /** Of what is read at points and places. */
   plan: {
+    above: 'above {point}',
+    below: 'below {point}',
     signs: { letters: 'letters', digits: 'digits', 'letters or digits': 'letters or digits' },
     inWords: 'in words',
     failed: 'For each {place} that failed.',

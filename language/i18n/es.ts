@@ -282,6 +282,8 @@ export const es: Catalogue = {
   },
   /** Of what is read at points and places. */
   plan: {
+    above: 'por encima de {point}',
+    below: 'por debajo de {point}',
     signs: { letters: 'letras', digits: 'cifras', 'letters or digits': 'letras o cifras' },
     inWords: 'con palabras',
     failed: 'Para cada {place} que no pasó.',

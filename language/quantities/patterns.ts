@@ -52,7 +52,7 @@ export const quantityNumberPart: string = `(?:${spaced}|${numberPart})`;
  * Source of the pattern of a bare number, for a sticky expression with the `u` flag; not followed by a letter. Before the
  * other end of a range, in a row of figures and in parentheses, separated digits are one number too.
  */
-export const numberPattern: string = `(?:${spaced}(?=\\.\\.|\\)| times|, ?\\d| ?\\})|${numberPart}${numberEnds})`;
+export const numberPattern: string = `(?:${spaced}(?=\\.\\.|\\)| (?:times|letters|digits)|, ?\\d| ?\\})|${numberPart}${numberEnds})`;
 
 /**
  * Source of the pattern of one quantity (number, blanks or none, unit), for a sticky expression with the `u` flag.

@@ -86,6 +86,7 @@ const rows: readonly Row[] = [
   ['steps', 'choose shim to bring opening to @ bar'],
   ['steps', 'set opening to @ bar'],
   ['steps', 'wash nut in solvent takes @ min'],
+  ['steps', 'record look as @ digits'],
   ['steps', 'fit nut @'],
   ['like', 'after torque nut (@) in build { wait 1 min }'],
   ['job', 'unit @ number A'],

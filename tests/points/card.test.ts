@@ -64,6 +64,10 @@ describe('the card of a pump', () => {
   it('has units across where there are points alone', () => {
     const [governor] = tablesOf(pump(two), 'prove/test governor');
     expect(governor!.columns.map(({ head }) => head)).toEqual(['Point', 'At', 'Limit', 'Unit 1', 'Unit 2']);
+    expect(governor!.rows.map((row) => plain(row[2]!.text))).toEqual([
+      '1025 to 1055 rpm',
+      '1090 to 1150 rpm, above break-off begins',
+    ]);
   });
 
   it('loses none of 24 points and 6 places', () => {

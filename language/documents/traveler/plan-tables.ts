@@ -126,7 +126,14 @@ function tableOf({ context, figures, plan, test }: Asked, title: string, lines: 
         return [
           { text: head === '' ? capital(pointWords(procedure, test, name ?? '')) : head, strong: true },
           ...(hasPoints ? [{ text: point.at.join(', ') }] : []),
-          ...(limited ? [{ text: limitWords(context, point, units), strong: true }] : []),
+          ...(limited
+            ? [
+                {
+                  text: [limitWords(context, point, units), ...beyondWords(context, test, point)].join(', '),
+                  strong: true,
+                },
+              ]
+            : []),
           ...boxes(line).map(({ column, place }): Cell => {
             const id = readingId({ test, point: name, place: place?.name ?? null });
             return { text: firstRead(context, column.unit, id, asFound), fill: true };
@@ -161,6 +168,13 @@ function titleOf(context: PrintContext, { step, unitRead, plan }: StepFigures, t
 /** The box for the spread has its limit in it, small: what is written goes beside. */
 function spreadCell({ spread }: PointFigures): Cell {
   return { text: spread === null ? '' : spread.value || lineOf(spread) };
+}
+
+/** `above break-off begins`. */
+function beyondWords({ words, procedure }: PrintContext, test: string, { point }: PointFigures): string[] {
+  if (point === null || point.beyond === null) return [];
+  const { way, point: earlier } = point.beyond;
+  return [words.plan[way]({ point: words.inSentence(pointWords(procedure, test, earlier)) })];
 }
 
 /** What a unit is held to at a point; of a unit that nobody knows yet, for each part number. */
