@@ -290,6 +290,18 @@ describe('dunked-part. Not:', () => {
     ).toHaveLength(1);
   });
 
+  it.each(['rinse needle in cal-oil', 'wipe needle with "lint-free cloth"'])(
+    'nor does %s reach it there',
+    (cleaned) => {
+      expect(
+        messages(
+          procedureWith({ receive: (sound) => `${sound}\n    stage dip at tank {\n      ${cleaned}\n    }` }),
+          'dunked-part',
+        ),
+      ).toHaveLength(1);
+    },
+  );
+
   it('a guard that stays on is one finding', () => {
     expect(found(procedureWith({ clean: without('remove nut') }))).toEqual(['5.2 guard-in-the-wash']);
   });

@@ -52,10 +52,10 @@ export const protection: Bundle = {
   'It is buffed': 'Es wird poliert',
   'It is blasted': 'Es wird gestrahlt',
   'Parts are washed in {0}': 'Teile werden gewaschen ({0})',
-  'The {0} {1} washed while the {2} shuts {3} in.':
-    '{0} {en1, select, are {werden} other {wird}} gewaschen, während {2} noch {3} einschließt.',
-  'the bath does not reach {0}, and fluid that runs in does not run out.':
-    'das Bad erreicht {0} nicht, und was hineinläuft, läuft nicht heraus.',
+  'The {0} {1} cleaned while the {2} shuts {3} in.':
+    '{0} {en1, select, are {werden} other {wird}} gereinigt, während {2} noch {3} einschließt.',
+  'neither bath nor rag reaches {0}, and fluid that runs in does not run out.':
+    'weder Bad noch Lappen erreicht {0}, und was hineinläuft, läuft nicht heraus.',
   'Take {0} out first, or clean only the outside.': 'Zuerst {0} herausnehmen, oder nur außen reinigen.',
   '{0} is covered here and has not been cleaned{1}.': '{0} wird hier bedeckt und ist nicht gereinigt worden{1}.',
   ' since the unit came in': ' seit der Annahme der Einheit',

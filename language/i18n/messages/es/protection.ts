@@ -50,9 +50,9 @@ export const protection: Bundle = {
   'It is buffed': 'Se pule',
   'It is blasted': 'Se chorrea',
   'Parts are washed in {0}': 'Se lavan piezas ({0})',
-  'The {0} {1} washed while the {2} shuts {3} in.': '{0} se lava mientras {2} encierra {3}.',
-  'the bath does not reach {0}, and fluid that runs in does not run out.':
-    'el baño no llega a {0}, y el líquido que entra no sale.',
+  'The {0} {1} cleaned while the {2} shuts {3} in.': '{0} se limpia mientras {2} encierra {3}.',
+  'neither bath nor rag reaches {0}, and fluid that runs in does not run out.':
+    'ni el baño ni el trapo llegan a {0}, y el líquido que entra no sale.',
   'Take {0} out first, or clean only the outside.': 'Sacar antes {0}, o limpiar solo el exterior.',
   '{0} is covered here and has not been cleaned{1}.': '{0} se cubre aquí y no se ha limpiado{1}.',
   ' since the unit came in': ' desde que llegó la unidad',
