@@ -191,4 +191,16 @@ export const gates: Bundle = {
     'Diese Kontrolle sagt, was geläppt wird und was Ausschuss ist, aber nicht, was so gut ist.',
   'faces that need no lapping get lapped.': 'Flächen werden geläppt, die es nicht brauchen.',
   'Write “reuse if "…"”.': '„reuse if "…"“ schreiben.',
+  'This judges the {0}, and {1} touches nothing of {2}.':
+    'Hier {en2, select, them {werden} other {wird}} {0} beurteilt, und die Nacharbeit {1} ändert daran nichts.',
+  'the same part comes back to the same check, until the tries are used up.':
+    'dasselbe Teil kommt zur selben Kontrolle zurück, bis die Versuche verbraucht sind.',
+  'Name a repair that renews, laps, cleans or resets {0}.':
+    'Eine Nacharbeit nennen, die {0} ersetzt, läppt, reinigt oder neu einstellt.',
+  'one of them': 'eines davon',
+  'The repair is here.': 'Hier steht die Nacharbeit.',
+  'Repair {0} does not {1} the {2}.': 'In der Nacharbeit {0} fehlt „{1}“ für {2}.',
+  'whoever is sent here trusts the name, and the unit goes back as it came.':
+    'wer hierher geschickt wird, verlässt sich auf den Namen, und die Einheit geht zurück, wie sie kam.',
+  'Write “{0} {1}” in it, or give it another name.': 'Darin „{0} {1}“ schreiben, oder ihr einen anderen Namen geben.',
 };

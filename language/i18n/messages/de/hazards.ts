@@ -47,4 +47,12 @@ export const hazards: Bundle = {
   'people who look for danger skip a NOTICE.': 'wer auf Gefahren achtet, überliest ein NOTICE.',
   'Write CAUTION if it can cause a minor injury, WARNING if it can maim or kill, DANGER if it will.':
     'CAUTION schreiben, wenn es leicht verletzen kann, WARNING, wenn es schwer verletzen oder töten kann, DANGER, wenn es das tun wird.',
+  'The flash point of {0} is {1}: it need not be heated to burn.':
+    'Der Flammpunkt von {0} ist {1}: das brennt auch ohne Erwärmen.',
+  'This bath is at a hot station, no temperature is given, and the flash point of {0} is {1}.':
+    'Dieses Bad steht an einem heißen Arbeitsplatz, eine Temperatur ist nicht angegeben, und der Flammpunkt von {0} ist {1}.',
+  'Use a fluid with a flash point well above room temperature, or wipe with a little of it from a safety can.':
+    'Eine Flüssigkeit mit einem Flammpunkt deutlich über Raumtemperatur verwenden, oder mit wenig davon aus einer Sicherheitskanne abwischen.',
+  'Write how warm the bath is, as in “at 40..45 °C”, well below that.':
+    'Schreiben, wie warm das Bad ist, zum Beispiel „at 40..45 °C“, deutlich darunter.',
 };

@@ -86,8 +86,6 @@ export const order: Bundle = {
     '{0} Schrauben halten {1}, aber nichts sagt, in welcher Reihenfolge sie angezogen werden.',
   'tightened on one side first, it tilts, warps and leaks on the other side.':
     'zuerst an einer Seite angezogen, verkantet und verzieht es sich und leckt an der anderen.',
-  'Write “in cross pattern”, or the order in quotes.':
-    '„in cross pattern“ schreiben, oder die Reihenfolge in Anführungszeichen.',
   'Torque in cross pattern': 'Über Kreuz anziehen',
   'After this, write “check {0} {1} "…"” with how it should feel.':
     'Danach „check {0} {1} "…"“ schreiben, und wie es sich anfühlen muss.',
@@ -216,4 +214,70 @@ export const order: Bundle = {
   '{0} still has its guard on when the {1} goes in.': '{0} trägt noch den Schutz, wenn {1} hineingeht.',
   'the guard is in the way, or is built in.': 'der Schutz ist im Weg oder wird eingebaut.',
   'Remove the {0} first.': 'Zuerst {0} ausbauen.',
+  'The {0} cannot be turned while the {1} {2} on.':
+    '{0} lässt sich nicht drehen, solange {1} darauf {en2, select, are {sitzen} other {sitzt}}.',
+  'nothing reaches it there, and the setting leaves unlocked, or is locked by the cap alone.':
+    'dort kommt nichts heran, und die Einstellung geht ungekontert hinaus oder wird nur von der Kappe gehalten.',
+  'Take the {0} off before this step, and put {1} on when the lock is tight.':
+    '{0} vor diesem Schritt abnehmen, und erst aufsetzen, wenn fest gekontert ist.',
+  'The {0} is lined up when the {1} {2} tight already.': '{0} wird ausgerichtet, wenn {1} schon fest {2}.',
+  'it no longer moves, or it is forced and what holds it is loose again.':
+    'es bewegt sich nicht mehr, oder mit Gewalt lockert sich wieder, was es hält.',
+  'Line it up when the joint is hand-tight, before it is torqued.':
+    'Ausrichten, wenn die Verbindung handfest ist, vor dem Anziehen mit Drehmoment.',
+  'The {0} is {1} after it was marked.': '{0} wird nach dem Kennzeichnen {1}.',
+  'the wheel takes the mark off or makes it unreadable, and the unit cannot be led back to its job.':
+    'die Scheibe nimmt die Kennzeichnung weg oder macht sie unlesbar, und die Einheit lässt sich ihrem Auftrag nicht mehr zuordnen.',
+  'Mark it after this step.': 'Nach diesem Schritt kennzeichnen.',
+  'Write “in cross pattern”, or the order in words: in "…".':
+    '„in cross pattern“ schreiben, oder die Reihenfolge in Worten: in "…".',
+  'The {0} {1} always renewed, but {2} in place while the joint over {3} is released and tightened again.':
+    'Stets zu ersetzen ({0}), {2} aber eingebaut, während die Verbindung darüber gelöst und wieder angezogen wird.',
+  stay: 'bleiben',
+  stays: 'bleibt',
+  'Write “discard {0}” where the joint is open, and “fit {1}” before it is tightened. Where the family renews it at a rebuild only, write “renewed at rebuild” there.':
+    '„discard {0}“ schreiben, wo die Verbindung offen ist, und „fit {1}“, bevor sie angezogen wird. Wird es nur bei der Instandsetzung ersetzt, in der Baureihe „renewed at rebuild“ schreiben.',
+  'The {0} went in new, but {1} been tightened and released since, and {2} back in.':
+    '{0} {en1, select, have {wurden} other {wurde}} neu eingebaut, aber seither angezogen und gelöst, und {en2, select, go {kommen} other {kommt}} wieder hinein.',
+  have: 'haben',
+  has: 'hat',
+  'If a new one is needed at a rebuild only, write “renewed at rebuild” in the family.':
+    'Braucht es nur bei der Instandsetzung ein neues, in der Baureihe „renewed at rebuild“ schreiben.',
+  'The {0} is built in dry, and nothing puts oil on it before it moves.':
+    '{0} wird trocken eingebaut, und vor der ersten Bewegung kommt kein Öl daran.',
+  'the first turns run metal on metal, before any oil gets there.':
+    'die ersten Umdrehungen laufen Metall auf Metall, bevor Öl hinkommt.',
+  'Write “oil {0} with” and the oil before this step, or “fitted dry” in the family if it runs dry.':
+    'Vor diesem Schritt „oil {0} with“ und das Öl schreiben, oder in der Baureihe „fitted dry“, wenn es trocken läuft.',
+  'The {0} is let go while the {1} is not in place.': '{0} wird losgelassen, während {1} nicht eingebaut ist.',
+  'nothing holds it then, and it flies.': 'dann hält nichts, und es fliegt weg.',
+  'Fit the {0} first, and let the spring go into it.': 'Zuerst {0} einbauen, und die Feder hinein entlasten.',
+  'The {0} holds the {1}, and {2} while nothing else holds it.': '{0} hält {1} und {2}, während sonst nichts hält.',
+  'goes on': 'wird eingebaut',
+  'comes off': 'wird ausgebaut',
+  'a loaded spring flies into the face of whoever lets it go.':
+    'eine gespannte Feder fliegt dem ins Gesicht, der sie loslässt.',
+  'Write “compress {0} in "…"” before this step{1}.': 'Vor diesem Schritt „compress {0} in "…"“ schreiben{1}.',
+  ', and “release” when it is out': ', und „release“, wenn es ausgebaut ist',
+  'The {0} is turned by an angle, which stretches it, and the old one goes back in unmeasured.':
+    '{0} wird um einen Winkel gedreht und dabei gestreckt, und das alte Teil kommt ungemessen wieder hinein.',
+  'a bolt that has yielded once necks at the second turn, and holds less or breaks.':
+    'eine Schraube, die einmal über die Streckgrenze ging, schnürt sich beim zweiten Mal ein und hält weniger oder bricht.',
+  'Write “renewed” at {0} in the family, or measure its length against a limit before it goes in.':
+    'In der Baureihe bei {0} „renewed“ schreiben, oder vor dem Einbau die Länge gegen einen Grenzwert messen.',
+  'The {0} is oiled when it is already run down.': '{0} wird geölt, wenn es schon eingedreht ist.',
+  'no oil gets between the threads there, and the torque goes into friction instead of clamp.':
+    'dort kommt kein Öl mehr ins Gewinde, und das Drehmoment geht in Reibung statt in Klemmkraft.',
+  'Oil it before “run-down {0}”.': 'Vor „run-down {0}“ ölen.',
+  'The {0} is run down dry, and the family says “threads oiled”.':
+    '{0} wird trocken eingedreht, und die Baureihe sagt „threads oiled“.',
+  'dry, the same torque gives far less clamp, and the threads gall.':
+    'trocken ergibt dasselbe Drehmoment viel weniger Klemmkraft, und das Gewinde frisst.',
+  'Write “oil {0} with” and the oil before this step.': 'Vor diesem Schritt „oil {0} with“ und das Öl schreiben.',
+  'The {0} {1} clamped at {2}, and the {3} {4} unclamped here.':
+    '{0} {1} in {2} eingespannt, aber hier {en4, select, are {werden} other {wird}} {3} ausgespannt.',
+  'the hand looks for a second vise, and what is really clamped goes on in it.':
+    'der Monteur sucht einen zweiten Schraubstock, und was wirklich eingespannt ist, bleibt eingespannt.',
+  'Write “unclamp {0}”, or clamp what is to be held.':
+    '„unclamp {0}“ schreiben, oder einspannen, was gehalten werden soll.',
 };

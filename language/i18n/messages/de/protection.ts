@@ -108,8 +108,6 @@ export const protection: Bundle = {
     'eine verkratzte oder fleckige Fläche leckt, und das zeigt sich erst am Prüfgerät.',
   'Write “check {0} "…"” before this step, with what to look for.':
     '„check {0} "…"“ vor diesen Schritt schreiben, und worauf zu achten ist.',
-  'The {0} and the {1} are a lapped pair and go together dry.':
-    '{0} und {1} sind ein geläpptes Paar und kommen trocken zusammen.',
   'the first stroke can seize them.': 'beim ersten Hub können sie fressen.',
   'Rinse both in clean test oil first.': 'Zuerst beide in sauberem Prüföl spülen.',
   'The {0} are lapped or matched and {1} together.': '{0} sind geläppt oder gepaart und {1} zusammen.',
@@ -201,4 +199,32 @@ export const protection: Bundle = {
     '{0} {1} nach dem Waschen mit Wasser oder Waschmittel trocken zusammen.',
   'steel with no oil film rusts inside, where nobody sees it.': 'Stahl ohne Ölfilm rostet innen, wo es niemand sieht.',
   'Rinse {0} in test oil or oil {1} first.': 'Zuerst in Prüföl spülen oder ölen.',
+  'The {0} and the {1} are a lapped pair and go together {2}.':
+    '{0} und {1} sind ein geläpptes Paar und kommen {2} zusammen.',
+  dry: 'trocken',
+  'in preserving oil': 'mit Konservierungsöl',
+  'it is thick and gums the fit: the needle sticks at the first test, and on the engine when it is cold.':
+    'es ist dick und verklebt die Passung: die Nadel hängt bei der ersten Prüfung, und am Motor, wenn er kalt ist.',
+  'Clean {0} another way: {1} spoils {2}.': '{0} anders reinigen: {1} verdirbt {2}.',
+  'The {0} must never get into {1} ({2}), as the family says.': 'Laut Baureihe darf dies nie in {1} ({2}): {0}.',
+  'it swells, corrodes or loses its grease there, and looks no different until it fails.':
+    'dort quillt es, korrodiert oder verliert sein Fett, und man sieht es ihm nicht an, bis es versagt.',
+  'Write “except {0}”, and clean {1} another way.': '„except {0}“ schreiben, und {1} anders reinigen.',
+  'Take {0} out of this step, and clean {1} another way.': '{0} aus diesem Schritt nehmen und anders reinigen.',
+  'in test oil': 'mit Prüföl',
+  'in assembly oil': 'mit Montageöl',
+  'The {0} {1} fitted {2}{3}.': '{0} {en1, select, are {werden} other {wird}} {2} eingebaut{3}.',
+  ', and the family says “fitted {0}”': ', und die Baureihe sagt „fitted {0}“',
+  'oil there keeps it from gripping or sealing, or feeds a false reading.':
+    'mit Öl greift oder dichtet es nicht, oder es verfälscht den Messwert.',
+  'it is thick, gums fine fits and holds grit: it is for what is put away.':
+    'es ist dick, verklebt feine Passungen und hält Schmutz fest: es ist für das, was eingelagert wird.',
+  'it is scuffed, twisted or stuck before the first fluid reaches it.':
+    'es reibt auf, verdreht sich oder hängt, bevor die erste Flüssigkeit hinkommt.',
+  'Blow-dry or wipe {0} before this step, or leave {1} out of the rinse.':
+    '{0} vor diesem Schritt trocken blasen oder abwischen, oder nicht mitspülen.',
+  'Rinse {0} in clean oil instead, or write “fitted with preservative” in the family.':
+    '{0} stattdessen in sauberem Öl spülen, oder in der Baureihe „fitted with preservative“ schreiben.',
+  'Write “oil {0} with” and the right fluid before this step.':
+    'Vor diesem Schritt „oil {0} with“ und die richtige Flüssigkeit schreiben.',
 };

@@ -158,4 +158,32 @@ export const tools: Bundle = {
     'niemand weiß, was eine festsitzende Verbindung braucht, und ein einmal überlasteter Schlüssel stimmt danach bei keinem Drehmoment mehr.',
   'Use a socket and breaker bar, and name them in quotes.':
     'Steckschlüssel und Knebel nehmen, und sie in Anführungszeichen nennen.',
+  'The {0} is turned by {1} after its torque, and nothing is named that shows an angle.':
+    '{0}: nach dem Drehmoment wird um {1} weitergedreht, und nichts ist genannt, was einen Winkel zeigt.',
+  'by eye it is off by ten degrees or more, and there is no torque at the end that would tell.':
+    'nach Augenmaß sind es zehn Grad oder mehr daneben, und am Ende gibt es kein Drehmoment, an dem es auffiele.',
+  'Name the angle gauge: in the shop as a tool with a range in °, or here in quotes, with "angle disc".':
+    'Den Winkelmesser nennen: in der Werkstatt als Werkzeug mit einem Bereich in °, oder hier in Anführungszeichen, with "angle disc".',
+  '{0} was calibrated on {1} and is due on {2}, {3} years later.':
+    '{0} wurde am {1} kalibriert und ist am {2} fällig, {3} Jahre später.',
+  'no tool stays true for so long, and every reading on it would be certified.':
+    'so lange bleibt kein Werkzeug genau, und jeder Messwert damit würde bescheinigt.',
+  'Correct one of the two dates.': 'Eines der beiden Daten berichtigen.',
+  '{0} was due on {1}, before this procedure was approved on {2}.':
+    '{0} war am {1} fällig, bevor diese Anweisung am {2} freigegeben wurde.',
+  'nothing that is read on it can be certified.': 'nichts, was damit abgelesen wird, lässt sich bescheinigen.',
+  'Write the dates of its present calibration in {0}, or name another tool.':
+    'In {0} die Daten der jetzigen Kalibrierung schreiben, oder ein anderes Werkzeug nennen.',
+  'The tool is declared here.': 'Das Werkzeug ist hier angegeben.',
+  '{0} is held {1} {2} {3}, and {4} is accurate to ±{5}.':
+    '{0} wird mit {1} Abstand gehalten ({2} {3}), und {4} ist auf ±{5} genau.',
+  'the pressure that is held may really be at the opening, and a good seat is taken for a leaking one.':
+    'der Haltedruck kann in Wirklichkeit schon der Öffnungsdruck sein, und ein guter Sitz wird für undicht gehalten.',
+  'Hold it further off, or read it on a finer gauge.':
+    'Mit mehr Abstand halten, oder auf einem feineren Manometer ablesen.',
+  'A pass of {0} is below the scale of {1}.': 'Ein Durchgang mit {0} liegt unter der Skala von {1}.',
+  'the wrench never clicks there, and the first bolt takes all that the others should share.':
+    'dort löst der Schlüssel nie aus, und die erste Schraube bekommt allein, was sich alle teilen sollten.',
+  'Name a smaller wrench for the first passes as well, begin higher, or do them “by hand” in words.':
+    'Für die ersten Durchgänge auch einen kleineren Schlüssel nennen, höher beginnen, oder in Worten „by hand“ schreiben.',
 };
