@@ -25,7 +25,7 @@ export const hazards: Bundle = {
     'Dieses Bad hat {0}, ohne obere Grenze, und der Flammpunkt von {1} ist {2}.',
   'This bath is at {0}, and the flash point of {1} is {2}.': 'Dieses Bad hat {0}, und der Flammpunkt von {1} ist {2}.',
   'from its flash point up it gives off vapor that a spark lights, and the whole tank can burn.':
-    'ab dem Flammpunkt gibt sie Dampf ab, den ein Funke entzündet, und die ganze Wanne kann brennen.',
+    'ab dem Flammpunkt gibt die Flüssigkeit Dampf ab, den ein Funke entzündet, und die ganze Wanne kann brennen.',
   'Write the highest temperature that the bath may reach, well below that: {0}.':
     'Die höchste Temperatur schreiben, die das Bad erreichen darf, deutlich darunter: {0}.',
   'Keep the bath well below that: {0}. Or use a fluid with a higher flash point.':

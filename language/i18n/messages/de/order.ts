@@ -9,19 +9,19 @@ export const order: Bundle = {
     '{0} und alles dazwischen vor diesem Schritt lösen und ausbauen.',
   were: 'wurden',
   was: 'wurde',
-  'The {0} {1} discarded, and there is no new one {2}.': '{0} {1} entsorgt, und es gibt keinen Ersatz {2}.',
+  'The {0} {1} discarded, and there is no new one {2}.': '{0} {1} entsorgt, und {2} gibt es keinen Ersatz.',
   '{0} not come in the kit, and the unit would be built without {1}.':
-    '{en0, select, they_do {sie sind} other {es ist}} nicht im Reparatursatz, und die Einheit würde ohne {1} zusammengebaut.',
+    '{en0, select, they_do {sie sind} other {es ist}} nicht im Reparatursatz, und die Einheit würde unvollständig zusammengebaut.',
   'they do': 'sie',
   'it does': 'es',
   'Write “renew {0}” and fit {1} first. If the old {2} good, write remove instead of discard.':
     '„renew {0}“ schreiben und zuerst einbauen. Ist das alte Teil gut, remove statt discard schreiben.',
   'ones are': 'die alten sind',
   'one is': 'das alte ist',
-  'when the {0} goes over {1}': 'wenn {0} darüber kommt',
+  'when the {0} goes over {1}': 'beim Aufsetzen von {0}',
   'at the end': 'am Ende',
   'The {0} is still in its own place when it has to guard {1}.':
-    '{0} ist noch an seinem eigenen Platz, soll aber {1} schützen.',
+    '{0} ist noch am eigenen Platz, soll aber {1} schützen.',
   'a face': 'eine Fläche',
   'it cannot be in two places, and the face is not bare yet.':
     'an zwei Stellen zugleich geht nicht, und die Fläche liegt noch gar nicht frei.',
@@ -72,10 +72,10 @@ export const order: Bundle = {
     'es würde nichts einstellen, und es fiele nicht auf, wenn die Einheit ohne es geschlossen wird.',
   'At part {0}, write “bears on” and the part that it comes up against.':
     'Beim Teil {0} „bears on“ und das Teil schreiben, gegen das es drückt.',
-  'The new {0} {1} in with the preservative still on.': 'Neuteil ({0}) {1} mit Konservierung hinein.',
+  'The new {0} {1} in with the preservative still on.': '{0} {1} neu und noch konserviert hinein.',
   go: 'gehen',
   goes: 'geht',
-  'it gums up lapped fits and holds grit.': 'sie verklebt geläppte Passungen und hält Schmutz fest.',
+  'it gums up lapped fits and holds grit.': 'die Konservierung verklebt geläppte Passungen und hält Schmutz fest.',
   'Write “rinse {0}{1}” before this step, or “ready to fit” if {2} clean in a bag.':
     '„rinse {0}{1}“ vor diesen Schritt schreiben, oder „ready to fit“, wenn {2} sauber im Beutel kommt.',
   ' in {0}': ' in {0}',
@@ -94,7 +94,7 @@ export const order: Bundle = {
   'The {0} must move freely, but no step after this checks whether it does.':
     '{0} muss sich frei bewegen, aber kein späterer Schritt kontrolliert das.',
   'a tightened joint can bind it, and then it sticks on the engine.':
-    'eine angezogene Verbindung kann es klemmen, und dann hängt es am Motor.',
+    'eine angezogene Verbindung kann es einklemmen, und dann hängt es am Motor.',
   'Nothing holds the unit while the {0} is {1}.': 'Nichts hält die Einheit, während {0} {1} wird.',
   'broken loose': 'gelöst',
   'it turns in the hand, and the wrench slips': 'sie dreht sich in der Hand, und der Schlüssel rutscht ab',
@@ -102,7 +102,7 @@ export const order: Bundle = {
     'sie dreht sich in der Hand, und das Drehmoment ist nicht das, was der Schlüssel zeigt',
   'Clamp it first, or write “held by "…"” in this step.':
     'Zuerst einspannen, oder in diesem Schritt „held by "…"“ schreiben.',
-  'The {0} goes on the {1}, which {2} not in place yet.': '{0} gehört auf {1}: das ist noch nicht eingebaut.',
+  'The {0} goes on the {1}, which {2} not in place yet.': '{0} gehört auf etwas, das noch nicht eingebaut ist ({1}).',
   'there is nothing to fit it on, and the bench hand stops or guesses what is missing.':
     'es gibt nichts, worauf es passt, und der Monteur hält an oder rät, was fehlt.',
   'Fit {0} first, or in the same step.': 'Zuerst {0} einbauen, oder im selben Schritt.',
@@ -137,13 +137,16 @@ export const order: Bundle = {
   'the bench hand reaches into an empty tray.': 'der Monteur greift in eine leere Schale.',
   'Write “send {0} to {1}” after the work on {2} is done.': 'Nach der Arbeit daran „send {0} to {1}“ schreiben.',
   'The {0} {1} not in place when the {2} closes over {3}.': '{0} {1} nicht eingebaut, wenn {2} darüber schließt.',
-  'the unit would be built without {0}.': 'die Einheit würde ohne {0} zusammengebaut.',
-  'Fit {0} before this step.': '{0} vor diesem Schritt einbauen.',
+  'the unit would be built without {0}.': 'die Einheit würde unvollständig zusammengebaut.',
+  'Fit {0} before this step.':
+    '{en0, select, it {Vor diesem Schritt einbauen.} them {Vor diesem Schritt einbauen.} other {{0} vor diesem Schritt einbauen.}}',
   'At the end the {0} {1} {2}.': 'Am Ende {1} {0} {2}.',
-  'the unit would leave without {0}.': 'die Einheit würde ohne {0} das Haus verlassen.',
-  '{0} in the family.': '{0} in der Baureihe.',
-  'Fit them, or write “supplied loose” at these parts': 'Einbauen, oder bei diesen Teilen „supplied loose“ schreiben',
-  'Fit it, or write “supplied loose” at the part': 'Einbauen, oder beim Teil „supplied loose“ schreiben',
+  'the unit would leave without {0}.': 'die Einheit würde unvollständig das Haus verlassen.',
+  '{0} in the family.': '{0}.',
+  'Fit them, or write “supplied loose” at these parts':
+    'Einbauen, oder in der Baureihe bei diesen Teilen „supplied loose“ schreiben',
+  'Fit it, or write “supplied loose” at the part':
+    'Einbauen, oder in der Baureihe beim Teil „supplied loose“ schreiben',
   'in place for trial only': 'nur zur Probe eingebaut',
   'on as a guard only': 'nur als Schutz aufgesetzt',
   'not in place': 'nicht eingebaut',
@@ -201,15 +204,15 @@ export const order: Bundle = {
   'The {0} is torqued while the {1} inside {2} not in place.':
     '{0} wird mit Drehmoment angezogen, während innen {1} fehlt.',
   'the unit is closed without what belongs inside.': 'die Einheit wird ohne das geschlossen, was hineingehört.',
-  'Fit {0} first.': 'Zuerst {0} einbauen.',
+  'Fit {0} first.': '{en0, select, it {Zuerst einbauen.} them {Zuerst einbauen.} other {Zuerst {0} einbauen.}}',
   'The {0} carries port {1}, but is only hand-tight when pressure comes on.':
     '{0} trägt den Anschluss {1}, ist aber nur handfest, wenn Druck aufkommt.',
   'it leaks at its thread, and the leak is blamed on the unit.':
     'es leckt am Gewinde, und die Schuld bekommt die Einheit.',
   'Torque {0} before this step.': '{0} vor diesem Schritt mit Drehmoment anziehen.',
-  'The {0} goes under the {1}, which {2} already on.': '{0} gehört unter {1}: das ist schon eingebaut.',
+  'The {0} goes under the {1}, which {2} already on.': '{0} gehört unter etwas, das schon eingebaut ist ({1}).',
   'it cannot get past {0}, and a hand that forces it scores both parts.':
-    'an {0} kommt es nicht vorbei, und mit Gewalt werden beide Teile verkratzt.',
+    'daran kommt es nicht vorbei, und mit Gewalt werden beide Teile verkratzt.',
   'Fit it earlier, or take {0} off first.': 'Früher einbauen, oder zuerst {0} ausbauen.',
   '{0} still has its guard on when the {1} goes in.': '{0} trägt noch den Schutz, wenn {1} hineingeht.',
   'the guard is in the way, or is built in.': 'der Schutz ist im Weg oder wird eingebaut.',

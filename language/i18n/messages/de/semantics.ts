@@ -61,7 +61,7 @@ export const semantics: Bundle = {
     '{0} ist wie {1}, und so weiter über mehr als {2} Anweisungen: dem kann niemand folgen, und es wird nicht geprüft. Wie eine ausgeschriebene Anweisung machen.',
   '{0} is not a count: write a whole number, at least {1}, such as {2}.':
     '{0} ist keine Anzahl: eine ganze Zahl schreiben, mindestens {1}, zum Beispiel {2}.',
-  '{0} is a {1}, and {2} is a {3}': '{0} verlangt {1}, und {2} ist {3}',
+  '{0} is a {1}, and {2} is a {3}': '{0}: hier gehört {1} hin, und {2} ist {3}',
   '{0} cannot be {1}': '{0}: {1} kann nicht sein',
   '{0}: {1}. Write, for example, {2}.': '{0}: {1}. Zum Beispiel {2} schreiben.',
   '{0}: {1}. Check the number, its sign and its unit.': '{0}: {1}. Zahl, Vorzeichen und Einheit prüfen.',

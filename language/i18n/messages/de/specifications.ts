@@ -63,7 +63,7 @@ export const specifications: Bundle = {
     'der Wert wird notiert, und das Teil kommt hinein, wie er auch ist.',
   'Write “within” and a spec or a limit.': '„within“ und eine Vorgabe oder einen Grenzwert schreiben.',
   'Test {0} reads {1}, but no limit says what is good.':
-    'Die Prüfung {0} liest ab ({1}), aber kein Grenzwert sagt, was gut ist.',
+    'Bei der Prüfung {0} wird {1} abgelesen, aber kein Grenzwert sagt, was gut ist.',
   'one person passes what the next one opens again.': 'der eine lässt gelten, was der Nächste wieder öffnet.',
   'Test {0} says where the pressure fall starts, but not how long it may take.':
     'Die Prüfung {0} sagt, wo der Druckabfall beginnt, aber nicht, wie lange er dauern darf.',

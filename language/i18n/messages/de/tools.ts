@@ -14,7 +14,7 @@ export const tools: Bundle = {
   'Write “length” at {0} in the shop, measured from the mark on its grip to the square drive. Or set the adapter “at 90°”, where it changes nothing.':
     'In der Werkstatt bei {0} „length“ schreiben, gemessen von der Marke am Griff bis zum Vierkant. Oder den Adapter „at 90°“ setzen, wo er nichts ändert.',
   '“{0}” extends beyond the square drive.': '„{0}“ ragt über den Vierkant hinaus.',
-  'unless it is turned to 90°, {0}.': 'wird er nicht auf 90° gestellt: {0}.',
+  'unless it is turned to 90°, {0}.': 'außer bei 90° gilt: {0}.',
   'Write its length after the wrench, such as “and adapter 50 mm at 0°”, so that the sheet gives the setting.':
     'Die Länge hinter dem Schlüssel schreiben, zum Beispiel „and adapter 50 mm at 0°“, damit das Blatt die Einstellung angibt.',
   '{0} {1}, which is off the scale of {2}.': '{0} {1}: außerhalb der Skala von {2}.',
@@ -26,10 +26,11 @@ export const tools: Bundle = {
   '{0}, so nobody can see whether the reading is inside.': '{0}, also sieht niemand, ob der Messwert darin liegt.',
   'its last digit steps over the limit': 'die letzte Ziffer überspringt den Grenzwert',
   'the eye cannot read finer than half a mark': 'das Auge liest nicht feiner als einen halben Teilstrich',
-  'Use a {0} with finer {1}.': 'Ein feineres verwenden ({0}): {1}.',
+  'Use a {0} with finer {1}.':
+    'Eines mit {en1, select, digits {feineren Ziffern} other {feineren Teilstrichen}} verwenden ({0}).',
   digits: 'Ziffern',
   marks: 'Teilstriche',
-  '{0} is {1}, and {2} is accurate to ±{3}{4}.': '{0} ist {1}, und {2} ist auf ±{3} genau{4}.',
+  '{0} is {1}, and {2} is accurate to ±{3}{4}.': '{0} gilt {1}, und {2} ist auf ±{3} genau{4}.',
   ' with marks of {0}': ' mit Teilstrichen von {0}',
   'no reading on it can pass, and every unit would be held.':
     'kein Messwert damit kann bestehen, und jede Einheit würde gesperrt.',
@@ -61,7 +62,7 @@ export const tools: Bundle = {
     'eine danach berechnete Einstellscheibe liegt weit daneben, und die Einheit wird immer wieder geöffnet.',
   'Check the decimal point and the units (about 3 bar per 0.001 in is common), or fit the rate to your own readings.':
     'Dezimalpunkt und Maßeinheiten prüfen (üblich sind etwa 3 bar per 0.001 in), oder die Rate an eigene Messwerte anpassen.',
-  '{0} {1} {2} up to {3}{4}': '{1} {0}: bis {3}{4}',
+  '{0} {1} {2} up to {3}{4}': '{0} {1} {en2, select, go {reichen} other {reicht}} bis {3}{4}',
   stock: 'Vorrat',
   stocks: 'Vorräte',
   ', two stacked': ', zwei übereinander',
@@ -153,7 +154,7 @@ export const tools: Bundle = {
     'die halbe Weite soll mindestens das Vierfache der Abweichung sein, sonst bestehen Teile nahe den Enden oder fallen durch, wie es der Zufall will.',
   'a bad part reads good as often as not.': 'ein schlechtes Teil zeigt so oft gut wie schlecht an.',
   'A torque wrench': 'Ein Drehmomentschlüssel',
-  '{0} is used to break the {1} loose.': '{0} wird zum Losbrechen benutzt: {1}.',
+  '{0} is used to break the {1} loose.': '{0} wird zum Losbrechen benutzt ({1}).',
   'nobody knows what a seized joint takes, and a wrench that was forced once is wrong for every torque after that.':
     'niemand weiß, was eine festsitzende Verbindung braucht, und ein einmal überlasteter Schlüssel stimmt danach bei keinem Drehmoment mehr.',
   'Use a socket and breaker bar, and name them in quotes.':
