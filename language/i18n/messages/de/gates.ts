@@ -179,7 +179,7 @@ export const gates: Bundle = {
   'after the last': 'nach der letzten',
   'before the first': 'vor der ersten',
   'before the first and after the last': 'vor der ersten und nach der letzten',
-  '{0} is not read {1} test at {2}.': '{0} wird {1} Prüfung nicht abgelesen: {2}.',
+  '{0} is not read {1} test at {2}.': '{0} wird {1} Prüfung nicht abgelesen ({2}).',
   'a tester that has drifted passes bad units and fails good ones, and nobody can say since when.':
     'ein verstelltes Prüfgerät lässt schlechte Einheiten bestehen und gute durchfallen, und niemand weiß, seit wann.',
   'Write “read {0}” {1} the tests.': '„read {0}“ {1} den Prüfungen schreiben.',

@@ -173,7 +173,7 @@ export const order: Bundle = {
     'es verdreht sich am Motor von selbst, und die Einstellung ist verloren.',
   'After it is set, write “lock {0}” with its torque.': 'Nach dem Einstellen „lock {0}“ mit dem Drehmoment schreiben.',
   'The {0} still loads the {1} when the {2} is {3}.': '{0} belastet noch {1}, wenn {2} {3} wird.',
-  '{0}, and it bends.': '{0}, und verbiegt es.',
+  '{0}, and it bends.': '{0}, und es verbiegt sich.',
   'the spring pushes it aside down to the last thread': 'die Feder drückt es bis zum letzten Gewindegang zur Seite',
   'it cannot sit square under that load while the joint is tightened':
     'unter dieser Last sitzt es beim Anziehen nicht gerade',
@@ -253,7 +253,7 @@ export const order: Bundle = {
   'Write “oil {0} with” and the oil before this step, or “fitted dry” in the family if it runs dry.':
     'Vor diesem Schritt „oil {0} with“ und das Öl schreiben, oder in der Baureihe „fitted dry“, wenn es trocken läuft.',
   'The {0} is let go while the {1} is not in place.': '{0} wird losgelassen, während {1} nicht eingebaut ist.',
-  'nothing holds it then, and it flies.': 'dann hält nichts, und es fliegt weg.',
+  'nothing holds it then, and it flies.': 'nichts hält dann, und die Feder fliegt weg.',
   'Fit the {0} first, and let the spring go into it.': 'Zuerst {0} einbauen, und die Feder hinein entlasten.',
   'The {0} holds the {1}, and {2} while nothing else holds it.': '{0} hält {1} und {2}, während sonst nichts hält.',
   'goes on': 'wird eingebaut',

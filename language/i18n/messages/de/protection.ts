@@ -208,7 +208,7 @@ export const protection: Bundle = {
   'it is thick and gums the fit: the needle sticks at the first test, and on the engine when it is cold.':
     'es ist dick und verklebt die Passung: die Nadel hängt bei der ersten Prüfung, und am Motor, wenn er kalt ist.',
   'Clean {0} another way: {1} spoils {2}.': '{0} anders reinigen: {1} verdirbt {2}.',
-  'The {0} must never get into {1} ({2}), as the family says.': 'Laut Baureihe darf dies nie in {1} ({2}): {0}.',
+  'The {0} must never get into {1} ({2}), as the family says.': '{0}: laut Baureihe nie in {1} ({2}).',
   'it swells, corrodes or loses its grease there, and looks no different until it fails.':
     'dort quillt es, korrodiert oder verliert sein Fett, und man sieht es ihm nicht an, bis es versagt.',
   'Write “except {0}”, and clean {1} another way.': '„except {0}“ schreiben, und {1} anders reinigen.',

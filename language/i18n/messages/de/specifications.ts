@@ -134,7 +134,7 @@ export const specifications: Bundle = {
   ' for {0}': ' für {0}',
   'This aims at {0}{1}, but {2} must be {3}.': 'Hier ist das Ziel {0}{1}, aber {2} muss {3} sein.',
   'the unit would come back to this repair each time.': 'die Einheit käme jedes Mal zu dieser Nacharbeit zurück.',
-  'Give {0} figures that agree.': 'Werte angeben, die zusammenpassen: {0}.',
+  'Give {0} figures that agree.': 'Werte angeben, die zusammenpassen ({0}).',
   'the target and the limit': 'Ziel und Grenzwert',
   'No torque is given for the {0}.': 'Für {0} ist kein Drehmoment angegeben.',
   'the bench hand would have to guess.': 'der Monteur müsste raten.',

@@ -38,8 +38,8 @@ export const tools: Bundle = {
     'Ein feineres verwenden ({0}), oder bei der Vorgabe „acceptance simple“ schreiben.',
   'the shop': 'in der Werkstatt',
   'the shop, fixed at {0} or loose': 'in der Werkstatt, fest hier ({0}) oder lose',
-  'No {0} is named, and there is none in {1}.': 'Keines ist genannt ({0}), und es gibt keines {1}.',
-  'No {0} is named, and none in {1}{2} {3} {4}.': 'Keines ist genannt ({0}), und keines {1}{2} {3}: {4}.',
+  'No {0} is named, and there is none in {1}.': 'Es ist kein Werkzeug genannt ({0}), und es gibt keines {1}.',
+  'No {0} is named, and none in {1}{2} {3} {4}.': 'Es ist kein Werkzeug genannt ({0}), und keines {1}{2} {3}: {4}.',
   '{0} {1} not reach it.': '{0} {en1, select, do {reichen} other {reicht}} nicht so weit.',
   does: 'ja',
   do: 'ja',
@@ -83,7 +83,7 @@ export const tools: Bundle = {
   'By its counts, stock {0} has nothing left that could be fitted.':
     'Nach seinen Stückzahlen hat der Vorrat {0} nichts mehr, was passt.',
   'the unit is opened, and lies open until somebody finds one.':
-    'die Einheit wird geöffnet und liegt offen, bis jemand eine findet.',
+    'die Einheit wird geöffnet und liegt offen, bis jemand etwas Passendes findet.',
   'Refill the drawer and update the counts.': 'Die Schublade auffüllen und die Stückzahlen nachtragen.',
   'Stock {0} has only one size.': 'Der Vorrat {0} hat nur ein Maß.',
   'nothing can be chosen, and {0} stays where it is.': 'es gibt nichts auszuwählen, und {0} bleibt, wo es ist.',
@@ -96,11 +96,11 @@ export const tools: Bundle = {
   ' up to {0}': ' bis {0}',
   'Widen the stock, renew the spring, or check the rate.':
     'Den Vorrat erweitern, die Feder ersetzen oder die Rate prüfen.',
-  'the limit is only': 'der Grenzwert ist nur weit:',
+  'the limit is only': 'der Grenzwert ist nur',
   ' wide': ' weit',
-  'the set may spread by only': 'der Satz darf sich nur so weit unterscheiden:',
+  'the set may spread by only': 'der Satz darf nur so weit auseinanderliegen:',
   'The stock has no {0} between {1} and {2}{3}. That step changes {4}{5} by {6}, but {7} {8}{9}.':
-    'Der Vorrat hat kein Maß ({0}) zwischen {1} und {2}{3}. Dieser Sprung ändert {4}{5} um {6}, aber {7} {8}.',
+    'Der Vorrat hat kein Maß ({0}) zwischen {1} und {2}{3}. Dieser Sprung ändert {4}{5} um {6}, aber {7} {8}{9}.',
   ', nor two that add up to one': ', auch keine zwei, die zusammen passen',
   ' of {0}': ' von {0}',
   'some units cannot be brought into the limit, whatever is fitted.':
@@ -114,11 +114,11 @@ export const tools: Bundle = {
   'the figure on the sheet would be a guess': 'der Wert auf dem Blatt wäre geraten',
   'Name a {0}.': 'Ein passendes Werkzeug nennen: {0}.',
   '{0} is fixed at {1}, but this step is done at {2}.':
-    '{0} ist fest hier: {1}. Dieser Schritt wird aber hier gemacht: {2}.',
+    '{0} ist fest eingebaut ({1}), dieser Schritt wird aber anderswo gemacht ({2}).',
   'the tool is not there to be read.': 'das Werkzeug ist nicht da, um es abzulesen.',
   'Do the step where the tool is, or delete its station in the shop if it can be moved.':
     'Den Schritt dort machen, wo das Werkzeug ist, oder in der Werkstatt seinen Arbeitsplatz löschen, wenn es beweglich ist.',
-  'Shop {0} has no {1}{2}.': 'Die Werkstatt {0} hat keines ({1}){2}.',
+  'Shop {0} has no {1}{2}.': 'In der Werkstatt {0} fehlt: {1}{2}.',
   'the job could name none, and the bench hand would use whatever is at hand.':
     'der Auftrag könnte keines nennen, und der Monteur nähme, was gerade da ist.',
   'Name a kind that the shop has{0}, or add one to the shop.':
@@ -129,7 +129,7 @@ export const tools: Bundle = {
     'jenseits der Skala zeigt es nichts, und wird es dorthin gezwungen, zeigt es beim nächsten Auftrag falsch an.',
   'Use a {0} that covers {1}.': 'Eines verwenden, das {1} abdeckt ({0}).',
   'No {0} is named to {1} this, but the shop has {2}.':
-    'Keines ist genannt, um dies zu tun ({0}: {1}), aber die Werkstatt hat {2}.',
+    'Es ist kein Werkzeug dafür genannt ({0}: {1}), aber die Werkstatt hat {2}.',
   'two people use two different ones, and the record does not say which.':
     'zwei Leute nehmen zwei verschiedene, und die Aufzeichnung sagt nicht, welches.',
   'Write “with {0}”, or the kind of tool.': '„with {0}“ schreiben, oder die Art des Werkzeugs.',
