@@ -173,7 +173,7 @@ export const tools: Bundle = {
     'Escribir en {0} las fechas de su calibración actual, o nombrar otra herramienta.',
   'The tool is declared here.': 'La herramienta se declara aquí.',
   '{0} is held {1} {2} {3}, and {4} is accurate to ±{5}.':
-    '{0} se mantiene {1} {2} de {3}, y {4} tiene una exactitud de ±{5}.',
+    '{0} se mantiene {en2, select, at {a {1} de {3}} other {{1} {2} de {3}}}, y {4} tiene una exactitud de ±{5}.',
   'the pressure that is held may really be at the opening, and a good seat is taken for a leaking one.':
     'la presión que se mantiene puede estar en realidad en la apertura, y un buen asiento se toma por uno que fuga.',
   'Hold it further off, or read it on a finer gauge.': 'Mantenerla más lejos, o leerla en un manómetro más fino.',
