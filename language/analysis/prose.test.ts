@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { checkExample } from '../../tests/fixtures/example-pages.ts';
+import { english } from '../say/say.ts';
 import { partsWords, partsWritten } from './prose.ts';
 
 const family = `family line "In-line pump" {
@@ -19,12 +20,12 @@ const procedure = checkExample(family).procedures[0]?.procedure;
 const holders = [1, 2, 3, 4, 5, 6].map((at) => `holder-${at}`);
 
 it('copies of a part are said and written as a person would', () => {
-  expect(partsWords(procedure!, holders)).toBe('six delivery valve holders');
-  expect(partsWords(procedure!, ['holder-1', 'holder-3', 'holder-4'])).toBe(
+  expect(english(partsWords(procedure!, holders))).toBe('six delivery valve holders');
+  expect(english(partsWords(procedure!, ['holder-1', 'holder-3', 'holder-4']))).toBe(
     'delivery valve holders of cylinders 1, 3 and 4',
   );
-  expect(partsWords(procedure!, ['body', 'holder-2'])).toBe('body and delivery valve holder, cylinder 2');
-  expect(partsWords(procedure!, ['gallery-1', 'gallery-2', 'bushing-1', 'bushing-2'])).toBe(
+  expect(english(partsWords(procedure!, ['body', 'holder-2']))).toBe('body and delivery valve holder, cylinder 2');
+  expect(english(partsWords(procedure!, ['gallery-1', 'gallery-2', 'bushing-1', 'bushing-2']))).toBe(
     'two galleries and two bushings',
   );
   expect(partsWritten(procedure!, [...holders, 'body'])).toBe('holder, body');

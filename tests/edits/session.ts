@@ -3,9 +3,9 @@
  * files, files that are opened, closed, renamed and changed on the disk, requests in flight and canceled. What it has
  * published is compared with a check from nothing.
  */
-import { mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { PassThrough } from 'node:stream';
 import { pathToFileURL } from 'node:url';
 import { createConnection, type Message, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver/node';
@@ -37,7 +37,11 @@ export class EditingSession {
 
   constructor(random: Random) {
     this.random = random;
-    for (const { uri, text } of startFiles) writeFileSync(join(this.folder, uri), text);
+    for (const { uri, text } of startFiles) {
+      const path = join(this.folder, uri);
+      mkdirSync(dirname(path), { recursive: true });
+      writeFileSync(path, text);
+    }
     const [toServer, toClient] = [new PassThrough(), new PassThrough()];
     this.writer = new StreamMessageWriter(toServer);
     new StreamMessageReader(toClient).listen((message) => this.hear(message));
