@@ -5,7 +5,7 @@
  */
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join, relative } from 'node:path';
 import { PassThrough } from 'node:stream';
 import { pathToFileURL } from 'node:url';
 import { createConnection, type Message, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver/node';
@@ -95,8 +95,15 @@ export class EditingSession {
     rmSync(this.folder, { recursive: true, force: true });
   }
 
+  /** Names of the files on disk, from the folder. */
+  private saved(): string[] {
+    return readdirSync(this.folder, { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile())
+      .map((entry) => relative(this.folder, join(entry.parentPath, entry.name)));
+  }
+
   private files(): string[] {
-    return [...new Set([...readdirSync(this.folder), ...this.open.keys()])].sort();
+    return [...new Set([...this.saved(), ...this.open.keys()])].sort();
   }
 
   private uri(name: string): string {
@@ -135,14 +142,15 @@ export class EditingSession {
   private close(name: string): void {
     const document = this.open.get(name)!;
     // A file that is open and gone from the disk stays open: its text is nowhere else.
-    if (!readdirSync(this.folder).includes(name)) return;
+    if (!this.saved().includes(name)) return;
     if (this.random.chance(0.5)) writeFileSync(join(this.folder, name), document.getText());
     this.open.delete(name);
     this.tell('textDocument/didClose', { textDocument: { uri: document.uri } });
   }
 
   private rename(name: string): void {
-    if (this.open.has(name)) return;
+    // An issued revision keeps its name.
+    if (this.open.has(name) || name !== basename(name)) return;
     const other = `${this.random.pick(['a', 'k', 'z'])}-${name.replace(/^.-/u, '')}`;
     if (this.files().includes(other)) return;
     renameSync(join(this.folder, name), join(this.folder, other));
@@ -154,7 +162,7 @@ export class EditingSession {
   }
 
   private changeOnDisk(name: string): void {
-    if (!readdirSync(this.folder).includes(name)) return;
+    if (!this.saved().includes(name)) return;
     writeFileSync(join(this.folder, name), edited(this.random, readFileSync(join(this.folder, name), 'utf8')));
     this.tell('workspace/didChangeWatchedFiles', { changes: [{ uri: this.uri(name), type: 2 }] });
   }
