@@ -36,7 +36,7 @@ export const addressVerbs = addresses.flatMap(({ said }) => said);
 /** Clauses that take several, with commas between. */
 const lists: ReadonlySet<string> = new Set(['with', 'except', 'proves', 'fail', 'passes']);
 
-/** What a point says of itself, each once. */
+/** What a point says about itself, each once. */
 const pointFacts = ['at', 'for', 'within', 'spread at most', 'above', 'below'];
 
 /** Behind the limit of a test that is read at places. */
