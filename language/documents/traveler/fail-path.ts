@@ -1,10 +1,10 @@
 import type { Span } from '../../i18n/index.ts';
-import type { FailEntry, Step } from '../../model/procedure.ts';
+import type { FailEntry, Repair, Step } from '../../model/procedure.ts';
 import { isGate } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
 import { brief } from '../header.ts';
-import type { FailPath, FailStop, FailWay, StepBlock } from '../model.ts';
-import { repairNumber, repairTitle } from '../names.ts';
+import type { Fact, FailPath, FailStop, FailWay, StepBlock } from '../model.ts';
+import { repairNumber, repairTitle, stationTitle } from '../names.ts';
 import { isShown, type PrintContext, shownSteps } from '../print-context.ts';
 import type { SheetContext } from './context.ts';
 import { findPaths } from './paths.ts';
@@ -76,11 +76,27 @@ function stopOf(context: SheetContext, step: Step, entry: FailEntry, build: (ste
     title:
       steps.length === 1 || isUnder(context, step, entry.repair) ? '' : capital(repairWords(context, entry.repair)),
     tries: entry.furthestOut ? `${words.fail.furthest}, ${count}` : count,
-    steps: steps.map((one) => ofThese(context, step, one, build(one))),
+    steps: steps.map((one, index) => {
+      const block = ofThese(context, step, one, build(one));
+      return index === 0 ? { ...block, notes: [...placeTexts(context, repair!), ...block.notes] } : block;
+    }),
     // The row for the second look says it where that is at the same step.
     back: here && !returnsTo(context, entry.repair, step) ? backText(context, entry.repair) : '',
     line: here ? { file: repair.source.file, line: repair.source.range.start.line } : null,
   };
+}
+
+/** What a repair says of itself, where it has no head: where it is done, what is worn there, what is conceded. */
+function placeTexts({ words, procedure }: SheetContext, { station, allow }: Repair): Fact[] {
+  const wear = procedure.shop.stations.find(({ name }) => name === station)?.wear ?? null;
+  return [
+    ...(station === null ? [] : [{ label: words.place.station, text: stationTitle(procedure, station) }]),
+    ...(wear === null ? [] : [{ label: words.place.wear, text: wear }]),
+    ...allow.map(({ rule, because }) => ({
+      label: words.facts.allowed,
+      text: `${rule} ${words.facts.because} ${because}`,
+    })),
+  ];
 }
 
 /** What is done to all that the check looks at needs no list of it. */
