@@ -4,11 +4,12 @@ import { isGate } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
 import { brief } from '../header.ts';
 import type { Fact, FailPath, FailStop, FailWay, StepBlock } from '../model.ts';
-import { repairNumber, repairTitle, stationTitle } from '../names.ts';
+import { repairNumber, repairTitle } from '../names.ts';
 import { isShown, type PrintContext, shownSteps } from '../print-context.ts';
 import type { SheetContext } from './context.ts';
 import { findPaths } from './paths.ts';
 import { buildSentence } from './sentences.ts';
+import { stationFacts } from './station-facts.ts';
 
 /**
  * What happens on a fail, to be followed with a finger. Null: the step is no gate.
@@ -78,7 +79,7 @@ function stopOf(context: SheetContext, step: Step, entry: FailEntry, build: (ste
     tries: entry.furthestOut ? `${words.fail.furthest}, ${count}` : count,
     steps: steps.map((one, index) => {
       const block = ofThese(context, step, one, build(one));
-      return index === 0 ? { ...block, notes: [...placeTexts(context, repair!), ...block.notes] } : block;
+      return index === 0 ? { ...block, notes: [...placeFacts(context, repair!), ...block.notes] } : block;
     }),
     // The row for the second look says it where that is at the same step.
     back: here && !returnsTo(context, entry.repair, step) ? backText(context, entry.repair) : '',
@@ -87,15 +88,11 @@ function stopOf(context: SheetContext, step: Step, entry: FailEntry, build: (ste
 }
 
 /** What a repair says of itself, where it has no head: where it is done, what is worn there, what is conceded. */
-function placeTexts({ words, procedure }: SheetContext, { station, allow }: Repair): Fact[] {
-  const wear = procedure.shop.stations.find(({ name }) => name === station)?.wear ?? null;
+function placeFacts(context: SheetContext, repair: Repair): Fact[] {
+  const { allowed, because: why } = context.words.facts;
   return [
-    ...(station === null ? [] : [{ label: words.place.station, text: stationTitle(procedure, station) }]),
-    ...(wear === null ? [] : [{ label: words.place.wear, text: wear }]),
-    ...allow.map(({ rule, because }) => ({
-      label: words.facts.allowed,
-      text: `${rule} ${words.facts.because} ${because}`,
-    })),
+    ...stationFacts(context, [repair]),
+    ...repair.allow.map(({ rule, because }) => ({ label: allowed, text: `${rule} ${why} ${because}` })),
   ];
 }
 

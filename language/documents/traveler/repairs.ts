@@ -2,11 +2,12 @@ import type { Repair, Stage, Step } from '../../model/procedure.ts';
 import { failEntries, own } from '../../model/steps.ts';
 import { capital, titleOf } from '../../model/titles.ts';
 import type { Fact, Lookup, RepairColumn, RepairHead, RepairsBlock, StepBlock } from '../model.ts';
-import { repairNumber, stationTitle } from '../names.ts';
+import { repairNumber } from '../names.ts';
 import { shownSteps } from '../print-context.ts';
 import type { SheetContext } from './context.ts';
 import { backText, repairId, repairWords, triesText } from './fail-path.ts';
 import { sectionMessages } from './safety.ts';
+import { stationFacts } from './station-facts.ts';
 import { adviceFacts, allowedHere, stepBlock } from './steps.ts';
 
 /** Repairs one after the other; those that begin and end alike are beside each other, and what they share is said once. */
@@ -56,7 +57,6 @@ function plain({ id: _, number: _n, key: _k, line: _l, ...step }: StepBlock): st
 }
 
 function blockOf(context: SheetContext, group: readonly Made[], at: Stage): RepairsBlock {
-  const { words } = context;
   const all = group.flatMap(({ steps }) => steps);
   const heads = group.map(({ repair }) => headOf(context, repair));
   const [first] = heads;
@@ -65,7 +65,10 @@ function blockOf(context: SheetContext, group: readonly Made[], at: Stage): Repa
     kind: 'repairs',
     repairs: back === '' ? heads : heads.map((head) => ({ ...head, back: '' })),
     back: capital(back),
-    facts: stationFacts(context, group),
+    facts: stationFacts(
+      context,
+      group.map(({ repair }) => repair),
+    ),
     warnings: sectionMessages(
       context,
       group.map(({ repair }) => repair),
@@ -84,20 +87,6 @@ function blockOf(context: SheetContext, group: readonly Made[], at: Stage): Repa
 
   function distinct<T extends Lookup | Fact>(list: readonly T[]): T[] {
     return [...new Map(list.map((one) => [JSON.stringify(one), one])).values()];
-  }
-
-  /** Where it is done, if it says so; else where the unit came from. */
-  function stationFacts({ procedure }: SheetContext, of: readonly Made[]): Fact[] {
-    const own = [...new Set(of.flatMap(({ repair }) => repair.station ?? []))];
-    const wear = procedure.shop.stations
-      .filter(({ name }) => own.includes(name))
-      .flatMap((station) => station.wear ?? []);
-    return [
-      ...(own.length === 0
-        ? []
-        : [{ label: words.place.station, text: own.map((one) => stationTitle(procedure, one)).join(' / ') }]),
-      ...(wear.length === 0 ? [] : [{ label: words.place.wear, text: [...new Set(wear)].join(' / ') }]),
-    ];
   }
 }
 
