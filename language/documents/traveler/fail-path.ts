@@ -87,7 +87,7 @@ function stopOf(context: SheetContext, step: Step, entry: FailEntry, build: (ste
   };
 }
 
-/** What a repair says of itself, where it has no head: where it is done, what is worn there, what is conceded. */
+/** Facts of a repair that has no head: where it is done, what is worn there, what is conceded. */
 function placeFacts(context: SheetContext, repair: Repair): Fact[] {
   const { allowed, because: why } = context.words.facts;
   return [
