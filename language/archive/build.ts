@@ -1,7 +1,7 @@
 import type { CertificateOptions } from '../documents/certificate/index.ts';
 import { buildCertificate } from '../documents/certificate/index.ts';
-import { judgeJob } from '../documents/certificate/judge.ts';
-import type { LimitVerdict, TestVerdict, TorqueVerdict } from '../documents/certificate/judged.ts';
+import { judgeJob } from '../judgment/judge.ts';
+import type { LimitVerdict, TestVerdict, TorqueVerdict } from '../judgment/judged.ts';
 import type { DoneResult, Job, Result, ShimResult, Unit } from '../model/job.ts';
 import { convert } from '../quantities/convert.ts';
 import { exactText } from '../quantities/decimal.ts';

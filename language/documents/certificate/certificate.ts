@@ -1,3 +1,6 @@
+import { judgeJob } from '../../judgment/judge.ts';
+import type { JudgedJob, Missing } from '../../judgment/judged.ts';
+import { unitsWords } from '../../judgment/say.ts';
 import type { Job } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import { capital } from '../../model/titles.ts';
@@ -6,9 +9,6 @@ import { brief, codeOf, named, shortHash } from '../header.ts';
 import type { Block, Fact, Sheet, SheetHeader } from '../model.ts';
 import { buildPrintContext, type PrintContext, type SheetOptions } from '../print-context.ts';
 import { buildQr } from '../qr.ts';
-import { judgeJob } from './judge.ts';
-import type { JudgedJob, Missing } from './judged.ts';
-import { unitsWords } from './say.ts';
 import {
   alwaysText,
   conditionsText,
@@ -47,6 +47,7 @@ function missingIn({ missing }: JudgedJob, diagnostics: CertificateOptions['diag
     {
       unit: null,
       of: 'job',
+      problem: null,
       say: ({ certificate }) => certificate.missing.hasErrors({ errors: certificate.missing.errors({ count }) }),
     },
     ...missing,

@@ -1,6 +1,9 @@
 import { findProofs, type RequiredTorque } from '../../analysis/held.ts';
 import type { Words } from '../../i18n/index.ts';
 import { limitWords } from '../../i18n/limit-words.ts';
+import type { JudgedJob, LimitVerdict, Missing, TestVerdict, Verdict } from '../../judgment/judged.ts';
+import { unitsWords } from '../../judgment/say.ts';
+import { ownUnit } from '../../judgment/set-spread.ts';
 import type { Unit } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import type { Calibration } from '../../model/shop.ts';
@@ -12,9 +15,6 @@ import type { Block, TableBlock, TextBlock } from '../model.ts';
 import { baseTitle, numberWords } from '../names.ts';
 import type { PrintContext } from '../print-context.ts';
 import { accuracyWords, assetWords, conditionsOf } from '../tools.ts';
-import type { JudgedJob, LimitVerdict, Missing, TestVerdict, Verdict } from './judged.ts';
-import { unitsWords } from './say.ts';
-import { ownUnit } from './set-spread.ts';
 
 /** Most units side by side in the table of readings. */
 const mostUnits = 6;

@@ -1,14 +1,15 @@
-import { isFor } from '../../analysis/held.ts';
-import type { Words } from '../../i18n/index.ts';
-import { limitWords } from '../../i18n/limit-words.ts';
-import type { Procedure, StepOf } from '../../model/procedure.ts';
-import { nameWords } from '../../model/titles.ts';
-import { decimalsOf, decimalValue, rounded } from '../../quantities/decimal.ts';
-import { asDifference, between, compare, compareDifferences, kindOfUnit, sub, window } from '../../quantities/index.ts';
-import type { Difference, Quantity } from '../../quantities/types.ts';
+import { isFor } from '../analysis/held.ts';
+import type { Words } from '../i18n/index.ts';
+import { limitWords } from '../i18n/limit-words.ts';
+import type { Procedure, StepOf } from '../model/procedure.ts';
+import { nameWords } from '../model/titles.ts';
+import { decimalsOf, decimalValue, rounded } from '../quantities/decimal.ts';
+import { asDifference, between, compare, compareDifferences, kindOfUnit, sub, window } from '../quantities/index.ts';
+import type { Difference, Quantity } from '../quantities/types.ts';
 import { insideOf } from './inside.ts';
 import type { LimitVerdict, Spread, Stand } from './judged.ts';
-import { type Say, unitsWords } from './say.ts';
+import { type Problem, problem } from './problem.ts';
+import { unitsWords } from './say.ts';
 
 /** The limit of a spread is written as values, and means differences. */
 function compareSpread(spread: Difference, end: Quantity) {
@@ -28,9 +29,9 @@ export function spreadsOf(
   procedure: Procedure,
   units: readonly LimitVerdict[],
   stands: readonly Stand[],
-): { spreads: Spread[]; problems: Say[] } {
+): { spreads: Spread[]; problems: Problem[] } {
   const spreads: Spread[] = [];
-  const problems: Say[] = [];
+  const problems: Problem[] = [];
   for (const { name } of procedure.family.provenAcrossSet) {
     const title = nameWords(procedure, name);
     const numbers = [...new Set(units.map(({ unit }) => unit.number))];
@@ -39,7 +40,9 @@ export function spreadsOf(
         const reading = outcomes.find(({ asked }) => asked.name === name)?.reading ?? null;
         if (unit.number !== number || reading === null) return [];
         const settling = stands.find((stand) => stand.reading === reading)?.settling ?? null;
-        return [{ unit, value: reading.value, settled: settling === null ? null : sub(reading.value, settling) }];
+        return [
+          { unit, reading, value: reading.value, settled: settling === null ? null : sub(reading.value, settling) },
+        ];
       });
       if (read.length < 2) continue;
       const step = procedure.stages
@@ -49,7 +52,7 @@ export function spreadsOf(
         );
       const limit = step?.spread ?? null;
       if (limit === null) {
-        problems.push((w) => w.certificate.missing.noSpread({ name: title }));
+        problems.push(problem(null, procedure.source, (w) => w.certificate.missing.noSpread({ name: title })));
         continue;
       }
       const of = read.map(({ unit }) => unit);
@@ -63,10 +66,12 @@ export function spreadsOf(
         limit: limitWords(w, limit, ownUnit(spread)),
       });
       if (inside === 'other kind' || inside === 'open' || spread === null)
-        problems.push((w) => w.certificate.missing.spreadKind(shown(w)));
+        problems.push(problem(null, procedure.source, (w) => w.certificate.missing.spreadKind(shown(w))));
       else if (inside === 'no')
-        problems.push((w) =>
-          w.certificate.missing[settles ? 'spreadSettled' : 'spread']({ ...shown(w), spread: w.quantity(spread) }),
+        problems.push(
+          problem('spread-too-wide', furthestOut(read).reading.source, (w) =>
+            w.certificate.missing[settles ? 'spreadSettled' : 'spread']({ ...shown(w), spread: w.quantity(spread) }),
+          ),
         );
       if (spread !== null) spreads.push({ name, units: of, spread, asRead, limit, source: step?.sourceText ?? null });
     }
@@ -85,4 +90,13 @@ function spreadOf(values: readonly Quantity[]): Difference | null {
   if (spread === null || values.every(({ unit }) => unit === spread.unit)) return spread;
   const digits = Math.max(...values.map(({ number }) => decimalsOf(number)));
   return { ...spread, number: rounded(decimalValue(spread.number), digits, 'up') };
+}
+
+/** The one that is furthest from the middle of the others: opening it brings the most. */
+function furthestOut<T extends { readonly value: Quantity }>(read: readonly T[]): T {
+  const sorted = [...read].sort((a, b) => compare(a.value, b.value) ?? 0);
+  const [low, high] = [sorted[0]!, sorted.at(-1)!];
+  const middle = sorted[Math.floor(sorted.length / 2)]!;
+  const [below, above] = [between(middle.value, low.value), between(high.value, middle.value)];
+  return below !== null && above !== null && compareDifferences(below, above) === 1 ? low : high;
 }

@@ -1,0 +1,8 @@
+import { judgedRule } from '../../judged-rule.ts';
+
+export const spreadTooWide = judgedRule({
+  code: 'spread-too-wide',
+  severity: 'hint',
+  title: 'The units of a set lie further apart than the procedure allows.',
+  why: 'the engine runs unevenly with units that each pass.',
+});
