@@ -100,6 +100,7 @@ function judgedUnit(known: Known, unit: Unit): LimitVerdict {
             uncalibrated(asset, on).map((say) => problem(isDated(asset) ? 'tool-not-in-date' : null, at, say)),
           ),
           ...misdated(unit, job, today),
+          ...judge.unfinished(),
           ...judge.unsigned(used),
         ]),
   ];
@@ -110,7 +111,11 @@ function judgedUnit(known: Known, unit: Unit): LimitVerdict {
       if (result.form === 'remark') return [result.text];
       return result.form === 'reading' && result.asFound && result.text !== null ? [result.text] : [];
     }),
-    renewed: [...new Set(results.flatMap((result) => (result.form === 'renewed' ? [result.part] : [])))],
+    renewed: once(
+      results.filter((result) => result.form === 'renewed'),
+      ({ part }) => part,
+    ),
+    facts: results.filter((result) => result.form === 'fact'),
     shimsOut,
     shimsIn,
     torques,

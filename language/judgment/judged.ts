@@ -1,6 +1,15 @@
 import type { Asked, RequiredTorque } from '../analysis/held.ts';
 import type { Doubt } from '../model/doubt.ts';
-import type { DoneResult, Job, ReadingResult, ShimResult, TorqueResult, Unit } from '../model/job.ts';
+import type {
+  DoneResult,
+  FactResult,
+  Job,
+  ReadingResult,
+  RenewedResult,
+  ShimResult,
+  TorqueResult,
+  Unit,
+} from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Asset, Calibration } from '../model/shop.ts';
 import type { Difference, Limit } from '../quantities/types.ts';
@@ -21,6 +30,8 @@ export interface Verdict {
   readonly guarded: Window | null;
   /** It is outside its limit, or was said to fail: not only something is missing. */
   readonly failed: boolean;
+  /** What allows that, for this unit. */
+  readonly conceded: FactResult | null;
   readonly problems: readonly Problem[];
 }
 
@@ -46,7 +57,9 @@ export interface LimitVerdict {
   readonly found: readonly TestVerdict[];
   readonly remarks: readonly string[];
   /** Parts that went in new, each once. */
-  readonly renewed: readonly string[];
+  readonly renewed: readonly RenewedResult[];
+  /** What is written down besides. */
+  readonly facts: readonly FactResult[];
   readonly shimsOut: readonly ShimResult[];
   readonly shimsIn: readonly ShimResult[];
   readonly torques: readonly TorqueVerdict[];

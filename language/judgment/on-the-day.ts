@@ -71,6 +71,8 @@ export function misdated(
 
 /** The day on which a result was had: that of the next `done by`. */
 export function dayOf({ results }: Unit, result: Unit['results'][number]): string | null {
+  const own = 'done' in result ? result.done?.on : undefined;
+  if (own != null) return own;
   const at = results.indexOf(result);
   const done = results.filter((one): one is DoneResult => one.form === 'done');
   return (done.find((one) => results.indexOf(one) > at) ?? done.at(-1))?.on ?? null;

@@ -10,7 +10,7 @@ import {
 import { guardedOn } from '../engineering/guarded.ts';
 import type { Words } from '../i18n/index.ts';
 import { limitWords } from '../i18n/limit-words.ts';
-import type { ReadingResult, Result, ShimResult, TorqueResult, Unit } from '../model/job.ts';
+import type { FactResult, ReadingResult, Result, ShimResult, TorqueResult, Unit } from '../model/job.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
 import type { Asset } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
@@ -134,6 +134,7 @@ export class UnitJudge {
         held,
         guarded: null,
         failed: verdict?.passed === false,
+        conceded: null,
         problems,
       };
     const doubt = this.doubtOf(reading);
@@ -144,7 +145,10 @@ export class UnitJudge {
       problems.push(
         ...this.readWith(name, reading, held, asked.step === null ? this.measuring(asked.name) : [asked.step]),
       );
-    if (found !== null) problems.push(found);
+    const conceded = failed ? this.concession(asked.name, reading) : null;
+    if (conceded !== null) {
+      // Said on the certificate as what it is.
+    } else if (found !== null) problems.push(found);
     else {
       const settling = settledOut(this.known.stands, reading);
       if (settling !== null)
@@ -165,6 +169,7 @@ export class UnitJudge {
       held,
       guarded,
       failed: failed || verdict?.passed === false,
+      conceded,
       problems,
     };
   }
@@ -229,6 +234,39 @@ export class UnitJudge {
     };
   }
 
+  /** What allows a result that is outside its limit: written down after it. */
+  private concession(name: string, result: Result): FactResult | null {
+    const { results } = this.unit;
+    const after = results.slice(results.indexOf(result) + 1);
+    return (
+      after.find((one): one is FactResult => one.form === 'fact' && one.word === 'concession' && one.name === name) ??
+      null
+    );
+  }
+
+  /** What was begun and is not over: waiting for a part, or sent out. */
+  unfinished(): Problem[] {
+    const { results } = this.unit;
+    return results.flatMap((one, index): Problem[] => {
+      if (one.form !== 'fact') return [];
+      const later = results.slice(index + 1);
+      const { name: part, on, text: what } = one;
+      if (
+        one.word === 'waiting' &&
+        part !== null &&
+        !later.some((other) => other.form === 'renewed' && other.part === part)
+      )
+        return [
+          problem(null, one.source, (w) =>
+            w.certificate.missing.waiting({ part: capital(partWords(this.procedure, part)), since: on ?? '' }),
+          ),
+        ];
+      if (one.word === 'sent-out' && !later.some((other) => other.form === 'fact' && other.word === 'booked-in'))
+        return [problem(null, one.source, (w) => w.certificate.missing.sentOut({ on: on ?? '', what: what ?? '' }))];
+      return [];
+    });
+  }
+
   /** The last torque of a part. */
   torque(part: string): TorqueVerdict {
     const { procedure, unit } = this;
@@ -240,7 +278,7 @@ export class UnitJudge {
     const doubt = this.doubtOf(torque);
     if (doubt !== null) return { torque, held, problems: [doubt] };
     const problems = this.readWith(name, torque, held, torqueSteps(procedure, unit, part));
-    if (held !== null && !fits(held))
+    if (held !== null && !fits(held) && this.concession(part, torque) === null)
       problems.push(
         problem('result-fails', torque.source, (w) =>
           w.certificate.missing.torque({
@@ -382,7 +420,8 @@ export class UnitJudge {
     const { results } = this.unit;
     const last = results.findLastIndex(({ form }) => form === 'done');
     const renewed = results.filter(({ form }) => form === 'renewed');
-    const after = [...used, ...renewed].find((one) => results.indexOf(one) > last);
+    const isSigned = (one: Result) => 'done' in one && one.done?.by != null;
+    const after = [...used, ...renewed].find((one) => results.indexOf(one) > last && !isSigned(one));
     return last >= 0 && after !== undefined
       ? [problem('nobody-answers', after.source, ({ certificate }) => certificate.missing.unsigned)]
       : [];

@@ -1,5 +1,5 @@
 import type { AstNode } from 'langium';
-import type { Job, Unit } from '../model/job.ts';
+import type { FactResult, Job, Unit } from '../model/job.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
 import { lowerNumber } from './limits.ts';
@@ -66,7 +66,7 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
       procedure.revision,
     );
   }
-  for (const item of node.items) if (item.$type === 'Unread') unreadLine(context, item, ['unit']);
+  for (const item of node.items) if (item.$type === 'Unread') unreadLine(context, item, ['unit', 'intake']);
   const units = node.items.flatMap((item) => (item.$type === 'Unit' ? [unitOf(context, item, procedure)] : []));
   context.unique(
     units.map((unit) => ({ name: unit.place, source: unit.source })),
@@ -74,6 +74,7 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
   );
   const customer = head<ast.Customer>('Customer');
   const received = head<ast.Received>('Received');
+  const order = head<ast.OrderOf>('OrderOf');
   const came = received?.date === undefined ? null : lowerDate(context, received, 'date', received.date);
   sameSerials(context, units);
   if (came !== null) doneEarlier(context, units, came);
@@ -86,8 +87,35 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
     customer:
       customer?.text === undefined ? null : said(context, customer, customer.text, 'Write whose it is: customer "…".'),
     received: came,
+    order: order?.order === undefined ? null : unquoted(order.order),
+    intake: intakeOf(context, node, procedure),
     units,
   };
+}
+
+/** What was written down when it came in: facts alone. */
+function intakeOf(context: Context, node: ast.Job, procedure: Signature): FactResult[] {
+  const lines = node.items.flatMap((item) => (item.$type === 'Intake' ? item.lines : []));
+  const { results, notes } = lowerResults(
+    context,
+    lines.flatMap((line) => (line.$type === 'UnitResults' ? line.results : [])),
+    procedure,
+  );
+  for (const result of results)
+    if (result.form !== 'fact')
+      context.syntax(
+        'result-unreadable',
+        'This belongs to a unit: at the intake of the job stands what holds for all of it. Write it under its unit.',
+        result.source,
+      );
+  const [first] = lines;
+  if (notes.length > 0 && first !== undefined)
+    context.syntax(
+      'result-unreadable',
+      'A note belongs to a unit. Write it there, or as complaint "…".',
+      context.source(first),
+    );
+  return results.filter((one) => one.form === 'fact');
 }
 
 function unitOf(context: Context, node: ast.Unit, procedure: Signature): Unit {
@@ -112,7 +140,10 @@ function unitOf(context: Context, node: ast.Unit, procedure: Signature): Unit {
       `Units are counted 1, 2, 3 …, and ${place} is not such a number: the sheet and the certificate name a unit by it. Write its place in the set.`,
       context.source(node, 'place'),
     );
-  const written = node.lines.flatMap((line) => (line.$type === 'UnitResults' ? line.results : []));
+  const written = [
+    ...node.results,
+    ...node.lines.flatMap((line) => (line.$type === 'UnitResults' ? line.results : [])),
+  ];
   const { notes, results } = lowerResults(context, written, procedure);
   return {
     place: node.place,

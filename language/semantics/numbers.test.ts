@@ -20,6 +20,8 @@ const rows: readonly Row[] = [
   ['shop', 'gauge G-9 range 0..9000 bar within @ bar'],
   ['shop', 'gauge G-9 range 0..9000 bar class @'],
   ['shop', 'gauge G-9 range 0..9000 bar graduated @ bar'],
+  ['shop', 'gauge G-9 range 0..9000 bar due 2027-01-01 found @ bar high at 250 bar'],
+  ['shop', 'gauge G-9 range 0..9000 bar due 2027-01-01 found 3 bar high at @ bar'],
   ['shop', 'wrench W-9 range 8..80 N·m length @ mm'],
   ['shop', 'fluid spirit flammable @ °C', 'negative'],
   ['shop', 'stock discs from @ mm to 9.00 mm by 0.05 mm'],

@@ -41,6 +41,8 @@ function wantedOf(result: Result): string[] {
       return ['new '];
     case 'remark':
       return [result.text];
+    case 'fact':
+      return [result.text, result.label, result.by, result.on].filter((one) => one !== null);
     case 'done':
       return [result.by, result.on ?? ''];
   }

@@ -12,6 +12,7 @@ import { buildQr } from '../qr.ts';
 import {
   alwaysText,
   conditionsText,
+  factsTable,
   missingTable,
   notCertifiedTable,
   releaseTable,
@@ -72,6 +73,7 @@ export function buildCertificate(procedure: Procedure, job: Job, options: Certif
     draft ? { kind: 'text', text: certificate.draftLine, strong: true } : certifiedText(setting, judged),
     missingTable(setting, missing),
     unitsTable(setting, judged.units),
+    factsTable(setting, job, judged.units),
     alwaysText(setting),
     notCertifiedTable(setting, judged.onHold),
     ...resultTables(setting, judged),
@@ -103,7 +105,12 @@ function certifiedText({ words }: PrintContext, { units }: JudgedJob): Block {
     words,
     units.map(({ unit }) => unit),
   );
-  return { kind: 'text', text: capital(words.certificate.certified({ units: places })), strong: true };
+  const isConceded = units.some(({ facts }) => facts.some(({ word }) => word === 'concession'));
+  return {
+    kind: 'text',
+    text: capital(words.certificate[isConceded ? 'certifiedWith' : 'certified']({ units: places })),
+    strong: true,
+  };
 }
 
 /** Most letters of one entry of the head. */
@@ -126,6 +133,7 @@ function headerOf(setting: PrintContext, job: Job, issue: CertificateOptions['is
       ...said(label.order, named(job.name, job.title)),
       ...said(label.customer, job.customer),
       ...said(label.received, job.received),
+      ...said(label.partOf, job.order),
       ...said(label.family, procedure.family.title),
       ...said(label.procedure, title === name ? name : `${title} (${name})`),
       ...said(label.revision, revision ?? label.noRevision),

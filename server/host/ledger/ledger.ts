@@ -11,7 +11,7 @@ import { fileHash, listName } from '../files/records.ts';
 import { openSqlite, type Row, type Sqlite, type Value } from './sqlite.ts';
 
 /** Version of the tables: a ledger of another one is made again. */
-const version = 1;
+const version = 2;
 
 const schema = `
 create table meta (key text primary key, value) without rowid;
@@ -20,10 +20,10 @@ create table jobs (
   procedure text, revision text, family text, shop text, issue integer, reason text, replaced integer default 0);
 create table units (
   id integer primary key, job integer, place text, number text, serial text, on_hold text, remarks text, renewed text,
-  done text);
+  batches text, facts text, comeback text, cause text, done text);
 create table results (
   unit integer, seq integer, role text, name text, value text, value_unit text, passed integer, limited text, margin real,
-  tool text, person text, day text, note text, primary key (unit, seq)) without rowid;
+  tool text, person text, day text, note text, tries integer, primary key (unit, seq)) without rowid;
 `;
 
 const indexes = `
@@ -249,8 +249,8 @@ function insertAll(database: Sqlite, records: string, { lines, fresh }: NewRecor
   const insert = {
     replaced: database.prepare('update jobs set replaced = 1 where hash = ?'),
     job: database.prepare('insert into jobs values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)'),
-    unit: database.prepare('insert into units values (?, ?, ?, ?, ?, ?, ?, ?, ?)'),
-    result: database.prepare('insert into results values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
+    unit: database.prepare('insert into units values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
+    result: database.prepare('insert into results values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
   };
   const next = (table: string) => Number(database.all(`select coalesce(max(id), 0) as id from ${table}`)[0]?.id ?? 0);
   const ids = { job: next('jobs'), unit: next('units') };
@@ -335,7 +335,9 @@ function rowsOf(answers: RecordAnswers, { name, hash, ids }: Place): JobRows {
         one.by,
         one.on ?? closed,
         one.text,
+        one.tries,
       ]);
+    const comeback = unit.facts.find(({ word }) => word === 'comeback');
     const done = unit.done.map(({ by, on }) => (on === null ? by : `${by}, ${on}`));
     return [
       own,
@@ -345,7 +347,11 @@ function rowsOf(answers: RecordAnswers, { name, hash, ids }: Place): JobRows {
       unit.serial,
       unit.onHold,
       unit.remarks.join('; '),
-      unit.renewed.join(', '),
+      unit.renewed.map(({ part }) => part).join(', '),
+      unit.renewed.flatMap(({ batch }) => batch ?? []).join(', '),
+      unit.facts.map(factText).join('; '),
+      comeback?.text ?? null,
+      comeback?.label ?? null,
       [...new Set(done)].join('; '),
     ];
   });
@@ -355,4 +361,8 @@ function rowsOf(answers: RecordAnswers, { name, hash, ids }: Place): JobRows {
     results,
     replaces: answers.replaces,
   };
+}
+
+function factText({ word, name, text, label, by, on }: RecordAnswers['intake'][number]): string {
+  return [word, ...[name, text, label, by, on].filter((one) => one !== null)].join(' ');
 }

@@ -75,6 +75,8 @@ function line(result: Result): string {
       return `  renewed ${result.part}`;
     case 'remark':
       return `  ${found}“${result.text}”`;
+    case 'fact':
+      return `  ${[result.word, result.name, result.text, result.label, result.by, result.on].filter((one) => one !== null).join(' ')}`;
     case 'done':
       return `  done by ${result.by}${result.on === null ? '' : ` on ${result.on}`}`;
   }
