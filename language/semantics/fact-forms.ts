@@ -16,7 +16,7 @@ export interface FactForm {
   readonly labels?: readonly string[];
 }
 
-export const causes = ['workmanship', 'part', 'wear', 'misuse', 'not-ours', 'none-found'];
+const causes = ['workmanship', 'part', 'wear', 'misuse', 'not-ours', 'none-found'];
 
 export const factForms: { readonly [word in FactWord]: FactForm } = {
   brought: { example: 'brought by "…"', needs: ['by'], may: ['on', 'text'] },

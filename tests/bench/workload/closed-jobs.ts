@@ -42,7 +42,19 @@ export function closedJob(number: number, seed = 1, weight = usualWeight): Unsea
     onHold: null,
     remarks: [],
     renewed: random() < 0.3 ? [{ part: 'spring', number: null, batch: one(['L-7', 'L-8', 'L-9']) }] : [],
-    facts: [],
+    facts:
+      random() < 0.05
+        ? [
+            {
+              word: 'comeback' as const,
+              name: null,
+              text: String(number - 1),
+              label: one(['wear', 'workmanship', 'misuse']),
+              by: null,
+              on: null,
+            },
+          ]
+        : [],
     results: [
       result('opening', 'as found', 200 + Math.floor(random() * 60), 'bar', 250),
       result('shim', 'shim in', Math.round((1.2 + random() / 2) * 100) / 100, 'mm', 0),
