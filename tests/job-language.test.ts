@@ -128,7 +128,7 @@ describe('a job with all that is written down of it', () => {
 describe('a concession for one unit', () => {
   const low = unit(`${proven.replace('254 bar', '248 bar')}
     concession opening by "Works manager" on 2026-10-05 "Customer agreed by telephone"`);
-  it('lets the result stand, and the certificate says so', () => {
+  it('allows the result, and the certificate says so', () => {
     const { job, found } = jobWith(low);
     expect(found).toEqual([]);
     expect(findMissing(job.procedure, job, { diagnostics: [], today: '2026-12-31' })).toEqual([]);

@@ -14,7 +14,7 @@ interface JudgedParts {
   readonly references?: readonly string[];
   readonly title: string;
   readonly why: string;
-  /** Whether it is to be said of a unit that is still in work. */
+  /** Whether it is reported for a unit that is still in work. */
   readonly isDue?: (unit: LimitVerdict) => boolean;
   readonly fix?: (at: Source) => Fix | null;
 }

@@ -105,7 +105,7 @@ function intakeOf(context: Context, node: ast.Job, procedure: Signature): FactRe
     if (result.form !== 'fact')
       context.syntax(
         'result-unreadable',
-        'This belongs to a unit: at the intake of the job stands what holds for all of it. Write it under its unit.',
+        'This belongs to a unit: the intake is for what holds for the whole job. Write it under its unit.',
         result.source,
       );
   const [first] = lines;

@@ -24,7 +24,7 @@ export interface NewJobOptions {
   readonly records: string;
 }
 
-/** Writes the job of an order that has come in, and says of each serial that is known when it was here. Overwrites nothing. */
+/** Writes the job of an order that has come in, and reports when each known serial was here. Overwrites nothing. */
 export async function newJobCommand(name: string, options: NewJobOptions): Promise<number> {
   const { workspace, of, units, serials, customer, title, today, number, to, records } = options;
   const { result } = await openQuietly([workspace]);
@@ -62,7 +62,7 @@ export async function newJobCommand(name: string, options: NewJobOptions): Promi
   return code;
 }
 
-/** Says of each serial when it was here. Gives the jobs that are closed. */
+/** Reports when each serial was here. Gives the jobs that are closed. */
 async function known(serials: readonly string[], records: string): Promise<ReadonlySet<string>> {
   const ledger = await openLedger(records);
   for (const one of ledger.notes) note(one);
