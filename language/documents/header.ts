@@ -1,4 +1,5 @@
 import { factText, factTitle } from '../i18n/fact-words.ts';
+import { capital } from '../model/titles.ts';
 import type { Fact, FactsBlock, SheetHeader } from './model.ts';
 import type { PrintContext } from './print-context.ts';
 import { buildQr } from './qr.ts';
@@ -72,7 +73,7 @@ export function factsOf(setting: PrintContext): FactsBlock {
       ...asked(label.received, job?.received),
       ...said(label.partOf, job?.order ?? null),
       ...(job?.intake ?? []).map((fact) => ({
-        label: factTitle(words, fact),
+        label: capital(factTitle(words, fact)),
         text: factText(words, fact, (name) => name),
       })),
       { label: label.family, text: procedure.family.title },

@@ -1,5 +1,7 @@
-import type { FactResult, RenewedResult } from '../model/job.ts';
+import type { FactResult, FactWord, RenewedResult } from '../model/job.ts';
 import type { Words } from './index.ts';
+
+const needsPerson: ReadonlySet<FactWord> = new Set(['brought', 'taken-in', 'approved']);
 
 /** What a fact is called: `complaint`. */
 export function factTitle(words: Words, { word }: FactResult): string {
@@ -10,13 +12,13 @@ export function factTitle(words: Words, { word }: FactResult): string {
 export function factText({ certificate }: Words, fact: FactResult, nameOf: (name: string) => string): string {
   const { name, text, label, by, on } = fact;
   const labels: Readonly<Record<string, string>> = certificate.facts.labels;
-  const said = [
+  const what = [
     name === null ? null : (labels[name] ?? nameOf(name)),
     text,
     label === null ? null : (labels[label] ?? label),
-    by,
-    on,
   ];
+  // Of some the person is what it is about: `taken in by R. A.`
+  const said = needsPerson.has(fact.word) ? [by, on, ...what] : [...what, by, on];
   return said.filter((one) => one !== null).join(', ');
 }
 

@@ -104,7 +104,8 @@ const historyColumns: readonly Column<Row>[] = [
   ...['note', 'record'],
 ].map(key);
 
-function visitText({ unit, results }: Visit): string {
+/** A visit as text, a line for each thing. */
+export function visitText({ unit, results }: Visit): string {
   const facts = [
     ['customer', unit.customer],
     ['received', unit.received],

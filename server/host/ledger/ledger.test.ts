@@ -148,6 +148,12 @@ describe.each([
   });
 });
 
+test('keeps nothing where nothing is to be kept', async () => {
+  const ledger = await openLedger(records, { cache: null });
+  expect([closedJobs(ledger).size, ledger.notes]).toEqual([all.length, []]);
+  ledger.close();
+});
+
 test('answers where nothing can be written to', async () => {
   const locked = join(folder, 'locked');
   writeFileSync(locked, '');

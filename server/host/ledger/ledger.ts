@@ -5,8 +5,8 @@
 import { createHash } from 'node:crypto';
 import { closeSync, existsSync, fstatSync, mkdirSync, openSync, readFileSync, readSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import envPaths from 'env-paths';
 import { parseAnswers, type RecordAnswers } from '../../../language/archive/record.ts';
+import { cacheFolder } from '../cache/cache-folder.ts';
 import { fileHash, listName } from '../files/records.ts';
 import { openSqlite, type Row, type Sqlite, type Value } from './sqlite.ts';
 
@@ -54,20 +54,21 @@ export interface Ledger {
 
 export interface LedgerOptions {
   /** Folder that it is kept in; the user's cache folder unless said otherwise. */
-  readonly cache?: string | undefined;
+  readonly cache?: string | null | undefined;
   readonly open?: typeof openSqlite;
 }
 
-/** Folder of all ledgers. `HANDTIGHT_CACHE` names another cache folder. */
-function ledgerFolder(): string {
-  const { HANDTIGHT_CACHE } = process.env;
-  return join(HANDTIGHT_CACHE || envPaths('handtight', { suffix: '' }).cache, 'ledger');
+/** Folder of all ledgers; null: nothing is kept. */
+function ledgerFolder(): string | null {
+  const cache = cacheFolder();
+  return cache === null ? null : join(cache, 'ledger');
 }
 
 /** The ledger of a folder of records, with all that its list has. What it had before stays; only new records are read. */
 export async function openLedger(records: string, options: LedgerOptions = {}): Promise<Ledger> {
   const { cache = ledgerFolder(), open = openSqlite } = options;
   const notes: string[] = [];
+  if (cache === null) return await filled(await open(':memory:'), records, notes);
   const path = join(cache, `${createHash('sha256').update(resolve(records)).digest('hex').slice(0, 24)}.sqlite`);
   try {
     mkdirSync(cache, { recursive: true });
