@@ -167,7 +167,8 @@ it.each([
   ['exchange "B-77"', 'Write exchange serial'],
   ['concession openning by "X" on 2026-10-05 "y"', 'opening'],
   ['promised soon', 'promised'],
-  ['renewed spring batch', 'batch'],
+  ['renewed spring batch', "Write the maker's batch in quotes"],
+  ['waiting for spring since', 'Write all of it: waiting for spring since 2026-11-03'],
 ])('says what is wrong in: %s', (line, said) => {
   const { found } = jobWith(unit(line));
   expect(found.join('\n')).toContain(said);
@@ -192,4 +193,15 @@ it('units can be written as lines, one each', () => {
     ['041', 2],
     ['042', 1],
   ]);
+});
+
+it.each([
+  [
+    'opening 254 bar on PG-400',
+    'This belongs to a unit: the intake is for what holds for the whole job. Write it under its unit.',
+  ],
+  ['note "wet"', 'A note belongs to a unit. Write it there, or as complaint "…".'],
+])('an intake takes no result: %s', (line, said) => {
+  const { found } = jobWith(`  intake {\n    ${line}\n  }\n${unit(proven)}`);
+  expect(found.join('\n')).toContain(said);
 });

@@ -199,7 +199,7 @@ function workBlocks(context: SheetContext, recordOnly = false): { blocks: Block[
       recordOnly ? log : { ...log, fails: [] },
       ...repaired.slice(fitting),
     );
-    if (log.needed > log.units[0]!.lines.length) more.push(moreLines(log, context, 4));
+    if (log.needed > (log.units[0]?.lines.length ?? log.needed)) more.push(moreLines(log, context, 4));
   }
   return { blocks: blocks.filter((block, index) => block.kind !== 'page' || blocks[index + 1]?.kind !== 'page'), more };
 }
