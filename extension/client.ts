@@ -14,6 +14,7 @@ import { registerPrintLinks } from './print-link.ts';
 import { type CheckedNotification, checkedMethod } from './requests.ts';
 import { registerRulePages, rulePageUri } from './rule-pages.ts';
 import { registerSamples } from './samples.ts';
+import { registerStateView } from './state-view.ts';
 import { registerStatus } from './status.ts';
 
 /** A client of a server that can be started again. */
@@ -72,6 +73,7 @@ export async function start(
     registerStatus(running, checked.event),
     registerRulePages(context.extensionUri),
     registerPreview(context, running, checked.event),
+    registerStateView(running, checked.event),
     registerPrint(running),
     registerPrintLinks(running),
     registerNewProcedure(running, context.extensionUri),
@@ -97,6 +99,7 @@ export async function start(
     workspace.onDidChangeWorkspaceFolders(() => running.restart()),
   );
   await running.start();
+  await commands.executeCommand('setContext', 'handtight.isRunning', true);
   return { client: running };
 }
 

@@ -11,6 +11,7 @@ import {
   workspace,
 } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
+import { nameLetters, namePattern } from '../language/syntax/name-pattern.ts';
 import {
   type FamilyChoicesParams,
   type FamilyChoicesResult,
@@ -31,9 +32,6 @@ export interface Answers {
   /** A family of its own, instead of one that there is. */
   readonly own?: { readonly title: string; readonly parts: string[]; readonly tests: string[] };
 }
-
-/** A name as the language reads it. */
-const namePattern = /^[A-Za-zÀ-ÖØ-öø-ʯ][A-Za-zÀ-ÖØ-öø-ʯ0-9_]*(?:-[A-Za-zÀ-ÖØ-öø-ʯ0-9_]+)*$/u;
 
 /** Kinds of figure that a test of a bench gives most often. */
 const kinds = [
@@ -116,8 +114,11 @@ async function askOwn(): Promise<OwnFamily | undefined> {
   if (name === undefined) return undefined;
   const parts = await askNames(
     l10n.t('New family: its parts'),
-    l10n.t('In the order in which they are built, the body first, with commas: body, ball, spring, plug'),
+    l10n.t(
+      'In the order in which they are built, the body first, with commas: body, ball, spring, plug. For another stack on the body, name it again: body, screw.',
+    ),
     2,
+    true,
   );
   if (parts === undefined) return undefined;
   const tests = await askNames(
@@ -130,7 +131,7 @@ async function askOwn(): Promise<OwnFamily | undefined> {
 }
 
 function suggestedName(title: string): string {
-  const words = title.toLowerCase().match(/[a-zà-öø-ʯ0-9]+/gu) ?? [];
+  const words = title.toLowerCase().match(new RegExp(`[${nameLetters}0-9]+`, 'gu')) ?? [];
   const name = words.join('-');
   return namePattern.test(name) ? name : 'unit';
 }
@@ -145,7 +146,7 @@ function askName(title: string, value: string): Thenable<string | undefined> {
   });
 }
 
-async function askNames(title: string, prompt: string, least: number): Promise<string[] | undefined> {
+async function askNames(title: string, prompt: string, least: number, stacks = false): Promise<string[] | undefined> {
   const namesIn = (text: string) =>
     text
       .split(',')
@@ -158,7 +159,9 @@ async function askNames(title: string, prompt: string, least: number): Promise<s
       const names = namesIn(text);
       const wrong = names.find((one) => !namePattern.test(one));
       if (wrong !== undefined) return l10n.t('{0} is no name: it needs letters, digits and single hyphens.', wrong);
-      if (new Set(names).size < names.length) return l10n.t('Give each its own name.');
+      // The first again begins another stack.
+      const own = stacks ? names.filter((one, index) => index === 0 || one !== names[0]) : names;
+      if (new Set(own).size < own.length) return l10n.t('Give each its own name.');
       return names.length < least ? l10n.t('Name at least {0}.', least) : null;
     },
   });

@@ -12,6 +12,18 @@ export interface FrameWords {
   readonly page: string;
   /** The button that prints; null: nothing to print. */
   readonly print: string | null;
+  /** What the page can be shown as, by the word that is sent, and what the choice is called; null: it has one form. */
+  readonly forms: { readonly label: string; readonly words: Readonly<Record<string, string>> } | null;
+  readonly find: FindWords;
+}
+
+/** The words of the box that finds something in the page. */
+export interface FindWords {
+  readonly label: string;
+  readonly previous: string;
+  readonly next: string;
+  readonly close: string;
+  readonly none: string;
 }
 
 /** The page. `nonce` is new for each: only the script below carries it. */
@@ -37,8 +49,23 @@ export function frameHtml(nonce: string, words: FrameWords): string {
   <button id="problems" type="button"></button>
   <span id="whose" role="status"></span>
   <span class="space"></span>
+  ${
+    words.forms === null
+      ? ''
+      : html`<select id="form" aria-label="${words.forms.label}" title="${words.forms.label}">${Object.entries(
+          words.forms.words,
+        ).map(([form, word]) => html`<option value="${form}">${word}</option>`)}</select>`
+  }
   ${words.print === null ? '' : html`<button id="print" type="button">${words.print}</button>`}
 </header>
+<search id="find" hidden>
+  <input id="sought" type="text" aria-label="${words.find.label}" placeholder="${words.find.label}" spellcheck="false">
+  <button id="previous" type="button" aria-label="${words.find.previous}" title="${words.find.previous}">↑</button>
+  <button id="next" type="button" aria-label="${words.find.next}" title="${words.find.next}">↓</button>
+  <span id="found" role="status" data-none="${words.find.none}"></span>
+  <span class="space"></span>
+  <button id="close" type="button" aria-label="${words.find.close}" title="${words.find.close}">×</button>
+</search>
 <p id="none" role="status"></p>
 <div id="view" tabindex="0" role="document" aria-label="${words.page}"><iframe id="sheet" tabindex="-1" sandbox="allow-same-origin" srcdoc="${empty}" title="${words.page}"></iframe></div>
 <script nonce="${nonce}">${html.raw`${script}`}</script>
@@ -52,15 +79,27 @@ const empty = '<!doctype html><html><head></head><body></body></html>';
 const style = `
 html, body { height: 100%; margin: 0; padding: 0; overflow: hidden; }
 body { display: flex; flex-direction: column; background: var(--vscode-editor-background); color: var(--vscode-foreground); font: var(--vscode-font-size) var(--vscode-font-family); }
-header { display: flex; align-items: center; gap: 8px; padding: 4px 10px; border-bottom: 1px solid var(--vscode-panel-border, var(--vscode-contrastBorder, transparent)); background: var(--vscode-editorWidget-background); }
+header { display: flex; flex-wrap: wrap; align-items: center; gap: 4px 8px; padding: 4px 10px; border-bottom: 1px solid var(--vscode-panel-border, var(--vscode-contrastBorder, transparent)); background: var(--vscode-editorWidget-background); }
 .space { flex: 1; }
 button { font: inherit; padding: 3px 10px; border: 1px solid var(--vscode-button-border, transparent); border-radius: 2px; cursor: pointer; color: var(--vscode-button-foreground); background: var(--vscode-button-background); }
 button:hover { background: var(--vscode-button-hoverBackground); }
+select, input { font: inherit; padding: 2px 4px; border-radius: 2px; }
+select { max-width: 100%; color: var(--vscode-dropdown-foreground); background: var(--vscode-dropdown-background); border: 1px solid var(--vscode-dropdown-border, transparent); }
+input { flex: 0 1 22em; min-width: 6em; color: var(--vscode-input-foreground); background: var(--vscode-input-background); border: 1px solid var(--vscode-input-border, transparent); }
+input::placeholder { color: var(--vscode-input-placeholderForeground); }
+select:focus-visible, input:focus-visible { outline: 1px solid var(--vscode-focusBorder); outline-offset: -1px; }
+#find { display: flex; align-items: center; gap: 4px; padding: 4px 10px; background: var(--vscode-editorWidget-background); border-bottom: 1px solid var(--vscode-panel-border, var(--vscode-contrastBorder, transparent)); }
+#find button { color: inherit; background: transparent; padding: 2px 7px; }
+#find button:hover { background: var(--vscode-toolbar-hoverBackground); }
+#found { color: var(--vscode-errorForeground); }
+#whose, #problems { overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
+#whose { flex: 0 4 auto; } #problems { flex: 0 1 auto; min-width: 5em; }
 #whose { color: var(--vscode-descriptionForeground); }
 #view:focus-visible { outline: 2px solid var(--vscode-focusBorder); outline-offset: -2px; }
 button:focus-visible { outline: 1px solid var(--vscode-focusBorder); outline-offset: 2px; }
 button:disabled { opacity: .5; cursor: default; }
 #problems { background: transparent; color: var(--vscode-foreground); border-color: transparent; padding-left: 0; text-align: left; }
+#problems:disabled { opacity: 1; cursor: default; text-decoration: none; }
 #problems.bad { color: var(--vscode-editorError-foreground, var(--vscode-errorForeground)); }
 #problems:hover { text-decoration: underline; }
 #none { margin: auto; padding: 2em; max-width: 32em; text-align: center; color: var(--vscode-descriptionForeground); }
@@ -85,16 +124,19 @@ const none = document.getElementById('none');
 const problems = document.getElementById('problems');
 const print = document.getElementById('print');
 const whose = document.getElementById('whose');
+const header = document.querySelector('header');
+const form = document.getElementById('form');
 let wanted = null;
 let shown = null;
 let file = null;
 /* The line that was scrolled to: typing on in it leaves the page where the reader put it. */
 let scrolledTo = null;
 print?.addEventListener('click', () => host.postMessage({ type: 'print' }));
+form?.addEventListener('change', () => host.postMessage({ type: 'form', form: form.value }));
 problems.addEventListener('click', () => { if (!nextMissing()) host.postMessage({ type: 'problems' }); });
 
 addEventListener('message', ({ data }) => {
-  if (data.type === 'page') showPage(data.result, data.uri, data.status, data.whose);
+  if (data.type === 'page') showPage(data);
   if (data.type === 'reveal') { wanted = data.line; reveal(); }
 });
 
@@ -125,6 +167,12 @@ view.addEventListener('keydown', (event) => {
   const scroller = frame.contentDocument.scrollingElement;
   if (event.ctrlKey || event.altKey || event.metaKey || !scroller) return;
   const page = scroller.clientHeight * 0.9;
+  if (event.key === 'Enter') {
+    const step = frame.contentDocument.querySelector('.handtight-here');
+    if (step) open(step, true);
+    event.preventDefault();
+    return;
+  }
   const by = { ArrowDown: 40, ArrowUp: -40, PageDown: page, PageUp: -page, ' ': event.shiftKey ? -page : page, Home: -scroller.scrollHeight, End: scroller.scrollHeight }[event.key];
   if (by === undefined) return;
   scroller.scrollTop += by;
@@ -137,19 +185,65 @@ document.addEventListener('copy', (event) => {
   event.preventDefault();
 });
 
-function showPage(result, uri, status, of) {
+/* A click shows the step in the text and leaves the reader here; a double click goes there, and so does Enter. */
+function open(step, goes) {
+  mark(step);
+  /* The cursor goes there too: it leaves the page where it is. */
+  wanted = scrolledTo = Number(step.dataset.sourceLine);
+  host.postMessage({ type: 'open', line: Number(step.dataset.sourceLine), file: step.dataset.sourceFile, goes });
+}
+
+/* The page is in a frame of its own, where the editor does not look: it is searched from here. */
+const find = document.getElementById('find');
+const sought = document.getElementById('sought');
+const found = document.getElementById('found');
+function seek(backwards) {
+  const there = sought.value === '' || frame.contentWindow.find(sought.value, false, backwards, true);
+  found.textContent = there ? '' : found.dataset.none;
+}
+function closeFind() {
+  find.hidden = true;
+  takeKeys();
+}
+addEventListener('keydown', (event) => {
+  if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'f' && !view.hidden) {
+    find.hidden = false;
+    const chosen = String(frame.contentDocument.getSelection() ?? '').trim();
+    if (chosen !== '' && !chosen.includes('\\n')) sought.value = chosen;
+    sought.select();
+    sought.focus();
+  } else if (event.key === 'F3') seek(event.shiftKey);
+  else if (event.key === 'Escape' && !find.hidden) closeFind();
+  else return;
+  event.preventDefault();
+  event.stopPropagation();
+}, true);
+sought.addEventListener('keydown', (event) => { if (event.key === 'Enter') seek(event.shiftKey); });
+sought.addEventListener('input', () => {
+  const chosen = frame.contentDocument.getSelection();
+  if (chosen?.rangeCount > 0) chosen.collapseToStart();
+  seek(false);
+});
+document.getElementById('previous').addEventListener('click', () => seek(true));
+document.getElementById('next').addEventListener('click', () => seek(false));
+document.getElementById('close').addEventListener('click', closeFind);
+
+function showPage({ result, uri, line, form: chosen, status, whose: of }) {
   const there = result.kind !== 'none';
-  host.setState({ uri });
+  host.setState({ uri, line, form: chosen });
+  if (form) form.value = result.form ?? form.value;
   view.hidden = !there;
   none.hidden = there;
-  problems.hidden = !there;
+  problems.hidden = !there || status === null;
+  header.hidden = problems.hidden && !print && !of;
   if (print) print.disabled = !there;
   whose.textContent = of ?? '';
   if (!there) { none.textContent = result.reason; shown = null; return; }
-  problems.textContent = status.text;
-  problems.classList.toggle('bad', status.bad);
+  problems.textContent = status?.text ?? '';
+  problems.disabled = status === null || !status.leads;
+  problems.classList.toggle('bad', status?.bad === true);
   file = result.file;
-  const key = uri + '\\n' + result.title;
+  const key = [uri, result.title, result.form].join('\\n');
   const page = new DOMParser().parseFromString(result.html, 'text/html');
   // No link of the sheet leads anywhere from here.
   for (const element of page.querySelectorAll('script, meta[http-equiv], base, link')) element.remove();
@@ -170,9 +264,14 @@ function showPage(result, uri, status, of) {
   inner.documentElement.className = page.documentElement.className;
   inner.body.replaceWith(body);
   addMark(inner);
-  body.addEventListener('dblclick', ({ target }) => {
-    const step = target.closest('[data-source-line]');
-    if (step) host.postMessage({ type: 'open', line: Number(step.dataset.sourceLine), file: step.dataset.sourceFile });
+  const stepOf = ({ target }) => target.closest('[data-source-line]');
+  body.addEventListener('click', (event) => {
+    const step = stepOf(event);
+    if (step && event.detail === 1 && inner.getSelection()?.isCollapsed !== false) open(step, false);
+  });
+  body.addEventListener('dblclick', (event) => {
+    const step = stepOf(event);
+    if (step) open(step, true);
   });
   if (inner.scrollingElement) inner.scrollingElement.scrollTop = shown === key ? place : 0;
   if (shown !== key) wanted = scrolledTo = null;
@@ -183,7 +282,7 @@ function addMark(inner) {
   if (inner.getElementById('handtight-mark')) return;
   const mark = inner.createElement('style');
   mark.id = 'handtight-mark';
-  mark.textContent = '.handtight-here { outline: 2px solid #0a63c9; outline-offset: 2px; border-radius: 2px; } td.handtight-here, th.handtight-here { outline-offset: -1px; }';
+  mark.textContent = '.handtight-here { outline: 2px solid #0a63c9; outline-offset: 2px; border-radius: 2px; } td.handtight-here, th.handtight-here { outline-offset: -1px; } ::selection { background: #ffd33d; color: #000; }';
   inner.head.append(mark);
 }
 
@@ -198,6 +297,15 @@ function nextMissing() {
   return true;
 }
 
+function mark(step) {
+  for (const old of frame.contentDocument.querySelectorAll('.handtight-here')) if (old !== step) {
+    old.classList.remove('handtight-here');
+    old.removeAttribute('aria-current');
+  }
+  step?.classList.add('handtight-here');
+  step?.setAttribute('aria-current', 'step');
+}
+
 /* The step of the cursor's line, or the last one that begins above it. */
 function reveal() {
   const inner = frame.contentDocument;
@@ -210,9 +318,8 @@ function reveal() {
     if (element.dataset.sourceLast !== undefined && Number(element.dataset.sourceLast) < wanted) continue;
     if (line <= wanted && (best === null || line > Number(best.dataset.sourceLine))) best = element;
   }
-  for (const old of inner.querySelectorAll('.handtight-here')) if (old !== best) old.classList.remove('handtight-here');
+  mark(best);
   if (best === null) return;
-  best.classList.add('handtight-here');
   if (scrolledTo === wanted) return;
   scrolledTo = wanted;
   show(best);

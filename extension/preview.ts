@@ -1,4 +1,4 @@
-/** The live views beside the editor, of what is at the cursor: the sheet as it would be printed, and the specifications. */
+/** The live pages beside the editor, of what is at the cursor: the sheet as it would be printed, the specifications, the drawing. */
 import {
   commands,
   Disposable,
@@ -19,8 +19,11 @@ import {
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { type FrameWords, frameHtml } from './preview-frame.ts';
 import type { PrintPlace } from './print.ts';
+import { rebuildEditor } from './rebuild-editor.ts';
 import {
   type CheckedNotification,
+  type DrawingResult,
+  drawingMethod,
   type SheetParams,
   type SheetResult,
   type SpecsResult,
@@ -28,7 +31,7 @@ import {
   specsMethod,
 } from './requests.ts';
 
-type PageResult = SheetResult | SpecsResult;
+type PageResult = SheetResult | SpecsResult | DrawingResult;
 
 /** What differs between the views that are beside the editor. */
 interface View {
@@ -38,13 +41,15 @@ interface View {
   readonly title: string;
   titleOf(page: string): string;
   readonly words: FrameWords;
-  /** What the bar says about a page, and whether it is bad. */
-  status(result: Exclude<PageResult, { kind: 'none' }>): Status;
+  /** What the bar says about a page; null: nothing. */
+  status(result: Exclude<PageResult, { kind: 'none' }>): Status | null;
 }
 
 interface Status {
   readonly text: string;
   readonly bad: boolean;
+  /** It can be pressed, and leads to what it says. */
+  readonly leads: boolean;
 }
 
 /** Messages to the frame; lines are zero-based. */
@@ -53,11 +58,24 @@ export type ToFrame =
       readonly type: 'page';
       readonly result: PageResult;
       readonly uri: string;
+      /** Where it was requested, and in which form: a window that is opened again shows the same. */
+      readonly line: number | undefined;
+      readonly form: string | undefined;
       readonly status: Status | null;
       /** Whose page it is, where the cursor is in something that has none. */
       readonly whose: string | null;
     }
   | { readonly type: 'reveal'; readonly line: number };
+
+function findWords(): FrameWords['find'] {
+  return {
+    label: l10n.t('Find in this page'),
+    previous: l10n.t('Previous match (Shift+Enter)'),
+    next: l10n.t('Next match (Enter)'),
+    close: l10n.t('Close (Escape)'),
+    none: l10n.t('No match'),
+  };
+}
 
 /** The sheet as it would be printed. */
 function sheetView(): View {
@@ -67,7 +85,20 @@ function sheetView(): View {
     method: sheetMethod,
     title: l10n.t('Sheet'),
     titleOf: (page) => l10n.t('Sheet: {0}', page),
-    words: { title: l10n.t('Sheet'), page: l10n.t('Sheet as it prints'), print: l10n.t('Print to PDF') },
+    words: {
+      title: l10n.t('Sheet'),
+      page: l10n.t('Sheet as it prints. Click a step to find it in the text; Enter goes to the step that is marked.'),
+      print: l10n.t('Print to PDF'),
+      forms: {
+        label: l10n.t('What is printed'),
+        words: {
+          card: l10n.t('Card: all of it'),
+          record: l10n.t('Record: what is written down'),
+          instruction: l10n.t('Instruction: what is done'),
+        },
+      },
+      find: findWords(),
+    },
     status(result) {
       const errors = result.kind === 'sheet' ? result.errors : 0;
       const text =
@@ -76,7 +107,7 @@ function sheetView(): View {
           : errors === 1
             ? l10n.t('1 error: prints as a draft only')
             : l10n.t('{0} errors: prints as a draft only', errors);
-      return { text, bad: errors > 0 };
+      return { text, bad: errors > 0, leads: true };
     },
   };
 }
@@ -89,7 +120,13 @@ function specsView(): View {
     method: specsMethod,
     title: l10n.t('Specifications'),
     titleOf: (page) => l10n.t('Specifications: {0}', page),
-    words: { title: l10n.t('Specifications'), page: l10n.t('Specifications of the procedure'), print: null },
+    words: {
+      title: l10n.t('Specifications'),
+      page: l10n.t('Specifications of the procedure. Click a figure to find it in the text.'),
+      print: null,
+      forms: null,
+      find: findWords(),
+    },
     status(result) {
       const missing = result.kind === 'specs' ? result.missing : 0;
       const text =
@@ -98,8 +135,27 @@ function specsView(): View {
           : missing === 1
             ? l10n.t('1 thing missing: show it')
             : l10n.t('{0} things missing: show the next', missing);
-      return { text, bad: missing > 0 };
+      return { text, bad: missing > 0, leads: missing > 0 };
     },
+  };
+}
+
+/** The unit taken apart: of a family while it is written, of a procedure with its steps and figures. */
+function drawingView(): View {
+  return {
+    viewType: 'handtight.drawing',
+    command: 'handtight.drawing',
+    method: drawingMethod,
+    title: l10n.t('Drawing'),
+    titleOf: (page) => l10n.t('Drawing: {0}', page),
+    words: {
+      title: l10n.t('Drawing'),
+      page: l10n.t('Drawing of the unit taken apart'),
+      print: null,
+      forms: null,
+      find: findWords(),
+    },
+    status: () => null,
   };
 }
 
@@ -109,7 +165,9 @@ export function registerPreview(
   client: BaseLanguageClient,
   onChecked: Event<CheckedNotification>,
 ): Disposable {
-  return Disposable.from(...[sheetView(), specsView()].map((view) => registerView(view, context, client, onChecked)));
+  return Disposable.from(
+    ...[sheetView(), specsView(), drawingView()].map((view) => registerView(view, context, client, onChecked)),
+  );
 }
 
 function registerView(
@@ -124,14 +182,27 @@ function registerView(
     commands.registerCommand(view.command, (uri?: Uri) => preview.show(uri)),
     window.registerWebviewPanelSerializer(view.viewType, {
       async deserializeWebviewPanel(panel, state: unknown) {
-        const uri =
-          typeof state === 'object' && state !== null && 'uri' in state && typeof state.uri === 'string'
-            ? state.uri
-            : undefined;
-        preview.adopt(panel, uri === undefined ? undefined : Uri.parse(uri));
+        preview.adopt(panel, kept(state));
       },
     }),
   );
+}
+
+/** Where a page was requested, and in which form. */
+interface Place {
+  readonly document: Uri | undefined;
+  readonly position: Position;
+  readonly form: string | undefined;
+}
+
+/** What a frame kept of the window that was closed, whatever it is. */
+function kept(state: unknown): Place {
+  const { uri, line, form } = (typeof state === 'object' && state !== null ? state : {}) as Record<string, unknown>;
+  return {
+    document: typeof uri === 'string' ? Uri.parse(uri) : undefined,
+    position: new Position(Number.isSafeInteger(line) && Number(line) >= 0 ? Number(line) : 0, 0),
+    form: typeof form === 'string' ? form : undefined,
+  };
 }
 
 /** One panel that follows the active `.rebuild` editor. */
@@ -146,8 +217,12 @@ class Preview implements Disposable {
   #lines: { first: number; last: number } | undefined;
   /** Where the page that is shown was requested: it stays while the cursor is in what has no page, such as a family. */
   #shown: SheetParams | undefined;
-  /** Counts requests, so that a result that was overtaken is dropped. */
-  #asked = 0;
+  #form: string | undefined;
+  /** One request at a time: what changes meanwhile is taken up when its answer is there. */
+  #isAsking = false;
+  #isStale = false;
+  /** What the frame was sent last, so that it is not made to draw the same again. */
+  #sent = '';
   #cursorMoved: ReturnType<typeof setTimeout> | undefined;
 
   constructor(
@@ -160,7 +235,11 @@ class Preview implements Disposable {
     this.#context = context;
     this.#client = client;
     this.#always.push(
-      onChecked(() => this.#refresh()),
+      onChecked(() => void this.#refresh()),
+      // The findings take their time; what is printed does not wait for them.
+      workspace.onDidChangeTextDocument(({ document, contentChanges }) => {
+        if (document.languageId === 'rebuild' && contentChanges.length > 0) void this.#refresh();
+      }),
       window.onDidChangeActiveTextEditor((editor) => {
         // A cursor that moved just before in the editor that was left would bring its page back.
         clearTimeout(this.#cursorMoved);
@@ -183,9 +262,17 @@ class Preview implements Disposable {
 
   /** Opens the preview beside the editor, or brings it to the front. */
   async show(uri?: Uri): Promise<void> {
-    const editor = window.activeTextEditor;
+    const editor = rebuildEditor();
     const document = uri ?? editor?.document.uri ?? this.#document;
-    if (document === undefined) return;
+    if (document === undefined) {
+      const begin = l10n.t('New Procedure');
+      const chosen = await window.showInformationMessage(
+        l10n.t('Open a .rebuild file first: this shows what is at its cursor.'),
+        begin,
+      );
+      if (chosen === begin) await commands.executeCommand('handtight.newProcedure');
+      return;
+    }
     if (editor !== undefined && editor.document.uri.toString() === document.toString())
       this.#position = editor.selection.active;
     if (this.#panel === undefined) {
@@ -195,7 +282,7 @@ class Preview implements Disposable {
         { viewColumn: ViewColumn.Beside, preserveFocus: true },
         { enableScripts: true, localResourceRoots: [], retainContextWhenHidden: false },
       );
-      this.adopt(panel, document);
+      this.adopt(panel, { document, position: this.#position, form: this.#form });
       return;
     }
     this.#document = document;
@@ -204,16 +291,20 @@ class Preview implements Disposable {
   }
 
   /** Takes a panel over, new or from a closed window. */
-  adopt(panel: WebviewPanel, document: Uri | undefined): void {
+  adopt(panel: WebviewPanel, { document, position, form }: Place): void {
     this.#panel?.dispose();
     this.#panel = panel;
-    this.#document = document ?? window.activeTextEditor?.document.uri;
+    this.#document = document ?? rebuildEditor()?.document.uri;
+    this.#position = position;
+    this.#form = form;
+    this.#shown = undefined;
     panel.iconPath = {
       light: Uri.joinPath(this.#context.extensionUri, 'extension/icons/file-light.svg'),
       dark: Uri.joinPath(this.#context.extensionUri, 'extension/icons/file-dark.svg'),
     };
     panel.webview.options = { enableScripts: true, localResourceRoots: [] };
     panel.webview.onDidReceiveMessage((message: unknown) => this.#hear(message));
+    panel.onDidChangeViewState(() => void this.#refresh());
     panel.onDidDispose(() => {
       if (this.#panel === panel) this.#panel = undefined;
     });
@@ -236,10 +327,24 @@ class Preview implements Disposable {
     else void this.#refresh();
   }
 
+  /** Shows what is at the cursor now; again until nothing has changed meanwhile. */
   async #refresh(): Promise<void> {
+    this.#isStale = true;
+    if (this.#isAsking) return;
+    this.#isAsking = true;
+    try {
+      while (this.#isStale) {
+        this.#isStale = false;
+        await this.#update();
+      }
+    } finally {
+      this.#isAsking = false;
+    }
+  }
+
+  async #update(): Promise<void> {
     const panel = this.#panel;
-    if (panel === undefined || this.#document === undefined) return;
-    const asked = ++this.#asked;
+    if (panel === undefined || this.#document === undefined || !panel.visible) return;
     let params = this.#params();
     let result = await this.#ask(params);
     // The cursor went to what has no page of its own: the last one stays, and goes on following the text.
@@ -248,20 +353,30 @@ class Preview implements Disposable {
       params = this.#shown!;
       result = await this.#ask(params);
     }
-    if (asked !== this.#asked || panel !== this.#panel) return;
+    if (panel !== this.#panel) return;
     const page = result.kind === 'none' ? null : result;
     this.#shown = page === null ? undefined : params;
     this.#lines = isKept ? undefined : page?.lines;
     panel.title = page === null ? this.#view.title : this.#view.titleOf(page.title);
-    const status = page === null ? null : this.#view.status(page);
-    const whose = isKept && page !== null ? l10n.t('Of {0}, shown last', page.title) : null;
-    await panel.webview.postMessage({ type: 'page', result, uri: params.uri, status, whose } satisfies ToFrame);
+    const message: ToFrame = {
+      type: 'page',
+      result,
+      uri: params.uri,
+      line: params.position?.line,
+      form: this.#form,
+      status: page === null ? null : this.#view.status(page),
+      whose: isKept && page !== null ? l10n.t('Of {0}, shown last', page.title) : null,
+    };
+    const sent = JSON.stringify({ ...message, line: null });
+    if (sent !== this.#sent) await panel.webview.postMessage(message);
+    this.#sent = sent;
     if (!isKept) this.#reveal();
   }
 
   #params(): SheetParams {
     const { line, character } = this.#position;
-    return { uri: this.#document!.toString(), position: { line, character } };
+    const form = this.#form as SheetParams['form'];
+    return { uri: this.#document!.toString(), position: { line, character }, ...(form === undefined ? {} : { form }) };
   }
 
   async #ask(params: SheetParams): Promise<PageResult> {
@@ -280,7 +395,15 @@ class Preview implements Disposable {
 
   #hear(message: unknown): void {
     if (typeof message !== 'object' || message === null || !('type' in message)) return;
-    if (message.type === 'ready') void this.#refresh();
+    if (message.type === 'ready') {
+      this.#sent = '';
+      void this.#refresh();
+    }
+    if (message.type === 'form' && 'form' in message && typeof message.form === 'string') {
+      this.#form = message.form;
+      if (this.#shown !== undefined) this.#shown = { ...this.#shown, form: this.#params().form };
+      void this.#refresh();
+    }
     if (message.type === 'print' && this.#document !== undefined) {
       // What is shown is printed, wherever the cursor has gone.
       const place: PrintPlace = this.#shown ?? this.#params();
@@ -294,16 +417,22 @@ class Preview implements Disposable {
       Number(message.line) >= 0
     ) {
       const file = 'file' in message && typeof message.file === 'string' ? Uri.parse(message.file) : this.#document;
-      if (file !== undefined) void openLine(file, Number(message.line));
+      const goes = 'goes' in message && message.goes === true;
+      // The editor is not the active one while the page has the keys: what is shown here follows all the same.
+      if (file?.toString() === this.#document?.toString()) this.#position = new Position(Number(message.line), 0);
+      if (file !== undefined) void openLine(file, Number(message.line), !goes);
     }
   }
 }
 
 /** Shows a line in the editor that has the file, or in the first column. */
-async function openLine(file: Uri, line: number): Promise<void> {
+async function openLine(file: Uri, line: number, preserveFocus: boolean): Promise<void> {
   const document = await workspace.openTextDocument(file);
   const open = window.visibleTextEditors.find((editor) => editor.document === document);
-  const editor = await window.showTextDocument(document, { viewColumn: open?.viewColumn ?? ViewColumn.One });
+  const editor = await window.showTextDocument(document, {
+    viewColumn: open?.viewColumn ?? ViewColumn.One,
+    preserveFocus,
+  });
   const place = document.lineAt(Math.min(line, document.lineCount - 1)).range.start;
   editor.selection = new Selection(place, place);
   editor.revealRange(new Range(place, place), TextEditorRevealType.InCenterIfOutsideViewport);

@@ -1,12 +1,14 @@
 /** The command `handtight.print`: the procedure or job at the cursor, to a PDF in the workspace, or a page where none can be made. */
 import { commands, type Disposable, env, l10n, ProgressLocation, Uri, window, workspace } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
+import { rebuildEditor } from './rebuild-editor.ts';
 import { type PrintParams, type PrintResult, printMethod } from './requests.ts';
 
 /** A place to print from; without one the active editor's cursor is taken. */
 export interface PrintPlace {
   readonly uri: string;
   readonly position?: { readonly line: number; readonly character: number } | undefined;
+  readonly form?: PrintParams['form'];
 }
 
 /** Registers the command; it returns the URI of the file that it wrote, for other commands and tests. */
@@ -103,8 +105,8 @@ async function offerToOpen(file: Uri): Promise<void> {
 }
 
 function activePlace(): PrintPlace | undefined {
-  const editor = window.activeTextEditor;
-  if (editor?.document.languageId !== 'rebuild') return undefined;
+  const editor = rebuildEditor();
+  if (editor === undefined) return undefined;
   const { line, character } = editor.selection.active;
   return { uri: editor.document.uri.toString(), position: { line, character } };
 }

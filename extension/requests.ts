@@ -2,19 +2,23 @@
 
 export {
   checkedMethod,
+  drawingMethod,
   familyChoicesMethod,
   firstProcedureMethod,
   printLinkMethod,
   printMethod,
   sheetMethod,
   specsMethod,
+  stateMethod,
 } from '../server/lsp/request-names.ts';
 export type {
   CheckedNotification,
+  DrawingResult,
   FamilyChoicesParams,
   FamilyChoicesResult,
   FirstProcedureParams,
   FirstProcedureResult,
+  PlaceParams,
   PrintLinkParams,
   PrintLinkResult,
   PrintParams,
@@ -22,4 +26,5 @@ export type {
   SheetParams,
   SheetResult,
   SpecsResult,
+  StateResult,
 } from '../server/lsp/requests.ts';

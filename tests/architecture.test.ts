@@ -84,15 +84,16 @@ const inner =
 
 /** Which layers of `language/` a layer imports from: data flows one way, so nothing reaches back. */
 const layers: Readonly<Record<string, readonly string[]>> = {
-  quantities: [],
+  say: [],
+  quantities: ['say'],
   'syntax/verbs': [],
-  model: ['quantities', 'syntax/verbs'],
-  i18n: ['model', 'quantities'],
-  engineering: ['model', 'quantities'],
-  syntax: ['model', 'quantities', 'syntax/verbs'],
-  analysis: ['engineering', 'model', 'quantities', 'syntax/verbs'],
+  model: ['quantities', 'say', 'syntax/verbs'],
+  i18n: ['model', 'quantities', 'say'],
+  engineering: ['model', 'quantities', 'say'],
+  syntax: ['model', 'quantities', 'say', 'syntax/verbs'],
+  analysis: ['engineering', 'model', 'quantities', 'say', 'syntax/verbs'],
   'analysis/cautions': ['analysis', 'model', 'quantities', 'syntax/verbs'],
-  semantics: ['analysis', 'engineering', 'model', 'quantities', 'syntax', 'syntax/verbs'],
+  semantics: ['analysis', 'engineering', 'model', 'quantities', 'say', 'syntax', 'syntax/verbs'],
   diagnostics: [
     'analysis',
     'analysis/cautions',
@@ -101,12 +102,13 @@ const layers: Readonly<Record<string, readonly string[]>> = {
     'judgment',
     'model',
     'quantities',
+    'say',
     'semantics',
     'syntax',
     'syntax/verbs',
   ],
-  calculator: ['engineering', 'model', 'quantities', 'syntax'],
-  recommendations: ['analysis', 'engineering', 'i18n', 'model', 'quantities'],
+  calculator: ['engineering', 'model', 'quantities', 'say', 'syntax'],
+  recommendations: ['analysis', 'engineering', 'i18n', 'model', 'quantities', 'say'],
   judgment: ['analysis', 'engineering', 'i18n', 'model', 'quantities', 'recommendations'],
   drafting: ['analysis', 'model', 'quantities'],
   // What all documents share: the sheet as plain data, for what it is printed, and what things are called.
@@ -129,8 +131,8 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   'documents/certificate': ['analysis', 'documents', 'i18n', 'judgment', 'model', 'quantities'],
   // HTML, Typst and text of a document: nothing in language/ takes them, the command and the server do.
   'documents/renderers': ['documents', 'documents/specs', 'i18n'],
-  config: ['diagnostics', 'i18n', 'model', 'syntax'],
-  db: ['analysis', 'config', 'diagnostics', 'model', 'semantics', 'syntax'],
+  config: ['diagnostics', 'i18n', 'model', 'say', 'syntax'],
+  db: ['analysis', 'config', 'diagnostics', 'model', 'say', 'semantics', 'syntax'],
   archive: ['db', 'documents', 'documents/certificate', 'judgment', 'model', 'quantities'],
   ide: [
     'analysis',
@@ -146,6 +148,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
     'model',
     'quantities',
     'recommendations',
+    'say',
     'semantics',
     'syntax',
     'syntax/verbs',

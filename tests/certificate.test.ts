@@ -621,7 +621,7 @@ describe('what came in', () => {
       renderText(sheet({ language }))
         .map(plain)
         .find((text) => text.startsWith('196 bar'));
-    expect(languages.map(found)).toEqual(['196 bar, fail', '196 bar, no pasa', '196 bar, nicht gut']);
+    expect(languages.map(found)).toEqual(['196 bar, fail', '196 bar, no pasa', '196 bar, ✗']);
   });
 
   it('has no verdict where nobody gives a limit in service', () => {

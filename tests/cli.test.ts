@@ -17,7 +17,7 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { checkReport } from '../server/cli/check-schema.ts';
 import { specsReport } from '../server/cli/specs-schema.ts';
 import { type Answer, command } from './command.ts';
@@ -683,5 +683,29 @@ describe('explain', () => {
       status: 2,
       stderr: expect.stringContaining('left-hand-tight'),
     });
+  });
+});
+
+describe('the language of messages', () => {
+  const spoken = async (...args: string[]) => (await handtight('check', 'bad', ...args)).stdout;
+
+  it('is the one that is chosen, else that of the workspace, else that of the machine', async () => {
+    for (const name of ['LC_ALL', 'LC_MESSAGES', 'LANG']) vi.stubEnv(name, '');
+    expect(await spoken()).toContain('No torque is given');
+    vi.stubEnv('LANG', 'es_MX.UTF-8');
+    expect(await spoken()).toContain('No se da par de apriete');
+    vi.stubEnv('LC_ALL', 'C.UTF-8');
+    expect(await spoken()).toContain('No torque is given');
+    writeFileSync(join(folder, 'handtight.json'), '{ "messages": "de" }');
+    expect((await handtight('check', 'bad')).stdout).toContain('ist kein Drehmoment angegeben');
+    expect((await handtight('--messages', 'es', 'check', 'bad')).stdout).toContain('No se da par de apriete');
+    rmSync(join(folder, 'handtight.json'));
+    vi.unstubAllEnvs();
+  });
+
+  it('is the same in each form of the report, and a wrong one is refused', async () => {
+    const { findings } = checkReport.parse(JSON.parse(await spoken('--format', 'json', '--messages', 'de')));
+    expect(findings.map(({ message }) => message).join(' ')).toMatch(/ist|wird/u);
+    expect((await handtight('check', 'bad', '--messages', 'fr')).status).toBe(2);
   });
 });

@@ -9,6 +9,7 @@ import type { CheckResult } from '../language/db/workspace.ts';
 import { completionsAt, completionsIn, type Suggestion } from '../language/ide/completion/completions.ts';
 import { positionAt } from '../language/ide/offset.ts';
 import { snapshotOf } from '../language/ide/snapshot.ts';
+import { english } from '../language/say/say.ts';
 import { collectSymbols } from '../language/semantics/symbols.ts';
 import { isProcedure, isSequence, type Procedure, type StepLine } from '../language/syntax/generated/ast.ts';
 import { RebuildGrammar } from '../language/syntax/generated/grammar.ts';
@@ -33,9 +34,10 @@ const workspaces = [parsed(libraryFiles()), parsed(corpusFiles())];
 
 function offering(files: readonly Parsed[]) {
   const symbols = new Map(files.map(({ uri, ast }) => [uri, collectSymbols(ast)]));
+  const declarations = [...symbols].flatMap(([uri, all]) => all.map(({ kind, name }) => ({ uri, kind, name })));
   const textOf = (uri: string) => files.find((file) => file.uri === uri)?.text ?? null;
   const snapshot = {
-    result: { symbols, procedureOf: () => null } as unknown as CheckResult,
+    result: { symbols, declarations, procedureOf: () => null } as unknown as CheckResult,
     findingsIn: () => [],
     textOf,
   };
@@ -195,7 +197,7 @@ describe.each(['the library', 'the corpus'])('completion in %s', (which) => {
       if (problem.kind !== 'syntax' && problem.kind !== 'unknown-name') continue;
       const { file, range } = problem.source;
       const line = range.start.line - (offset.get(file) ?? 0);
-      const text = problem.kind === 'syntax' ? problem.message : `${problem.name} is unknown`;
+      const text = problem.kind === 'syntax' ? english(problem.message) : `${problem.name} is unknown`;
       refused.set(file, (refused.get(file) ?? new Map<number, string>()).set(line, text));
     }
     const meansNothing = [...added].flatMap(([{ uri }, lines]) => {

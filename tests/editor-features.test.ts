@@ -14,6 +14,7 @@ import type {
   WorkspaceEdit,
 } from 'vscode-languageserver-protocol/node';
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import type { DrawingResult, SheetResult, StateResult } from '../server/lsp/requests.ts';
 import { EditorSession } from './editor-session.ts';
 import { procedureText, shopText } from './holder.ts';
 
@@ -83,6 +84,70 @@ test('a verb is explained while it is written, and shown with what its step chan
   expect(help.signatures).toMatchObject([{ label: expect.stringMatching(/^slacken PARTS/u), activeParameter: 0 }]);
   const hover = await session.ask<Hover>('textDocument/hover', 'procedure.rebuild', 'slack');
   expect(hover.contents).toMatchObject({ value: expect.stringContaining('- nut: tight as found → slackened') });
+});
+
+test('the state at the cursor, and a family that no procedure uses yet, drawn', async () => {
+  await begin();
+  const ask = (method: string, name: string, line: number) =>
+    session.connection.sendRequest<StateResult | DrawingResult>(`handtight/${method}`, {
+      uri: session.uri(name),
+      position: { line, character: 6 },
+    });
+  const slackened = procedureText.split('\n').indexOf('    slacken nut');
+  const state = (await ask('state', 'procedure.rebuild', slackened)) as Extract<StateResult, { kind: 'state' }>;
+  expect(state).toMatchObject({ kind: 'state', after: '1.2' });
+  const nut = { name: 'Nozzle nut', words: 'slackened', isNew: true };
+  const since = { number: '1.2', source: { file: session.uri('procedure.rebuild') } };
+  expect(state.groups.find(({ kind }) => kind === 'loose')).toMatchObject({ items: [{ ...nut, since }] });
+  expect(await ask('state', 'shop.rebuild', 8)).toMatchObject({
+    kind: 'none',
+    reason: expect.stringMatching(/cursor in a step/u),
+  });
+  await session.type('procedure.rebuild', procedureText, '');
+  const drawn = await ask('drawing', 'shop.rebuild', 8);
+  expect(drawn).toMatchObject({
+    kind: 'drawing',
+    title: 'Nozzle holder',
+    html: expect.stringContaining('>Nozzle nut<'),
+  });
+  expect(await ask('drawing', 'shop.rebuild', 1)).toMatchObject({ kind: 'drawing', title: 'Nozzle holder' });
+  expect(await ask('drawing', 'procedure.rebuild', 0)).toMatchObject({ kind: 'none' });
+});
+
+test('the sheet as a record or an instruction, and as the settings say where none is given', async () => {
+  await begin();
+  const ask = (form?: string) =>
+    session.connection.sendRequest<SheetResult>('handtight/sheet', { uri: session.uri('procedure.rebuild'), form });
+  expect(await ask()).toMatchObject({ kind: 'sheet', form: 'card' });
+  const [record, instruction] = [await ask('record'), await ask('instruction')];
+  expect(record).toMatchObject({
+    kind: 'sheet',
+    form: 'record',
+    html: expect.stringContaining('class="pages record"'),
+  });
+  expect(instruction).toMatchObject({
+    form: 'instruction',
+    html: expect.stringContaining('class="pages instruction"'),
+  });
+  await expect(ask('poster')).rejects.toThrow(/form/u);
+});
+
+test('the layout is registered for procedures alone, where the client lets it be', async () => {
+  const dynamicRegistration = true;
+  await begin({
+    textDocument: {
+      formatting: { dynamicRegistration },
+      rangeFormatting: { dynamicRegistration },
+      onTypeFormatting: { dynamicRegistration },
+    },
+  });
+  expect(session.initialized.capabilities.documentFormattingProvider).toBeUndefined();
+  expect(session.registered).toEqual(
+    ['formatting', 'rangeFormatting', 'onTypeFormatting'].map((kind) => ({
+      method: `textDocument/${kind}`,
+      languages: ['rebuild'],
+    })),
+  );
 });
 
 test('lays out a document, a range, and what is typed; refuses in words what cannot be read', async () => {
@@ -198,4 +263,19 @@ test('related places and faded text only for a client that shows them', async ()
   expect(await asked({ tagSupport: { valueSet: [1] } })).toMatchObject({ tags: [1] });
   session.end();
   expect((await asked({}))!.tags).toBeUndefined();
+});
+
+test('findings and fixes are in the language that is set, or in that of the editor', async () => {
+  const wrong = { ...texts, 'procedure.rebuild': procedureText.replace('slacken nut', 'slacken nutt') };
+  session = await EditorSession.begin(wrong, {}, { language: 'de' });
+  const of = { textDocument: { uri: session.uri('procedure.rebuild') } };
+  const { items } = await session.connection.sendRequest<{ items: LspDiagnostic[] }>('textDocument/diagnostic', of);
+  const unknown = items.find(({ code }) => code === 'unknown-name')!;
+  expect(unknown.message).toContain('nutt gibt es nicht. Ist nut gemeint?');
+  const actions = await session.connection.sendRequest<CodeAction[]>('textDocument/codeAction', {
+    ...of,
+    range: unknown.range,
+    context: { diagnostics: [unknown] },
+  });
+  expect(actions.map(({ title }) => title)).toContain('nut schreiben');
 });

@@ -9,6 +9,7 @@ import {
   createProtocolConnection,
   type InitializeResult,
   type ProtocolConnection,
+  type RegistrationParams,
   StreamMessageReader,
   StreamMessageWriter,
 } from 'vscode-languageserver-protocol/node';
@@ -23,6 +24,8 @@ export class EditorSession {
   readonly documents = new Map<string, TextDocument>();
   /** The answer to the server's question for its settings. */
   settings: unknown = null;
+  /** What the server has registered, for which languages. */
+  readonly registered: { readonly method: string; readonly languages: (string | undefined)[] }[] = [];
   /** Methods that the server has called on its own account. */
   readonly called: string[] = [];
   initialized!: InitializeResult;
@@ -41,7 +44,14 @@ export class EditorSession {
       'workspace/diagnostic/refresh',
       'workspace/semanticTokens/refresh',
     ])
-      this.connection.onRequest(method, () => {
+      this.connection.onRequest(method, (params: Partial<RegistrationParams> | null) => {
+        for (const { method: of, registerOptions } of params?.registrations ?? [])
+          this.registered.push({
+            method: of,
+            languages: ((registerOptions?.documentSelector ?? []) as { language?: string }[]).map(
+              ({ language }) => language,
+            ),
+          });
         this.called.push(method);
         return null;
       });

@@ -1,11 +1,12 @@
 /** The server for assistants, asked by the protocol's own client: in this process, and once as a process of its own. */
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Client } from '@modelcontextprotocol/sdk/client/index.js';
 import { StdioClientTransport } from '@modelcontextprotocol/sdk/client/stdio.js';
 import { InMemoryTransport } from '@modelcontextprotocol/sdk/inMemory.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { formatted } from '../language/ide/format/format.ts';
 import type { CheckReport } from '../server/cli/check-schema.ts';
 import { buildServer } from '../server/mcp/serve.ts';
 import { closedJob, writeClosedJobs } from './bench/workload/closed-jobs.ts';
@@ -43,7 +44,7 @@ async function call(client: Client, name: string, args: Record<string, unknown> 
 const listed = (path: string): string[] => (readdirSync(path, { recursive: true }) as string[]).sort();
 
 describe('handtight mcp', () => {
-  it('lists its tools, each of them read-only, and says what a draft is held to', async () => {
+  it('lists its tools, all but the format read-only, and says what a draft is held to', async () => {
     const client = await connected(library);
     const { tools } = await client.listTools();
     expect(tools.map(({ name }) => name)).toEqual([
@@ -54,8 +55,10 @@ describe('handtight mcp', () => {
       'calculate',
       'shims',
       'history',
+      'format',
     ]);
-    expect(tools.filter(({ annotations }) => annotations?.readOnlyHint !== true)).toEqual([]);
+    const writing = tools.filter(({ annotations }) => annotations?.readOnlyHint !== true);
+    expect(writing.map(({ name }) => name)).toEqual(['format']);
     expect(client.getInstructions()).toContain('let the lead fill it in');
   });
 
@@ -150,6 +153,30 @@ describe('handtight mcp', () => {
     const closed = await call(client, 'history', { serial: unit!.serial });
     expect(closed.text).toContain('job 5001');
     expect(closed.text).toMatch(/as left opening \d+ bar, pass/u);
+  });
+
+  it('lays a text out, and writes a file only on request', async () => {
+    const client = await connected(library);
+    const path = join(library, 'first/first.rebuild');
+    const laid = formatted(first);
+    const crooked = laid.replace('  stage build', '      stage   build');
+    const given = await call(client, 'format', { file: 'first/first.rebuild', text: crooked });
+    expect(given.data).toMatchObject({ changed: true, written: false, text: laid });
+    expect(readFileSync(path, 'utf8')).toBe(first);
+    writeFileSync(path, crooked);
+    expect((await call(client, 'format', { file: 'first/first.rebuild' })).data).toMatchObject({ written: false });
+    expect(readFileSync(path, 'utf8')).toBe(crooked);
+    const saved = await call(client, 'format', { file: 'first/first.rebuild', write: true });
+    expect(saved.data).toMatchObject({ changed: true, written: true });
+    expect(readFileSync(path, 'utf8')).toBe(laid);
+    const refused = (args: Record<string, unknown>) => call(client, 'format', args);
+    expect(await refused({ text: first.replace('clamp body', 'clamp ?') })).toMatchObject({
+      isError: true,
+      text: expect.stringMatching(/^Not laid out: line \d+ cannot be read\. /u),
+    });
+    expect(await refused({ text: first, write: true })).toMatchObject({ isError: true });
+    expect(await refused({ file: '../other.rebuild', write: true })).toMatchObject({ isError: true });
+    expect(await refused({ file: 'missing.rebuild' })).toMatchObject({ isError: true });
   });
 
   it('serves as a process, and ends with its input', async () => {

@@ -159,7 +159,7 @@ describe('the page of the extension', () => {
         join('extension/walkthrough', to!),
       );
     });
-    expect(shown).toHaveLength(3);
+    expect(shown).toHaveLength(7);
     for (const picture of shown) {
       expect(existsSync(join(root, picture)), picture).toBe(true);
       expect(ignored).toContain(`!${picture}`);

@@ -4,6 +4,7 @@
  */
 import type { AstNode } from 'langium';
 import { describe, expect, it } from 'vitest';
+import { english } from '../language/say/say.ts';
 import { parse } from '../language/syntax/parse.ts';
 import { contentsOf, rangeOf, textOf } from '../language/syntax/place.ts';
 import { libraryFiles } from './library.ts';
@@ -67,7 +68,9 @@ describe.each(libraryFiles())('$uri', ({ text }) => {
         const from = Math.min(line, ...around.map(({ first }) => first));
         const to = Math.max(line, ...around.map(({ last }) => last));
         if (problems.some(({ range }) => range.start.line < from || range.start.line > to))
-          misplaced.push(`${words} → ${problems.map(({ range, message }) => `${range.start.line + 1} ${message}`)}`);
+          misplaced.push(
+            `${words} → ${problems.map(({ range, message }) => `${range.start.line + 1} ${english(message)}`)}`,
+          );
       }
     }
     expect(cuts).toBeGreaterThan(0);

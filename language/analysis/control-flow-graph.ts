@@ -109,7 +109,10 @@ function carriedBack(repair: Repair): number {
 function absentParts(procedure: Procedure, mine: (step: Step) => boolean): ReadonlySet<string> {
   const here = new Set<string>();
   const elsewhere = new Set<string>();
-  for (const step of allSteps(procedure)) {
+  const steps = allSteps(procedure);
+  // Where every step is for all part numbers, none is elsewhere.
+  if (steps.every(mine)) return elsewhere;
+  for (const step of steps) {
     if (isOfAll(step)) continue;
     const named = mine(step) ? here : elsewhere;
     for (const { kind, name } of namedIn(step)) if (kind === 'part') named.add(name);

@@ -1,11 +1,14 @@
 import type { Gate, Procedure, Step, StepObject, StepOf } from '../model/procedure.ts';
 import type { FluidKind } from '../model/shop.ts';
-import { isGate, own, readingOf, testGateId } from '../model/steps.ts';
+import { type GateStep, isGate, own, readingOf, testGateId } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
+import { kindOfLimit } from '../quantities/index.ts';
 import { verbsThat } from '../syntax/verbs/index.ts';
 import { isHydraulic } from './hydraulic.ts';
+import { limitsOfUse } from './limits.ts';
 import type { LocationLayout } from './locations.ts';
 import * as bits from './locations.ts';
+import { provesThrough, reachOf } from './reach.ts';
 import { Relations, restsOn } from './relations.ts';
 import type { AbstractState } from './state.ts';
 
@@ -77,11 +80,17 @@ export class Effects {
       case 'book-in':
       case 'do':
       case 'read':
-      case 'press':
-      case 'compress':
-      case 'release':
       case 'line-up':
         if (step.verb === 'read' && isHydraulic(step, this.procedure)) set(unit.pressure, bits.flag.yes);
+        return;
+      case 'press':
+        for (const name of parts) this.bind(name, state, at);
+        return;
+      case 'compress':
+      case 'release':
+        for (const name of parts)
+          if (layout.compressed.has(name))
+            set(layout.compressed.get(name)!, step.verb === 'compress' ? bits.flag.yes : bits.flag.no);
         return;
       case 'choose':
         // Another one out of the drawer, as it lies there.
@@ -113,6 +122,7 @@ export class Effects {
       case 'keep':
         for (const name of this.withInside([...parts, ...step.withObjects.map((object) => object.name)], state)) {
           const cells = state.part(name);
+          if (step.fluid !== null) set(cells.wet, this.wetWith(step));
           set(cells.kept, bits.kept.kept);
           set(cells.where, step.station === null ? 1 : layout.stationBit(step.station));
         }
@@ -170,11 +180,15 @@ export class Effects {
         for (const name of this.notGone(parts, state)) set(state.part(name).wet, dried(name, state));
         return;
       case 'oil':
-        for (const name of parts) set(state.part(name).wet, bits.wet.oil);
+        for (const name of parts)
+          set(state.part(name).wet, step.fluid === null ? bits.wet.assembly : this.wetWith(step));
         return;
       case 'blast':
       case 'buff':
-        for (const name of parts) this.dirtied(name, state, at);
+        for (const name of parts) {
+          this.dirtied(name, state, at);
+          this.unmeasured(name, 'ground', state, at);
+        }
         return;
       case 'lap':
         this.lapped(step, state, at);
@@ -187,11 +201,16 @@ export class Effects {
           for (const name of parts) if (layout.moved.has(name)) set(layout.moved.get(name)!, bits.flag.yes);
         return;
       case 'renew':
-        for (const name of parts) this.renew(name, step, state, at);
+        for (const name of parts) {
+          this.renew(name, step, state, at);
+          this.unmeasured(name, 'renewed', state, at);
+        }
         return;
       case 'fit':
-        for (const name of [...parts, ...step.withObjects.map((object) => object.name)])
+        for (const name of [...parts, ...step.withObjects.map((object) => object.name)]) {
           this.putIn(name, step.forTrial, state, at);
+          if (!step.forTrial) this.bind(name, state, at);
+        }
         return;
       case 'run-down':
         for (const name of parts) {
@@ -226,6 +245,7 @@ export class Effects {
         if (isHydraulic(step, this.procedure)) set(unit.pressure, bits.flag.yes);
         return;
       case 'across':
+      case 'record':
         return;
       case 'mark':
         return set(unit.marked, bits.flag.yes);
@@ -284,6 +304,7 @@ export class Effects {
 
   private slacken(name: string, state: AbstractState, at: number) {
     if (!state.may(state.part(name).place, bits.place.in | bits.place.trial)) return;
+    this.release(name, state, at);
     this.setJoint(name, bits.joint.slack, state, at);
     if (this.relations.loaded(name)) this.open(name, state, at, state.mustBeIn(name));
     else this.touchNamed(name, state, at);
@@ -299,9 +320,27 @@ export class Effects {
     this.invalidate(joint, state, at, { sure });
   }
 
+  /** What a tight joint squeezed has taken its set: it does not seal, or stretch, a second time. */
+  private release(joint: string, state: AbstractState, at: number) {
+    const cell = state.layout.joints.get(joint);
+    const tight = bits.joint.torqued | bits.joint.locked;
+    if (cell === undefined || !state.may(cell, tight)) return;
+    const sure = state.must(cell, tight) && state.mustBeIn(joint);
+    for (const name of this.relations.squeezedBy(joint)) this.wornOut(name, sure, state, at);
+  }
+
+  private wornOut(name: string, sure: boolean, state: AbstractState, at: number) {
+    const { age } = state.part(name);
+    if (state.may(age, bits.age.new))
+      state.set(age, (state.get(age) & (sure ? ~bits.age.new : ~0)) | bits.age.used, at);
+  }
+
   private setJoint(name: string, value: number, state: AbstractState, at: number) {
     const cell = state.layout.joints.get(name);
     if (cell === undefined) return;
+    // As if what it pulls tight again had been renewed: if it was not, that is reported where it is pulled tight.
+    if (value !== bits.joint.slack && state.may(cell, bits.joint.slack | bits.joint.apart))
+      for (const part of this.relations.squeezedBy(name)) state.set(state.part(part).age, bits.age.new, at);
     // What is shut in or pulled up may bind: what was felt before says nothing now.
     for (const [part, felt] of state.layout.moved)
       if (this.relations.closure(name).has(part) || name === part) state.set(felt, bits.flag.no, at);
@@ -318,6 +357,15 @@ export class Effects {
     const { layout } = state;
     const cells = state.part(name);
     const wasGuard = state.must(cells.place, bits.place.guard);
+    if (layout.joints.has(name) && state.may(cells.place, bits.place.in)) this.release(name, state, at);
+    // A seal that was pressed in has been stretched by coming out.
+    if (
+      to === bits.place.off &&
+      this.relations.part(name).usedOnce &&
+      !this.relations.isSqueezed(name) &&
+      state.may(cells.place, bits.place.in)
+    )
+      this.wornOut(name, state.must(cells.place, bits.place.in), state, at);
     const opens = this.relations.closedBy(name).map((joint) => joint.part);
     if (state.may(cells.place, bits.place.in)) {
       const sure = state.mustBeIn(name);
@@ -368,7 +416,7 @@ export class Effects {
     if (isNew || this.relations.part(name).renewed) state.set(cells.age, bits.age.new, at);
     state.set(cells.dirt, bits.dirt.rinsed, at);
     // As if it had been dry or oiled: if it was not, that is reported where it is fitted.
-    if (!trial) state.set(cells.wet, bits.wet.oil, at);
+    if (!trial) state.set(cells.wet, fitted(state.get(cells.wet)), at);
     for (const inner of this.relations.inside(name)) {
       const cell = state.part(inner.name).place;
       if (state.must(cell, bits.place.sub)) this.putIn(inner.name, trial, state, at);
@@ -391,7 +439,7 @@ export class Effects {
     for (const port of this.relations.ports(name)) state.set(state.layout.ports.get(port.name)!, bits.port.open, at);
     const ready = step.readyToFit || this.relations.part(name).readyToFit;
     state.set(cells.dirt, ready ? bits.dirt.rinsed : bits.dirt.preserved, at);
-    state.set(cells.wet, bits.wet.oil, at);
+    state.set(cells.wet, ready ? bits.wet.oil : bits.wet.preserving, at);
     for (const face of this.relations.faces(name))
       state.set(state.layout.faces.get(face.id)!.looked, bits.looked.yes, at);
   }
@@ -403,6 +451,7 @@ export class Effects {
       state.set(state.part(part).dirt, bits.dirt.paste, at);
       if (object.kind === 'face') this.invalidate(object.name, state, at);
       this.touchPart(part, state, at);
+      this.unmeasured(part, 'ground', state, at);
     }
   }
 
@@ -425,6 +474,23 @@ export class Effects {
       if (adjuster.part === name || adjuster.lockedBy === name)
         state.set(layout.adjusters.get(adjuster.part)!, bits.adjuster.locked, at);
     }
+  }
+
+  /**
+   * What was measured on a part that is then ground or lapped says nothing, nor does the balance of parts when one
+   * is ground or renewed. A new part needs no other measurement again.
+   */
+  private unmeasured(part: string, how: 'ground' | 'renewed', state: AbstractState, at: number) {
+    for (const { gate, measures, balances } of this.gates())
+      if (balances.includes(part) || (how === 'ground' && measures.includes(part)))
+        this.makeStale(gate.id, state, at, true);
+  }
+
+  /** What is pressed on, or hung on with no joint, may bind what was felt to move. */
+  private bind(name: string, state: AbstractState, at: number) {
+    const { on, holds, bearsOn } = this.relations.part(name);
+    for (const [part, felt] of state.layout.moved)
+      if ([...on, ...holds, ...bearsOn].includes(part)) state.set(felt, bits.flag.no, at);
   }
 
   private touchPart(part: string, state: AbstractState, at: number) {
@@ -466,7 +532,7 @@ export class Effects {
     const gates = this.gates().filter(({ gate, sets, isFirst }) => {
       // Turning one adjuster says nothing against the setting of another.
       const another = sets.length > 0 && adjusters.has(what) && !sets.includes(what);
-      return !another && !isFirst && provesThrough(gate, what);
+      return !another && !isFirst && provesThrough(this.procedure, gate, what);
     });
     this.through.set(what, gates);
     return gates;
@@ -512,6 +578,9 @@ export class Effects {
 /** The gates of a procedure; of those with one name the last counts. */
 export function gatesOf(procedure: Procedure): readonly GateUse[] {
   const gates = new Map<string, GateUse>();
+  const balanced = procedure.family.parts.flatMap(({ name, balancedWith }) =>
+    balancedWith.length === 0 ? [] : [name, ...balancedWith],
+  );
   const setLater = firstSettings(procedure);
   for (const step of bits.allSteps(procedure)) {
     if (!isGate(step)) continue;
@@ -519,9 +588,26 @@ export function gatesOf(procedure: Procedure): readonly GateUse[] {
     const sets = step.verb === 'set' ? step.objects.map((object) => object.name) : [];
     const read = step.verb === 'test' ? step.test.hold?.of : step.verb === 'across' ? step.gate.test : null;
     const uses = read == null ? [] : [testGateId('test', read)];
-    gates.set(gate.id, { gate, sets, uses, isFirst: setLater.has(step) });
+    const balances = isBalance(step, procedure) ? balanced : [];
+    const measures = step.verb === 'measure' ? step.objects.map(({ name }) => name) : [];
+    gates.set(gate.id, {
+      gate,
+      sets,
+      uses,
+      isFirst: setLater.has(step),
+      reach: reachOf(procedure).get(gate.id) ?? null,
+      measures,
+      balances,
+    });
   }
   return [...gates.values()];
+}
+
+/** Whether a gate reads what is left of an unbalance. */
+function isBalance(step: GateStep, procedure: Procedure): boolean {
+  if (step.verb !== 'test' && step.verb !== 'measure') return false;
+  const limit = step.limit === null ? undefined : limitsOfUse(procedure, step.limit)[0]?.limit;
+  return limit !== undefined && kindOfLimit(limit) === 'unbalance';
 }
 
 /** Settings of adjusters that a later step of the stages sets by another reading; of those in repairs, any step of them. */
@@ -555,17 +641,13 @@ interface GateUse {
   readonly gate: Gate;
   /** Adjusters that it sets. */
   readonly sets: readonly string[];
+  /** Parts that it measures, and parts whose balance it reads. */
+  readonly measures: readonly string[];
+  readonly balances: readonly string[];
+  /** What it proves through, as `reachOf`. */
+  readonly reach: readonly string[] | null;
   /** Gates whose reading it uses. */
   readonly uses: readonly string[];
-}
-
-/**
- * A test proves through every joint that holds pressure or carries the spring, and every adjuster, unless it says
- * through what. A check or a measurement is of parts in the hand: it holds unless it says through what it proves.
- */
-export function provesThrough(gate: Gate, what: string): boolean {
-  if (gate.provesThrough !== null) return gate.provesThrough.includes(what);
-  return gate.kind !== 'check' && gate.kind !== 'measure';
 }
 
 /** Verbs for which a part is taken out of the place where it is kept. */
@@ -574,6 +656,14 @@ const inHand: ReadonlySet<Verb> = new Set(verbsThat('takes in hand'));
 /** Names of the parts that a step acts on: a face's or a port's part is not taken in hand. */
 function partNames(step: Step): string[] {
   return step.objects.filter((object) => object.kind === 'part').map((object) => object.name);
+}
+
+/** What is on a part that goes in: solvent, water and preserving oil are taken as rinsed off in oil. */
+function fitted(value: number): number {
+  const { dry, bare, solvent, water, preserving, oil } = bits.wet;
+  const rinsed = solvent | water | preserving;
+  const film = value & ~(bare | rinsed);
+  return film | ((value & bare) !== 0 ? dry : 0) | ((value & rinsed) !== 0 ? oil : 0);
 }
 
 /** What is on a part that is dried: nothing, and after water no film of oil either. */
@@ -589,6 +679,6 @@ const wetBit: Readonly<Record<FluidKind, number>> = {
   caustic: bits.wet.water,
   water: bits.wet.water,
   'test-oil': bits.wet.oil,
-  oil: bits.wet.oil,
-  preservative: bits.wet.oil,
+  oil: bits.wet.assembly,
+  preservative: bits.wet.preserving,
 };

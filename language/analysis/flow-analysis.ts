@@ -1,3 +1,4 @@
+import equal from 'fast-deep-equal';
 import type { Procedure, Repair, Stage, Step, StepOf } from '../model/procedure.ts';
 import { type GateStep, isGate, isTest } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
@@ -9,12 +10,14 @@ import {
   type TestGroup,
   variants,
 } from './control-flow-graph.ts';
-import { FlowMemory } from './flow-memory.ts';
+import { type Facts, FlowMemory } from './flow-memory.ts';
 import {
   flag,
   gate as gateBits,
   joint as jointBits,
+  kept as keptBits,
   type LocationLayout,
+  type PartLocations,
   place as placeBits,
   port as portBits,
   wet,
@@ -87,6 +90,7 @@ export function mostTransfers({ nodes }: ControlFlowGraph): number {
 
 /** A path context, with what is kept for it. */
 interface Way extends PathContext {
+  repair: Repair | null;
   readonly from: { readonly path: Way; readonly gate: GateStep; readonly by: GateStep } | null;
   /** The states at join points (nodes that more than one path may reach), by node. */
   readonly joins: Map<number, JoinState>;
@@ -106,6 +110,18 @@ interface Target {
   readonly node: number;
 }
 
+interface PartLook {
+  readonly name: string;
+  readonly cells: PartLocations;
+  readonly joint: number | undefined;
+  /** It is a joint that closes over something, or in what one closes over. */
+  readonly isLoaded: boolean;
+}
+
+/** Walks from one join point to the next, and nodes on one of these, after which others may have their turn: a tenth of a millisecond. */
+const walksInPiece = 64;
+const nodesInPiece = 200;
+
 /** A flow analysis of one set of part numbers: every way through the procedure, to the fixed node. */
 export class FlowAnalysis {
   readonly layout: LocationLayout;
@@ -116,17 +132,21 @@ export class FlowAnalysis {
   private readonly paths: Way[] = [];
   private readonly pathsByKey = new Map<string, Way>();
   private readonly isJoinPoint: Uint8Array;
+  /** The location of the gate at each node; -1: there is none. */
+  private readonly gateCells: Int32Array;
   private readonly worklist: JoinState[] = [];
   private next = 0;
   private readonly states: StatePool;
 
-  readonly graph: ControlFlowGraph;
-  private readonly repairs: ReadonlyMap<string, Repair>;
+  graph: ControlFlowGraph;
+  private repairs: ReadonlyMap<string, Repair>;
   private readonly gateNodes = new Map<Step, number>();
   private readonly gateNodesInRepairs = new Map<Step, number>();
   private passed = 0;
   /** Null while the states are sought: what leaves a block is propagated. Else nothing is, and the visitor is shown it all. */
   private visitor: Visitor | null = null;
+  /** The state of each part, with what else decides whether a repair has left it off. */
+  private readonly parts: readonly PartLook[];
 
   /** Every way was followed to its end. */
   get isComplete(): boolean {
@@ -139,7 +159,7 @@ export class FlowAnalysis {
     this.states = states;
     this.transfers = transfers;
     const { procedure, nodes } = graph;
-    this.repairs = new Map(procedure.repairs.map((repair) => [repair.name, repair] as const));
+    this.repairs = repairsIn(graph);
     this.relations = Relations.of(procedure.family);
     this.oneTry = procedure.repairs
       .filter((repair) => repair.tries === 1 && !repair.inline)
@@ -152,16 +172,26 @@ export class FlowAnalysis {
       this.gateNodes.set(step, node);
     }
     for (const node of graph.repairs.values()) this.isJoinPoint[node] = 1;
-    for (const [index, node] of nodes.entries()) {
+    this.gateCells = new Int32Array(nodes.length).fill(-1);
+    for (let index = 0; index < nodes.length; index++) {
+      const node = nodes[index]!;
       if (node.kind === 'branch') this.isJoinPoint[index] = 1;
-      if (node.kind !== 'step' || !('tries' in node.block) || !isGate(node.step)) continue;
+      if (node.kind !== 'step' || !isGate(node.step)) continue;
+      this.gateCells[index] = this.layout.gates.get(node.step.gate.id)!;
+      if (!('tries' in node.block)) continue;
       this.isJoinPoint[index] = 1;
       this.gateNodesInRepairs.set(node.step, index);
     }
-    this.run();
+    this.parts = [...this.layout.parts].map(([name, cells]) => ({
+      name,
+      cells,
+      joint: this.layout.joints.get(name),
+      isLoaded: this.relations.loaded(name) || this.relations.closedBy(name).length > 0,
+    }));
   }
 
-  private run() {
+  /** Seeks the fixpoint. May be left where it yields. */
+  *seek(): Generator<undefined, void> {
     const { procedure, nodes } = this.graph;
     if (nodes.length === 0) return;
     const loose = procedure.family.parts
@@ -171,22 +201,49 @@ export class FlowAnalysis {
     const received = this.states.take();
     received.receive(loose, procedure.stages[0]?.station ?? null);
     this.propagate(first, 0, received);
-    while (!this.isComplete && this.passed < mostTransfers(this.graph)) {
+    const most = mostTransfers(this.graph);
+    while (!this.isComplete && this.passed < most) {
       const join = this.worklist[this.next++]!;
       join.isQueued = false;
-      this.walkFrom(join);
+      const walked = this.states.copy(join.state);
+      for (let at = this.walk(join.path, join.node, walked); at !== null; at = this.walk(join.path, at, walked)) yield;
+      this.states.giveBack(walked);
+      if (this.next % walksInPiece === 0) yield;
     }
   }
 
   /** Passes every step on every way once, at the fixed node; the first way first. */
   visit(visitor: Visitor) {
+    finish(this.visitInPieces(visitor));
+  }
+
+  /** The same; may be left where it yields. Nothing else may be visited meanwhile. */
+  *visitInPieces(visitor: Visitor): Generator<undefined, void> {
     this.visitor = visitor;
+    let walks = 0;
     try {
-      for (const { joins } of this.paths)
-        for (const join of [...joins.values()].sort((one, other) => one.node - other.node)) this.walkFrom(join);
+      for (const path of this.paths)
+        for (const { node, state } of inOrder(path.joins)) {
+          const walked = this.states.copy(state);
+          for (let at = this.walk(path, node, walked); at !== null; at = this.walk(path, at, walked)) yield;
+          this.states.giveBack(walked);
+          if (++walks % walksInPiece === 0) yield;
+        }
     } finally {
       this.visitor = null;
     }
+  }
+
+  /**
+   * Goes on with another graph that differs in words and figures only: where a unit can go, and what is done to it, is the same.
+   * False: it is not; then nothing is changed.
+   */
+  goOn(graph: ControlFlowGraph): boolean {
+    if (!this.isComplete || !isAlike(this.graph, graph, this.transfers)) return false;
+    this.graph = graph;
+    this.repairs = repairsIn(graph);
+    for (const path of this.paths) path.repair = path.repair && this.repairs.get(path.repair.name)!;
+    return true;
   }
 
   /** Gives its states back for the next analysis: nothing can be visited anymore. */
@@ -233,20 +290,18 @@ export class FlowAnalysis {
     this.worklist.push(join);
   }
 
-  private walkFrom({ path, node, state }: JoinState) {
-    const walked = this.states.copy(state);
-    this.walk(path, node, walked);
-    this.states.giveBack(walked);
-  }
-
-  /** Walks from a join point to the next ones, applying steps in place. */
-  private walk(path: Way, start: number, state: AbstractState) {
+  /** Walks from a join point to the next ones, applying steps in place. The node to go on from, if it is far to there. */
+  private walk(path: Way, start: number, state: AbstractState): number | null {
     const { nodes } = this.graph;
     for (let index = start; index < nodes.length; index++) {
-      if (index !== start && this.isJoinPoint[index] === 1) return this.propagate(path, index, state);
+      if (index !== start && this.isJoinPoint[index] === 1) {
+        this.propagate(path, index, state);
+        return null;
+      }
       const node = nodes[index]!;
       switch (node.kind) {
         case 'enter':
+          if (index - start >= nodesInPiece) return index;
           this.enter(node.block, index, state, path);
           break;
         case 'step':
@@ -263,12 +318,14 @@ export class FlowAnalysis {
             this.refine(state, test.gate.id, gateBits.failed | gateBits.notYet, index);
           break;
         case 'return':
-          return this.resume(node.block, index, state, path);
+          this.resume(node.block, index, state, path);
+          return null;
         case 'end':
           this.visitor?.end?.({ state, path, at: index, block: node.block, last: this.lastStepBefore(index) });
-          return;
+          return null;
       }
     }
+    return null;
   }
 
   private passStep(node: Extract<FlowNode, { kind: 'step' }>, index: number, state: AbstractState, path: Way) {
@@ -283,8 +340,8 @@ export class FlowAnalysis {
       this.transfers.apply(step, state, index);
       visitor.after?.(visit, state);
     }
-    if (!isGate(step)) return;
-    const cell = this.layout.gates.get(step.gate.id)!;
+    const cell = this.gateCells[index]!;
+    if (cell < 0 || !isGate(step)) return;
     const mayFail = step.gate.onFail.length > 0;
     // With a list of repairs a fail goes on to the stage's last test; without one the unit waits for the lead.
     if (node.group !== null)
@@ -304,42 +361,51 @@ export class FlowAnalysis {
   /** Sends the unit with a failed gate to the repairs that may be next; the state is as before then. */
   private send(gate: GateStep, cell: number, state: AbstractState, path: Way, index: number) {
     if (this.visitor !== null) return;
-    const [value, since] = [state.values[cell]!, state.provenance[cell]!];
+    const value = state.values[cell]!;
+    const since = state.provenance[cell]!;
     state.set(cell, gateBits.failed, index);
-    for (const { path: next, node } of this.targets(gate, path)) {
+    let targets = path.targets.get(gate);
+    if (targets === undefined) {
+      targets = this.targetsOf(gate, path);
+      path.targets.set(gate, targets);
+    }
+    for (let at = 0; at < targets.length; at++) {
       this.passed++;
+      const { path: next, node } = targets[at]!;
       this.propagate(next, node, state);
     }
     state.values[cell] = value;
     state.provenance[cell] = since;
   }
 
-  private targets(gate: GateStep, path: Way): readonly Target[] {
-    const known = path.targets.get(gate);
-    if (known !== undefined) return known;
-    const tries = (name: string) => this.repairs.get(name)?.tries ?? null;
-    const entries = nextEntries(
-      gate.gate.onFail,
-      (name) => (this.oneTry.includes(name) ? 1 : tries(name) === 1 ? 2 : tries(name)),
-      (name) => (path.exhausted & this.bit(name)) !== 0,
-    );
-    const targets = entries.flatMap((entry) => this.sendTo(entry.repair, gate, path));
-    path.targets.set(gate, targets);
+  private targetsOf(gate: GateStep, path: Way): Target[] {
+    const targets: Target[] = [];
+    const entries = nextEntries(gate.gate.onFail, this.triesOf, (name) => (path.exhausted & this.bit(name)) !== 0);
+    for (const { repair } of entries) {
+      const target = this.sendTo(repair, gate, path);
+      if (target !== null) targets.push(target);
+    }
     return targets;
   }
+
+  /** One that is used up after one try counts as such only as far as these are distinguished. */
+  private readonly triesOf = (name: string): number | null => {
+    const tries = this.repairs.get(name)?.tries ?? null;
+    return tries === 1 && !this.oneTry.includes(name) ? 2 : tries;
+  };
 
   private bit(repair: string): number {
     const index = this.oneTry.indexOf(repair);
     return index < 0 ? 0 : 1 << index;
   }
 
-  private sendTo(name: string, gate: GateStep, path: Way): Target[] {
+  private sendTo(name: string, gate: GateStep, path: Way): Target | null {
     const node = this.graph.repairs.get(name);
     const repair = this.repairs.get(name);
-    if (node === undefined || repair === undefined) return [];
+    if (node === undefined || repair === undefined) return null;
     // A check in a repair that sends on to another: the unit goes back to where the first was sent from.
     const sender = repair.inline || path.from === null || !this.gateNodesInRepairs.has(gate) ? gate : path.from.gate;
-    return [{ path: this.path(repair, path.exhausted | this.bit(name), { path, gate: sender, by: gate }), node }];
+    return { path: this.path(repair, path.exhausted | this.bit(name), { path, gate: sender, by: gate }), node };
   }
 
   private enter(block: Stage | Repair, index: number, state: AbstractState, path: PathContext) {
@@ -375,17 +441,19 @@ export class FlowAnalysis {
     const fromWet = this.graph.procedure.shop.stations.some(
       (one) => one.wet && (station & this.layout.stationBit(one.name)) !== 0,
     );
-    for (const [name, cells] of this.layout.parts) {
-      state.set(cells.kept, 2, index);
+    for (const { name, cells } of this.parts) {
+      state.set(cells.kept, keptBits.kept, index);
       const isWet = fromWet && state.may(cells.wet, wet.solvent | wet.water);
       if (isWet && !isLeftToSoak(this.graph, state, name)) state.set(cells.wet, wet.dry, index);
     }
     state.set(this.layout.unit.clamped, flag.no, index);
     state.set(this.layout.unit.pressure, flag.no, index);
     // A line that comes off takes the prime with it.
-    const lines = [...this.layout.ports.values()].filter((cell) => state.may(cell, portBits.connected));
-    if (lines.length > 0) state.set(this.layout.unit.primed, flag.no, index);
-    for (const cell of lines) state.set(cell, state.get(cell) & ~portBits.connected || portBits.open, index);
+    for (const cell of this.layout.ports.values()) {
+      if (!state.may(cell, portBits.connected)) continue;
+      state.set(this.layout.unit.primed, flag.no, index);
+      state.set(cell, state.get(cell) & ~portBits.connected || portBits.open, index);
+    }
   }
 
   private lastStepBefore(index: number): Step | null {
@@ -497,16 +565,14 @@ export class FlowAnalysis {
   /** Parts that surely were on and may be off, or their joint apart. What closes over an adjuster is off while it is set. */
   private leftOff(state: AbstractState, stood: AbstractState, loadedOnly: boolean): string[] {
     const on = placeBits.in | placeBits.trial;
-    return [...this.layout.parts]
-      .filter(([name, { place }]) => {
-        if (loadedOnly && !this.relations.loaded(name) && this.relations.closedBy(name).length === 0) return false;
-        const joint = this.layout.joints.get(name);
-        return (
-          (stood.must(place, on) && !state.must(place, on)) ||
-          (joint !== undefined && !stood.may(joint, jointBits.apart) && state.may(joint, jointBits.apart))
-        );
-      })
-      .map(([name]) => name);
+    const off: string[] = [];
+    for (const { name, cells, joint, isLoaded } of this.parts) {
+      if (loadedOnly && !isLoaded) continue;
+      const isOff = stood.must(cells.place, on) && !state.must(cells.place, on);
+      const isApart = joint !== undefined && !stood.may(joint, jointBits.apart) && state.may(joint, jointBits.apart);
+      if (isOff || isApart) off.push(name);
+    }
+    return off;
   }
 
   /** Takes values out of a gate's cell, where others remain. */
@@ -517,14 +583,95 @@ export class FlowAnalysis {
   }
 }
 
+function repairsIn({ procedure }: ControlFlowGraph): ReadonlyMap<string, Repair> {
+  return new Map(procedure.repairs.map((repair) => [repair.name, repair] as const));
+}
+
+/** Whether two graphs have the same nodes but for words and figures, with the same gates at them. */
+function isAlike(one: ControlFlowGraph, other: ControlFlowGraph, transfers: Transfers): boolean {
+  return (
+    one.nodes.length === other.nodes.length &&
+    one.procedure.repairs.length === other.procedure.repairs.length &&
+    one.procedure.repairs.every((repair, index) => isAlikeRepair(repair, other.procedure.repairs[index]!)) &&
+    one.absent.size === other.absent.size &&
+    [...one.absent].every((part) => other.absent.has(part)) &&
+    equal(one.numbers, other.numbers) &&
+    one.nodes.every((node, index) => isAlikeNode(node, other.nodes[index]!, transfers))
+  );
+}
+
+function isAlikeRepair(one: Repair, other: Repair): boolean {
+  return one === other || (one.name === other.name && one.tries === other.tries && one.inline === other.inline);
+}
+
+function isAlikeNode(one: FlowNode, other: FlowNode, transfers: Transfers): boolean {
+  if (one.kind !== other.kind || !isAlikeBlock(one.block, other.block)) return false;
+  if (one.kind === 'branch' && other.kind === 'branch') return isSameGroup(one.group, other.group);
+  if (one.kind !== 'step' || other.kind !== 'step' || one.step === other.step) return true;
+  return !isGate(one.step) && !isGate(other.step) && transfers.doTheSame(one.step, other.step);
+}
+
+function isAlikeBlock(one: Stage | Repair, other: Stage | Repair): boolean {
+  return (
+    one === other || ('tries' in one === 'tries' in other && one.name === other.name && one.station === other.station)
+  );
+}
+
+function isSameGroup({ tests }: TestGroup, other: TestGroup): boolean {
+  return tests.length === other.tests.length && tests.every((test, index) => test === other.tests[index]);
+}
+
+/** Join points by their nodes: few, and found nearly in this order. */
+function inOrder(joins: ReadonlyMap<number, JoinState>): JoinState[] {
+  const sorted: JoinState[] = [];
+  for (const join of joins.values()) {
+    let at = sorted.length;
+    while (at > 0 && sorted[at - 1]!.node > join.node) at--;
+    sorted.splice(at, 0, join);
+  }
+  return sorted;
+}
+
 /**
  * The flow analysis of a procedure: one for each set of part numbers whose steps differ. Pure.
  * @param memory of the procedure that was analyzed last, for one that is analyzed after each edit
  */
 export function analyzeFlow(procedure: Procedure, memory = new FlowMemory()): FlowAnalysis[] {
-  memory.begin(procedure);
-  return variants(procedure).map((numbers) => {
+  return finish(analyzeInPieces(procedure, memory)).flows;
+}
+
+/** What was analyzed, and has to be given back to the memory with these facts. */
+export interface Analyzed {
+  readonly flows: FlowAnalysis[];
+  readonly facts: Facts;
+}
+
+/** The same; may be left where it yields, or go on after another one with the same memory. */
+export function* analyzeInPieces(procedure: Procedure, memory: FlowMemory): Generator<undefined, Analyzed> {
+  const { states, transfersOf, before, facts } = memory.begin(procedure);
+  const flows: FlowAnalysis[] = [];
+  const all = variants(procedure);
+  for (const flow of before.slice(all.length)) flow.release();
+  for (const [index, numbers] of all.entries()) {
     const graph = buildControlFlowGraph(procedure, numbers);
-    return new FlowAnalysis(graph, memory.states!, memory.transfersOf(graph));
-  });
+    yield;
+    const known = before[index];
+    if (known?.goOn(graph) === true) {
+      flows.push(known);
+      continue;
+    }
+    known?.release();
+    const flow = new FlowAnalysis(graph, states, transfersOf(graph));
+    yield* flow.seek();
+    flows.push(flow);
+  }
+  return { flows, facts };
+}
+
+/** Does work to its end. */
+export function finish<T>(work: Generator<undefined, T>): T {
+  for (;;) {
+    const { done, value } = work.next();
+    if (done === true) return value;
+  }
 }

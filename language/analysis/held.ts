@@ -1,11 +1,14 @@
 import type { Family } from '../model/family.ts';
 import type { Result, Unit } from '../model/job.ts';
+import { type Plan, readingsOf } from '../model/plan.ts';
 import type { LimitUse, Procedure, Step, StepOf } from '../model/procedure.ts';
+import { readingAt, readingId } from '../model/reading-id.ts';
 import type { DecisionRule, StandingTolerance } from '../model/shop.ts';
 import { specFor } from '../model/spec-for.ts';
 import { isTestOf } from '../model/steps.ts';
 import type { Limit } from '../quantities/types.ts';
 import { judgedLimit, withStanding } from './limits.ts';
+import { timesPlace } from './place-limits.ts';
 import { limitOfReading } from './readings.ts';
 
 /** Parts that went in new, as far as the results say so. */
@@ -59,6 +62,15 @@ export interface Asked {
   readonly notRequired: boolean;
 }
 
+/** The readings that a unit must have passed: of each test that proves the family, at all points and places of its plan. */
+export function proofsFor(procedure: Procedure, unit: Unit): string[] {
+  const tests = testsFor(procedure, unit.number);
+  return findProofs(procedure.family).flatMap((name) => {
+    const plan = tests.findLast(({ gate }) => gate.test === name)?.plan ?? null;
+    return readingsOf(procedure.family.places, name, plan).map(readingId);
+  });
+}
+
 /** The tests that a unit must have passed, in the family's order. */
 export function findProofs({ provenBy, provenAcrossSet }: Family): string[] {
   return [...new Set([...provenBy, ...provenAcrossSet].map(({ name }) => name))];
@@ -78,14 +90,18 @@ export function isFor({ only }: Step, number: string | null): boolean {
 
 /** What is asked of a unit under a name: by its last test of that name, else by the spec. */
 export function askedOf(procedure: Procedure, name: string, unit: Unit): Asked {
+  const { test, point: at, place } = readingAt(name);
   const everywhere = procedure.stages.flatMap(({ steps }) => steps).filter((one) => isTestOf(one, name));
-  const step = testsFor(procedure, unit.number).findLast(({ gate }) => gate.test === name) ?? null;
-  const spec = procedure.specs.find((one) => one.name === name);
+  const step = testsFor(procedure, unit.number).findLast(({ gate }) => gate.test === test) ?? null;
+  const point = step?.plan?.points.find((one) => one.name === at) ?? null;
+  const spec = procedure.specs.find((one) => one.name === test);
   const use: LimitUse | null =
-    step?.limit ?? (spec === undefined ? null : { form: 'spec', spec: spec.name, source: spec.source });
+    point?.limit ?? step?.limit ?? (spec === undefined ? null : { form: 'spec', spec: spec.name, source: spec.source });
   const value = use?.form === 'spec' ? specFor(procedure, use.spec, unit.number) : null;
   const limits = [
-    ...(use === null || value?.notRequired === true ? [] : heldOf(procedure, use, unit, step)),
+    ...(use === null || value?.notRequired === true
+      ? []
+      : heldOf(procedure, use, unit, step).map((held) => atPlace(procedure, step?.plan ?? null, place, held))),
     ...(step?.test.inTime == null ? [] : [heldTo(procedure, step.test.inTime, step.sourceText)]),
   ];
   const worded = step !== null && (step.accept !== null || step.reject !== null);
@@ -98,6 +114,13 @@ export function askedOf(procedure: Procedure, name: string, unit: Unit): Asked {
     notRequired:
       (step === null && everywhere.length > 0) || (value?.notRequired === true && limits.length === 0 && !worded),
   };
+}
+
+/** `60 cam ° ±0.5 per place in order`: at the second place after the first it is 120 cam ° ±0.5. */
+function atPlace({ family }: Procedure, plan: Plan | null, place: string | null, held: RequiredTorque): RequiredTorque {
+  return plan === null || place === null
+    ? held
+    : { ...held, limit: timesPlace(family.places, plan, place, held.limit) };
 }
 
 /** Steps of the procedure that a unit of this part number runs, stages before repairs. */
@@ -154,9 +177,11 @@ function heldTo(procedure: Procedure, written: Limit, source: string | null): Re
 
 /** The limit in service of a reading as found; null: nobody gives one. */
 export function heldInService(procedure: Procedure, name: string, unit: Unit): RequiredTorque | null {
-  const test = askedOf(procedure, name, unit).step?.limit;
+  const { step } = askedOf(procedure, name, unit);
+  const at = readingAt(name);
+  const test = step?.plan?.points.find((point) => point.name === at.point)?.limit ?? step?.limit;
   const value =
-    specFor(procedure, name, unit.number) ??
+    (at.point === null ? specFor(procedure, at.test, unit.number) : null) ??
     (test?.form === 'spec' ? specFor(procedure, test.spec, unit.number) : null);
   return value?.inService == null ? null : heldTo(procedure, value.inService, value.sourceText);
 }

@@ -19,7 +19,7 @@ export function isHydraulic(step: Step, procedure: Procedure): boolean {
 
 /** A test with air or vacuum: under pressure, but with no fluid to prime, and with the other ports shut. */
 export function isPneumatic(step: Step): boolean {
-  return step.gas !== null && step.verb !== 'blow-dry';
+  return (step.gas !== null || step.air !== null) && step.verb !== 'blow-dry';
 }
 
 /** The limit that a reading is judged by: the one written, or that of the spec, or of the spec of its name. */

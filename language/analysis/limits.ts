@@ -1,16 +1,17 @@
 import type { LimitUse, Procedure, Spec, Step, StepFacts } from '../model/procedure.ts';
 import type { DecisionRule, Shop, StandingTolerance } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
-import { isTestOf, own } from '../model/steps.ts';
+import { figuresAt, isTestOf, own, spreadsAt } from '../model/steps.ts';
 import { kindAdmits, kindOfUnit, quantitiesOf } from '../quantities/index.ts';
 import { oncePer } from '../quantities/memo.ts';
 import type { Kind, Limit, NominalLimit } from '../quantities/types.ts';
+import { type Said, say } from '../say/say.ts';
 import { allSteps } from './locations.ts';
 
 /** One limit as it is written somewhere, with the words for it. */
 export interface WrittenLimit {
   readonly limit: Limit;
-  readonly words: string;
+  readonly words: Said;
   readonly source: Source;
   readonly step: Step | null;
   readonly spec: Spec | null;
@@ -24,13 +25,13 @@ export const specLimits = oncePer((procedure: Procedure): readonly WrittenLimit[
     spec: Spec,
     value: Pick<Spec, 'rebuilt' | 'inService' | 'whenNew'>,
     source: Source,
-    words: string,
+    words: Said,
   ): WrittenLimit[] =>
     (
       [
-        ['', value.rebuilt],
-        [' in service', value.inService],
-        [' with new parts', value.whenNew],
+        [words, value.rebuilt],
+        [say`${words} in service`, value.inService],
+        [say`${words} with new parts`, value.whenNew],
       ] as const
     ).flatMap(([which, limit]) =>
       limit === null
@@ -38,7 +39,7 @@ export const specLimits = oncePer((procedure: Procedure): readonly WrittenLimit[
         : [
             {
               limit,
-              words: `${words}${which}`,
+              words: which,
               source,
               step: null,
               spec,
@@ -47,11 +48,11 @@ export const specLimits = oncePer((procedure: Procedure): readonly WrittenLimit[
           ],
     );
   return [
-    ...procedure.specs.flatMap((spec) => of(spec, spec, spec.source, `spec ${spec.name}`)),
+    ...procedure.specs.flatMap((spec) => of(spec, spec, spec.source, say`spec ${spec.name}`)),
     ...procedure.numbers.flatMap((number) =>
       number.values.flatMap((value) => {
         const spec = procedure.specs.find((other) => other.name === value.spec)!;
-        return of(spec, value, value.source, `spec ${value.spec} of ${number.name}`);
+        return of(spec, value, value.source, say`spec ${value.spec} of ${number.name}`);
       }),
     ),
   ];
@@ -70,7 +71,7 @@ export const stepLimits = oncePer((procedure: Procedure): readonly WrittenLimit[
 export const limitsIn = oncePer((step: Step): readonly WrittenLimit[] => limitsOfStep(step, () => null));
 
 function limitsOfStep(step: Step, kindsOf: (test: string) => readonly Kind[] | null): WrittenLimit[] {
-  const made = (limit: Limit | null | undefined, words: string, kinds: readonly Kind[] | null): WrittenLimit[] =>
+  const made = (limit: Limit | null | undefined, words: Said, kinds: readonly Kind[] | null): WrittenLimit[] =>
     limit == null ? [] : [{ limit, words, source: step.source, step, spec: null, kinds }];
   const test = own(step, 'test');
   const use = own(step, 'limit');
@@ -78,19 +79,31 @@ function limitsOfStep(step: Step, kindsOf: (test: string) => readonly Kind[] | n
   return [
     ...made(
       use?.form === 'limit' ? use.limit : null,
-      step.verb === 'torque' || step.verb === 'lock' ? 'the torque' : 'the limit',
+      step.verb === 'torque' || step.verb === 'lock' ? say`the torque` : say`the limit`,
       step.verb === 'torque' || step.verb === 'lock' ? ['torque'] : test?.reads != null ? [test.reads] : null,
     ),
-    ...made(own(step, 'stretch'), 'the stretch', ['length']),
-    ...made(step.air, 'the air', ['pressure']),
-    ...made(own(step, 'bath'), 'the bath', ['temperature']),
-    ...made(test?.hold?.amount, 'the pressure held', ['pressure']),
-    ...made(test?.from, 'the pressure at the start', ['pressure']),
-    ...made(test?.to, 'the pressure at the end', ['pressure']),
-    ...made(test?.forTime, 'the time', ['time']),
-    ...made(test?.inTime, 'the time', ['time']),
+    ...(own(step, 'plan')?.points ?? []).flatMap(({ name, limit, amount }) => [
+      ...made(
+        limit?.form === 'limit' ? limit.limit : null,
+        say`point ${name}`,
+        test?.reads != null ? [test.reads] : null,
+      ),
+      ...made(amount, say`the time or count of point ${name}`, ['time', 'strokes', 'turns']),
+    ]),
+    ...figuresAt(step).flatMap(({ name, limit }) =>
+      made(limit, name === null ? say`the figure that it is done at` : say`the ${name}`, null),
+    ),
+    ...spreadsAt(step).flatMap((limit) => made(limit, say`the spread`, test?.reads != null ? [test.reads] : null)),
+    ...made(own(step, 'stretch'), say`the stretch`, ['length']),
+    ...made(step.air, say`the air`, ['pressure']),
+    ...made(own(step, 'bath'), say`the bath`, ['temperature']),
+    ...made(test?.hold?.amount, say`the pressure held`, ['pressure']),
+    ...made(test?.from, say`the pressure at the start`, ['pressure']),
+    ...made(test?.to, say`the pressure at the end`, ['pressure']),
+    ...made(test?.forTime, say`the time`, ['time', 'strokes']),
+    ...made(test?.inTime, say`the time`, ['time']),
     // With the gauge shut nothing is done at a pressure.
-    ...made(own(step, 'at'), 'the speed', [
+    ...made(own(step, 'at'), say`the speed`, [
       'stroke rate',
       'speed',
       ...(own(step, 'gauge') === 'shut' ? [] : (['pressure'] as const)),
@@ -98,8 +111,8 @@ function limitsOfStep(step: Step, kindsOf: (test: string) => readonly Kind[] | n
       'angle',
       'cam angle',
     ]),
-    ...(step.verb === 'across' ? made(step.spread, 'the spread', kindsOf(step.gate.test)) : []),
-    ...(choose?.target?.form === 'limit' ? made(choose.target.limit, 'the target', kindsOf(choose.test)) : []),
+    ...(step.verb === 'across' ? made(step.spread, say`the spread`, kindsOf(step.gate.test)) : []),
+    ...(choose?.target?.form === 'limit' ? made(choose.target.limit, say`the target`, kindsOf(choose.test)) : []),
   ];
 }
 

@@ -8,12 +8,15 @@ import { oncePer } from '../quantities/memo.ts';
  */
 
 export const place = { in: 1, off: 2, gone: 4, guard: 8, trial: 16, sub: 32 } as const;
-export const age = { found: 1, new: 2, lapped: 4 } as const;
+/** `used`: fitted new, pulled tight, and released again: what seals or stretches once has done so. */
+export const age = { found: 1, new: 2, lapped: 4, used: 8 } as const;
 export const dirt = { dirty: 1, washed: 2, rinsed: 4, preserved: 8, loosened: 16, paste: 32 } as const;
 /** Must be washed off before the part is fitted. */
 export const unclean = dirt.dirty | dirt.loosened | dirt.paste;
-/** `bare`: dry, and it was water that dried off: steel with no film on it. */
-export const wet = { dry: 1, solvent: 2, water: 4, oil: 8, bare: 16 } as const;
+/** `bare`: dry, and it was water that dried off: steel with no film on it. `oil` is test oil. */
+export const wet = { dry: 1, solvent: 2, water: 4, oil: 8, bare: 16, assembly: 32, preserving: 64 } as const;
+/** Nothing is on it. */
+export const noFilm = wet.dry | wet.bare;
 export const kept = { loose: 1, kept: 2 } as const;
 export const guard = { off: 1, on: 2 } as const;
 export const looked = { no: 1, yes: 2 } as const;
@@ -27,9 +30,17 @@ export const flag = { no: 1, yes: 2 } as const;
 /** The words of each kind of cell, by bit. */
 const words = {
   place: ['in place', 'off', 'discarded', 'on as a guard', 'in place for trial', 'out with its sub-assembly'],
-  age: ['as found', 'new', 'lapped'],
+  age: ['as found', 'new', 'lapped', 'new, then tightened and released'],
   dirt: ['dirty', 'washed', 'rinsed', 'in preservative', 'dirt loosened', 'with lapping paste on it'],
-  wet: ['dry', 'wet with solvent', 'wet with water', 'wet with oil', 'dried bare after water'],
+  wet: [
+    'dry',
+    'wet with solvent',
+    'wet with water',
+    'wet with test oil',
+    'dried bare after water',
+    'wet with assembly oil',
+    'wet with preserving oil',
+  ],
   kept: ['loose', 'kept'],
   guard: ['no guard', 'guarded'],
   looked: ['not looked at', 'looked at'],
@@ -72,6 +83,8 @@ export class LocationLayout {
   readonly readings = new Map<string, number>();
   /** Parts that must be felt to move: whether they have been since they were last shut in or tightened. */
   readonly moved = new Map<string, number>();
+  /** Springs that a step compresses or lets go, or that are declared as loaded: whether they are held together. */
+  readonly compressed = new Map<string, number>();
   /** By the gate's id. */
   readonly gates = new Map<string, number>();
   readonly unit;
@@ -109,6 +122,14 @@ export class LocationLayout {
     for (const name of readingsOf(procedure)) this.readings.set(name, this.cell('reading', `reading ${name}`, 'is'));
     for (const part of family.parts)
       if (part.moves !== null) this.moved.set(part.name, this.cell('flag', `part ${part.name}`, 'felt to move'));
+    const pressed = new Set(
+      allSteps(procedure).flatMap((step) =>
+        step.verb === 'compress' || step.verb === 'release' ? step.objects.map(({ name }) => name) : [],
+      ),
+    );
+    for (const { name, dangers } of family.parts)
+      if (pressed.has(name) || dangers.some(({ danger, denied }) => danger === 'spring-loaded' && !denied))
+        this.compressed.set(name, this.cell('flag', `part ${name}`, 'held compressed'));
     this.unit = {
       station: this.cell('where', 'unit', 'station'),
       clamped: this.cell('flag', 'unit', 'clamped'),

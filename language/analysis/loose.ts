@@ -3,7 +3,7 @@ import type { Step } from '../model/procedure.ts';
 import type { FlowAnalysis } from './flow-analysis.ts';
 import { isHydraulic } from './hydraulic.ts';
 import { joint, kept, place, adjuster as setting } from './locations.ts';
-import { bareFaces } from './openings.ts';
+import { bareFaces, type Laid } from './openings.ts';
 import type { AbstractState } from './state.ts';
 
 /** States of a joint that is on and not tight. One that was put on and never turned still counts as apart. */
@@ -17,7 +17,7 @@ export interface LooseJoint {
 }
 
 /** Joints that may be on in one of the states. An adjuster turns in its own thread: what holds it is its lock. */
-export function loosened({ graph, layout }: FlowAnalysis, state: AbstractState, states: number): LooseJoint[] {
+export function loosened({ graph, layout }: Laid, state: AbstractState, states: number): LooseJoint[] {
   const { joints, adjusters } = graph.procedure.family;
   return joints.flatMap((one) => {
     const cell = layout.joints.get(one.part)!;

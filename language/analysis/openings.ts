@@ -1,7 +1,11 @@
 import type { Face, Port } from '../model/family.ts';
+import type { Procedure } from '../model/procedure.ts';
 import type { FlowAnalysis } from './flow-analysis.ts';
 import { guard, place, port } from './locations.ts';
 import type { AbstractState } from './state.ts';
+
+/** What is needed of a flow analysis: what is kept at each step has it too. */
+export type Laid = Pick<FlowAnalysis, 'layout'> & { readonly graph: { readonly procedure: Pick<Procedure, 'family'> } };
 
 /** A face that may be bare, since which step, and the cause by which it is reported once. */
 export interface BareFace {
@@ -14,7 +18,7 @@ export interface BareFace {
  * Lapped and ground faces of parts in place that neither their guard nor the face that they meet covers. Faces of parts
  * that are off are safe in their tray, or reported as loose.
  */
-export function bareFaces({ graph, layout }: FlowAnalysis, state: AbstractState): BareFace[] {
+export function bareFaces({ graph, layout }: Laid, state: AbstractState): BareFace[] {
   const { faces } = graph.procedure.family;
   return faces.flatMap((face) => {
     if (face.finish === null || !state.may(state.part(face.part).place, place.in | place.trial)) return [];

@@ -60,17 +60,29 @@ export class Relations {
     return this.heldBy.get(part) ?? none;
   }
 
-  /** Parts that come out with a part because they are in it and on nothing else. */
+  /**
+   * Parts that come out with a part: those that are in it and on nothing else, and a ring or a seal on it, renewed
+   * anyway, that nothing lies on or holds.
+   */
   readonly inside = once((part): readonly Part[] =>
-    this.onIt(part).filter(
-      (other) =>
-        other.in.includes(part) &&
-        other.on.length === 0 &&
-        other.through.length === 0 &&
-        this.joint(other.name) === undefined &&
-        !this.isCarrier(part),
-    ),
+    this.isCarrier(part)
+      ? none
+      : this.onIt(part).filter(
+          (other) =>
+            this.joint(other.name) === undefined &&
+            other.through.length === 0 &&
+            (other.on.length === 0 ? other.in.includes(part) : this.clingsTo(other, part)),
+        ),
   );
+
+  private clingsTo({ name, on, in: within, renewed, holds, bearsOn }: Part, carrier: string): boolean {
+    return (
+      renewed &&
+      on.length === 1 &&
+      on[0] === carrier &&
+      [within, holds, bearsOn, this.onIt(name), this.holders(name)].every((others) => others.length === 0)
+    );
+  }
 
   /** The part that everything rests on or in is the unit itself: what is in it does not come out with it. */
   private isCarrier(part: string): boolean {
@@ -88,6 +100,27 @@ export class Relations {
   /** Joints whose closure has the part. */
   readonly closedBy = once((part): readonly Joint[] =>
     this.family.joints.filter((joint) => this.closure(joint.part).has(part)),
+  );
+
+  /** Parts that are used once and that a joint pulls tight: its own, those under it, and those that it closes over. */
+  readonly squeezedBy = once((joint): readonly string[] => {
+    const { to } = this.joint(joint)!;
+    const squeezed = new Set([joint]);
+    const add = (name: string) => {
+      if (name === to || squeezed.has(name) || !this.parts.has(name)) return;
+      squeezed.add(name);
+      for (const under of restsOn(this.part(name))) add(under);
+    };
+    for (const name of [...restsOn(this.part(joint)), ...this.closure(joint)]) add(name);
+    // What lies in a part is not between faces: a lip seal in its cover.
+    return [...squeezed].filter(
+      (name) => this.part(name).usedOnce && (name === joint || this.part(name).on.length > 0),
+    );
+  });
+
+  /** A joint pulls it tight; else it is old as soon as it comes off. */
+  readonly isSqueezed = once((part): boolean =>
+    this.family.joints.some((joint) => this.squeezedBy(joint.part).includes(part)),
   );
 
   /** A joint that holds pressure or carries a spring's load: it closes over something. */

@@ -1,7 +1,9 @@
 import equal from 'fast-deep-equal';
 import type { Procedure, Step } from '../model/procedure.ts';
 import { namedIn } from '../model/steps.ts';
-import { analyzeFlow, type FlowAnalysis } from './flow-analysis.ts';
+import type { ControlFlowGraph } from './control-flow-graph.ts';
+import { analyzeInPieces, finish } from './flow-analysis.ts';
+import { FlowMemory } from './flow-memory.ts';
 import { allSteps, type LocationLayout } from './locations.ts';
 import type { Relations } from './relations.ts';
 import type { AbstractState } from './state.ts';
@@ -22,11 +24,15 @@ export interface StepStates {
   readonly since: (state: AbstractState, location: number) => number;
 }
 
-/** Runs the flow analysis of one procedure, and keeps what it knows at each step. Null: there is nothing to run. */
-export function buildStepStates(procedure: Procedure): StepStates | null {
-  const flows = analyzeFlow(procedure);
+/**
+ * Runs the flow analysis of one procedure, and keeps what it knows at each step. Null: there is nothing to run.
+ * @param memory of the procedure that was analyzed last
+ */
+export function buildStepStates(procedure: Procedure, memory = new FlowMemory()): StepStates | null {
+  const { flows, facts } = finish(analyzeInPieces(procedure, memory));
   const [first] = flows;
   if (first === undefined) return null;
+  const { graph } = first;
   const order = new Map(allSteps(procedure).map((step, index) => [step, index]));
   const before = new Map<Step, AbstractState>();
   const after = new Map<Step, AbstractState>();
@@ -40,6 +46,7 @@ export function buildStepStates(procedure: Procedure): StepStates | null {
       step: (visit) => put(before, visit.step, visit.before),
       after: (visit, state) => put(after, visit.step, state),
     });
+  memory.keep(flows, facts);
   return {
     layout: first.layout,
     relations: first.relations,
@@ -47,12 +54,12 @@ export function buildStepStates(procedure: Procedure): StepStates | null {
       const [one, other] = [before.get(step), after.get(step)];
       return one === undefined || other === undefined ? null : { before: one, after: other };
     }),
-    since: (state, location) => stepOf(first, state.provenance[location]!, order),
+    since: (state, location) => stepOf(graph, state.provenance[location]!, order),
   };
 }
 
 /** A node of the flow graph is the same one for every part number. */
-function stepOf({ graph }: FlowAnalysis, node: number, order: ReadonlyMap<Step, number>): number {
+function stepOf(graph: ControlFlowGraph, node: number, order: ReadonlyMap<Step, number>): number {
   for (let at = node; at >= 0; at--) {
     const found = graph.nodes[at];
     if (found?.kind === 'step') return order.get(found.step) ?? -1;
@@ -82,14 +89,19 @@ export class KeptStates {
   /** Null: the steps up to the index are others, or what they are about is. */
   upTo(id: string, procedure: Procedure, index: number): StepStates | null {
     const known = this.kept.get(id);
-    if (known === undefined || !equal(known.procedure.family, procedure.family)) return null;
-    const [before, now] = [known.procedure, procedure].map((one) =>
-      allSteps(one)
-        .slice(0, index + 1)
-        .map(signature),
-    );
-    return equal(before, now) ? known.states : null;
+    if (known === undefined) return null;
+    const { family } = known.procedure;
+    if (family !== procedure.family && !equal(family, procedure.family)) return null;
+    const before = allSteps(known.procedure);
+    const now = allSteps(procedure);
+    // Nearly all are the same objects: an edit makes those again that it is about.
+    for (let at = 0; at <= index; at++) if (!isAlike(before[at], now[at])) return null;
+    return known.states;
   }
+}
+
+function isAlike(one: Step | undefined, other: Step | undefined): boolean {
+  return one === other || (one !== undefined && other !== undefined && signature(one) === signature(other));
 }
 
 function signature(step: Step): string {

@@ -1,8 +1,9 @@
 import type { Procedure, Step, StepFacts, StepOf, TestFigures } from '../model/procedure.ts';
-import { own } from '../model/steps.ts';
+import { figuresAt, limitUses, own } from '../model/steps.ts';
 import { kindOfLimit, window } from '../quantities/index.ts';
 import { oncePer } from '../quantities/memo.ts';
 import type { Kind, Limit } from '../quantities/types.ts';
+import { type Said, say, term } from '../say/say.ts';
 import { type JudgedLimit, judgedLimits, type Which } from './limits.ts';
 import { type StepSetting, settingsIn } from './stages.ts';
 
@@ -49,7 +50,7 @@ const worksIn = oncePer((_: StepSetting) => new Map<Step, readonly ToolWork[]>()
 /** A figure at which a step is done, which some tool must be able to show. */
 export interface ConditionWork extends ToolWork {
   /** What the figure is, up to the verb: `This step is done at`. */
-  readonly words: string;
+  readonly words: Said;
 }
 
 /**
@@ -67,7 +68,7 @@ export function conditionWork(setting: StepSetting, step: Step): ConditionWork[]
 function conditions(procedure: StepFacts, step: Step): Pick<ConditionWork, 'words' | 'limits'>[] {
   const at = own(step, 'at');
   const neverAbove = own(step, 'test')?.neverAbove;
-  const of = (words: string, limit: Limit | null | undefined) =>
+  const of = (words: Said, limit: Limit | null | undefined) =>
     limit == null ? [] : [{ words, limits: written(limit) }];
   const read =
     step.verb === 'test' || step.verb === 'read' || step.verb === 'set'
@@ -77,13 +78,16 @@ function conditions(procedure: StepFacts, step: Step): Pick<ConditionWork, 'word
         : [];
   return [
     ...read.flatMap(({ kind, limits }) =>
-      kind === null || byTool.has(kind) ? [] : [{ words: `The ${kind} to be read is`, limits }],
+      kind === null || byTool.has(kind) ? [] : [{ words: say`The ${term(kind)} to be read is`, limits }],
     ),
     // With the gauge shut no pressure is seen, and none hurts the gauge.
-    ...(own(step, 'gauge') === 'shut' && at != null && isPressure(at) ? [] : of('This step is done at', at)),
-    ...of('This step allows', neverAbove == null ? null : { form: 'at most', most: neverAbove }),
-    ...(byAir.has(step.verb) ? of('The air is', step.air) : []),
-    ...of('The bath is at', own(step, 'bath')),
+    ...(own(step, 'gauge') === 'shut' && at != null && isPressure(at) ? [] : of(say`This step is done at`, at)),
+    ...figuresAt(step).flatMap(({ name, limit }) =>
+      of(name === null ? say`This step is done at` : say`This step is done with the ${name} at`, limit),
+    ),
+    ...of(say`This step allows`, neverAbove == null ? null : { form: 'at most', most: neverAbove }),
+    ...(byAir.has(step.verb) ? of(say`The air is`, step.air) : []),
+    ...of(say`The bath is at`, own(step, 'bath')),
   ];
 }
 
@@ -126,8 +130,7 @@ function written(limit: Limit): JudgedLimit[] {
 }
 
 function limitsOf(procedure: StepFacts, step: Step, which?: readonly Which[]): JudgedLimit[] {
-  const use = own(step, 'limit');
-  return use == null ? [] : judgedLimits(procedure, step, use, which);
+  return limitUses(step).flatMap((use) => judgedLimits(procedure, step, use, which));
 }
 
 /** A part that is measured with no limit: a shim within the range of its stock; for others nothing is known. */

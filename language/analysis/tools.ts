@@ -21,6 +21,7 @@ import {
   window,
 } from '../quantities/index.ts';
 import type { Difference, Kind, Limit, Quantity, UnitName } from '../quantities/types.ts';
+import { type Said, say } from '../say/say.ts';
 import type { JudgedLimit } from './limits.ts';
 import { type ToolWork, toolWork } from './tool-work.ts';
 
@@ -188,8 +189,8 @@ export function exchange(step: Step, use: AssetUse | null, better: Asset | null)
 }
 
 /** The fix of a rule on tools: another one of the shop. */
-export function exchanged({ source, name }: Exchange): Fix {
-  return { title: `Take ${name}`, safe: false, edits: [{ source, text: name }] };
+export function exchanged({ source, name }: Exchange): Fix<Said> {
+  return { title: say`Take ${name}`, safe: false, edits: [{ source, text: name }] };
 }
 
 /** Play, run-out, drag: with an upper end only, what is let through begins at nothing. */

@@ -47,13 +47,15 @@ export class Transfers {
 
   /** Applies a step in place. */
   apply(step: Step, state: AbstractState, node: number) {
-    const kind = this.kindsOfSteps.get(step) ?? this.findKind(step);
+    const kind = this.kindOf(step);
     const { transfers } = kind;
-    for (const { footprint, writes } of transfers)
-      if (footprint.fits(state)) {
-        for (let index = 0; index < writes.length; index += 2) state.set(writes[index]!, writes[index + 1]!, node);
-        return;
-      }
+    // By index: an iterator would be made at each step of each path.
+    for (let at = 0; at < transfers.length; at++) {
+      const { footprint, writes } = transfers[at]!;
+      if (!footprint.fits(state)) continue;
+      for (let index = 0; index < writes.length; index += 2) state.set(writes[index]!, writes[index + 1]!, node);
+      return;
+    }
     if (kind.runs < least || transfers.length === most) {
       kind.runs++;
       return this.effects.apply(step, state, node);
@@ -63,6 +65,15 @@ export class Transfers {
     this.effects.apply(step, state, node);
     recorder.stop();
     transfers.push({ footprint: recorder.footprint(), writes: recorder.writes });
+  }
+
+  /** Whether two steps do the same to every state. False also where that is no longer known. */
+  doTheSame(one: Step, other: Step): boolean {
+    return one === other || this.kindOf(one) === this.kindOf(other);
+  }
+
+  private kindOf(step: Step): Kind {
+    return this.kindsOfSteps.get(step) ?? this.findKind(step);
   }
 
   private findKind(step: Step): Kind {

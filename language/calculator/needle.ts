@@ -7,6 +7,7 @@ import {
   shimRateOf,
 } from '../engineering/needle.ts';
 import { springStiffness } from '../engineering/spring.ts';
+import { english } from '../say/say.ts';
 import type { Calculation, Given, Input } from './calculation.ts';
 import { figure, millimetres, plain } from './figures.ts';
 
@@ -32,7 +33,8 @@ export const needleCalculations: readonly Calculation[] = [
     inputs: [preload, guide, seat],
     example: ['preload=500 N', 'guide=6 mm', 'seat=3 mm'],
     work(given) {
-      const problem = needleProblem(needleOf(given));
+      const wrong = needleProblem(needleOf(given));
+      const problem = wrong === null ? null : english(wrong);
       const opening = openingPressure(given.quantity('preload'), needleOf(given));
       if (problem !== null || opening === null)
         return { problem: problem ?? 'The preload is too large to reckon with.' };
@@ -125,7 +127,8 @@ export const needleCalculations: readonly Calculation[] = [
     ],
     example: ['stiffness=200 N/mm', 'guide=6 mm', 'seat=3 mm'],
     work(given) {
-      const problem = needleProblem(needleOf(given));
+      const wrong = needleProblem(needleOf(given));
+      const problem = wrong === null ? null : english(wrong);
       const rate = shimRateOf(given.quantity('stiffness'), needleOf(given));
       if (problem !== null || rate === null)
         return { problem: problem ?? 'The spring must have a stiffness over nothing.' };

@@ -10,6 +10,7 @@ import {
   readQuantity,
 } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
+import { english } from '../say/say.ts';
 import { nearest } from '../syntax/nearest.ts';
 import type { Calculation, Given, Input } from './calculation.ts';
 import { gaugeCalculations } from './gauge.ts';
@@ -142,7 +143,7 @@ function readValue(input: Input, text: string): { value: Quantity | number } | {
   if (text === '') return { problem: `nothing is given behind the equals sign. It is ${input.words}.` };
   if (input.kind === 'number') {
     const read = readNumber(text);
-    if ('problem' in read) return { problem: read.problem };
+    if ('problem' in read) return { problem: english(read.problem) };
     const value = Number(read.number);
     const problem = outside(input, text, value, input.most !== undefined && value > Number(input.most));
     return problem === null ? { value } : { problem };
@@ -150,7 +151,7 @@ function readValue(input: Input, text: string): { value: Quantity | number } | {
   if (/^[-−]?[\d.,]+$/u.test(text))
     return { problem: `${text} has no unit. Write it with one, such as ${usual(input)}.` };
   const read = readQuantity(text);
-  if ('problem' in read) return { problem: read.problem };
+  if ('problem' in read) return { problem: english(read.problem) };
   const value = read.quantity;
   const shown = formatQuantity(value);
   if (input.kind !== 'same' && !kindAdmits(kindOf(input.kind), value.unit))

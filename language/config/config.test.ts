@@ -31,16 +31,20 @@ describe('how sheets are printed', () => {
       language: 'es',
       paper: 'letter',
       form: null,
+      kinds: {},
     });
     expect(sheet('{ "language": "fr", "paper": "letter", "form": "record" }')).toEqual({
       word: null,
       language: null,
       paper: 'letter',
       form: 'record',
+      kinds: {},
     });
+    expect(sheet('{ "kinds": { "shim": "suplemento" } }').kinds).toEqual({ shim: 'suplemento' });
+    expect(sheet('{ "kinds": { "needle": "aguja" } }').kinds).toEqual({});
     expect(sheet('7')).toEqual(noSheetSettings);
     expect(problems('{ "sheet": { "language": "fr" } }')).toEqual([
-      '1:26 Of the sheet a word, a language ("en", "es" or "de"), a paper ("a4" or "letter") and a form ("card", "record" or "instruction") can be said.',
+      '1:26 Of the sheet a word, a language ("en", "es" or "de"), a paper ("a4" or "letter") and a form ("card", "record" or "instruction") can be said, and kinds: what shim, shims, spring and springs are called.',
     ]);
     expect(problems('{ "sheet": { "langage": "de" } }')).toEqual([
       '1:14 langage is no setting. Did you mean language?',
@@ -49,12 +53,13 @@ describe('how sheets are printed', () => {
 
   it('as requested, else as the file says', () => {
     const said = sheet('{ "word": "Job card", "language": "es" }');
-    expect(printedAs(said)).toEqual({ word: 'Job card', language: 'es', paper: 'a4', form: 'card' });
+    expect(printedAs(said)).toEqual({ word: 'Job card', language: 'es', paper: 'a4', form: 'card', kinds: {} });
     expect(printedAs(said, { language: 'de', paper: 'letter', form: 'instruction' })).toEqual({
       word: 'Job card',
       language: 'de',
       paper: 'letter',
       form: 'instruction',
+      kinds: {},
     });
   });
 });

@@ -8,11 +8,12 @@ import {
 } from 'jsonc-parser';
 import * as z from 'zod';
 import { rules } from '../diagnostics/index.ts';
-import { type Language, languages } from '../i18n/index.ts';
-import type { Diagnostic, Severity } from '../model/diagnostic.ts';
+import { type Language, languages, type OwnWords } from '../i18n/words.ts';
+import { type Diagnostic, type Severity, stated } from '../model/diagnostic.ts';
 import type { Paper } from '../model/paper.ts';
 import { type SheetForm, sheetForms } from '../model/sheet-form.ts';
 import type { Position, Source } from '../model/source.ts';
+import { joined, type Said, say } from '../say/say.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textProblem } from '../syntax/text-problem.ts';
 
@@ -31,6 +32,15 @@ const pattern = z
     return parts.every((part) => part.split('*').length <= 3) && parts.filter((part) => part === '**').length <= 2;
   });
 
+/** A word or two; no braces and no `<`, which mean something in a message. */
+const kind = z
+  .string()
+  .regex(/^[^{}<>]{1,30}$/u)
+  .exactOptional();
+
+/** What kinds of part are called in a shop. */
+export const kindsSchema = z.strictObject({ shim: kind, shims: kind, spring: kind, springs: kind });
+
 /**
  * What a settings file may say. A rule whose neglect makes the sheet unsafe can be named, and stays an error: it is
  * silenced by a concession with its reason only. Published as settings.schema.json.
@@ -47,9 +57,13 @@ export const settingsSchema = z
           .enum(sheetForms)
           .describe('What print makes: the card, which has all; a record to fill in; or an instruction for the wall')
           .optional(),
+        kinds: kindsSchema
+          .describe('What kinds of part are called here where the sheet itself mentions them, such as "suplemento"')
+          .optional(),
       })
       .describe('How sheets are printed in this workspace')
       .optional(),
+    messages: z.enum(languages).describe('Language of what the command says: en, es or de').optional(),
     exclude: z
       .array(pattern)
       .max(100)
@@ -75,13 +89,14 @@ export interface SheetSettings {
   readonly language: Language | null;
   readonly paper: Paper | null;
   readonly form: SheetForm | null;
+  readonly kinds: OwnWords;
 }
 
-export const noSheetSettings: SheetSettings = { word: null, language: null, paper: null, form: null };
+export const noSheetSettings: SheetSettings = { word: null, language: null, paper: null, form: null, kinds: {} };
 
 /** How a sheet is printed: as requested, else as the workspace says, else as a card, in English on A4. */
 export function printedAs(
-  { word, language, paper, form }: SheetSettings,
+  { word, language, paper, form, kinds }: SheetSettings,
   asked: {
     readonly language?: Language | undefined;
     readonly paper?: Paper | undefined;
@@ -90,6 +105,7 @@ export function printedAs(
 ) {
   return {
     word,
+    kinds,
     language: asked.language ?? language ?? 'en',
     paper: asked.paper ?? paper ?? 'a4',
     form: asked.form ?? form ?? 'card',
@@ -100,6 +116,8 @@ export interface Settings {
   /** Patterns as in .gitignore, from the folder of the file, of what is not read. */
   readonly exclude: readonly string[];
   readonly sheet: SheetSettings;
+  /** Language of what the command says; null: it does not say. */
+  readonly messages: Language | null;
   /** Rules whose severity differs from the one that is built in. */
   readonly severities: ReadonlyMap<string, Severity | 'off'>;
   readonly problems: readonly Diagnostic[];
@@ -113,35 +131,36 @@ export type SettingsFile =
 /** Reads a settings file. Never throws; what cannot be used is a problem at its place, and is left out. */
 export function readSettings(file: SettingsFile): Settings {
   const { uri } = file;
-  const unused = (message: string, source: Source): Settings => ({
+  const unused = (message: Said, source: Source): Settings => ({
     exclude: [],
     sheet: noSheetSettings,
+    messages: null,
     severities: new Map(),
-    problems: [{ rule: 'settings-unreadable', severity: 'error', message, source }],
+    problems: [{ rule: 'settings-unreadable', severity: 'error', ...stated({ message }), source }],
   });
   if ('unreadable' in file)
-    return unused(`None of these settings is used. ${file.unreadable}`, sourceAt(uri, '', 0, 0));
+    return unused(say`None of these settings is used. ${file.unreadable}`, sourceAt(uri, '', 0, 0));
   // Parsed without the byte order mark, with every place where it was.
   const text = file.text.replace(/^\uFEFF/u, ' ');
   if (textProblem(text) !== null)
     return unused(
-      'This settings file is not text in UTF-8, so none of it is used. Save it as UTF-8.',
+      say`This settings file is not text in UTF-8, so none of it is used. Save it as UTF-8.`,
       sourceAt(uri, text, 0, 1),
     );
   const errors: ParseError[] = [];
   const tree = parseTree(text, errors, { allowTrailingComma: true });
   const [first] = errors;
-  const problem = (message: string, offset: number, length: number): Diagnostic => ({
+  const problem = (message: Said, offset: number, length: number): Diagnostic => ({
     rule: 'settings-unreadable',
     severity: 'error',
-    message,
+    ...stated({ message }),
     source: sourceAt(uri, text, offset, length),
   });
   if (tree === undefined || first !== undefined) {
     const at = first ?? { offset: 0, length: text.length, error: 0 };
-    const what = first === undefined ? 'is empty' : `cannot be read here (${wordsOf(first.error)})`;
+    const what = first === undefined ? say`is empty` : say`cannot be read here (${wordsOf(first.error)})`;
     return unused(
-      `This settings file ${what}, so none of it is used. Correct it, or delete the file.`,
+      say`This settings file ${what}, so none of it is used. Correct it, or delete the file.`,
       sourceAt(uri, text, at.offset, at.length),
     );
   }
@@ -160,6 +179,7 @@ export function readSettings(file: SettingsFile): Settings {
   return {
     exclude: exclude.slice(0, 100),
     sheet: sheetSettings(findNodeAtLocation(tree, ['sheet'])),
+    messages: settingsSchema.shape.messages.safeParse(findNodeAtLocation(tree, ['messages'])?.value).data ?? null,
     severities,
     problems,
   };
@@ -175,12 +195,13 @@ function wordsOf(error: ParseErrorCode): string {
 /** Each one that can be used, whatever is wrong with the others. */
 function sheetSettings(node: Node | undefined): SheetSettings {
   const said = new Map(entries(node));
-  const { word, language, paper, form } = settingsSchema.shape.sheet.unwrap().shape;
+  const { word, language, paper, form, kinds } = settingsSchema.shape.sheet.unwrap().shape;
   return {
     word: word.safeParse(said.get('word')).data ?? null,
     language: language.safeParse(said.get('language')).data ?? null,
     paper: paper.safeParse(said.get('paper')).data ?? null,
     form: form.safeParse(said.get('form')).data ?? null,
+    kinds: kinds.safeParse(said.get('kinds')).data ?? {},
   };
 }
 
@@ -201,7 +222,7 @@ export function withSeverities(
 function told(
   issue: z.core.$ZodIssue,
   tree: Node,
-  problem: (message: string, offset: number, length: number) => Diagnostic,
+  problem: (message: Said, offset: number, length: number) => Diagnostic,
 ): Diagnostic {
   const path = issue.path as (string | number)[];
   if (issue.code === 'unrecognized_keys') {
@@ -211,12 +232,12 @@ function told(
       path[0] === 'severities'
         ? rules.map(({ code }) => code)
         : path[0] === 'sheet'
-          ? ['word', 'language', 'paper', 'form']
+          ? Object.keys(settingsSchema.shape.sheet.unwrap().shape)
           : Object.keys(settingsSchema.shape);
     const near = nearest(key!, known);
-    const fix = near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'Delete it.';
+    const fix = near.length > 0 ? say`Did you mean ${joined(near, say` or `)}?` : say`Delete it.`;
     return problem(
-      path[0] === 'severities' ? `No rule is called ${key}. ${fix}` : `${key} is no setting. ${fix}`,
+      path[0] === 'severities' ? say`No rule is called ${key!}. ${fix}` : say`${key!} is no setting. ${fix}`,
       node.offset,
       node.length,
     );
@@ -225,18 +246,20 @@ function told(
   const rule = rules.find(({ code }) => code === path[1]);
   if (rule?.unsafe === true)
     return problem(
-      `${rule.code} keeps a sheet from being released that could hurt somebody: it stays an error. Where one step is right as it is, write allow ${rule.code} because "…" there; the reason prints on the sheet.`,
+      say`${rule.code} keeps a sheet from being released that could hurt somebody: it stays an error. Where one step is right as it is, write allow ${rule.code} because "…" there; the reason prints on the sheet.`,
       node.offset,
       node.length,
     );
   const message =
     path[0] === 'severities' && path.length > 1
-      ? 'A severity is "error", "warning", "hint" or "off".'
+      ? say`A severity is "error", "warning", "hint" or "off".`
       : path[0] === 'sheet'
-        ? 'Of the sheet a word, a language ("en", "es" or "de"), a paper ("a4" or "letter") and a form ("card", "record" or "instruction") can be said.'
+        ? say`Of the sheet a word, a language ("en", "es" or "de"), a paper ("a4" or "letter") and a form ("card", "record" or "instruction") can be said, and kinds: what shim, shims, spring and springs are called.`
         : path[0] === 'exclude'
-          ? 'What is not read is a list of up to 100 patterns as in .gitignore, such as ["archive/", "*.draft.rebuild"]: each with at most 200 characters, two * between slashes, and two **.'
-          : 'Settings are written like { "severities": { "part-not-located": "error" } }.';
+          ? say`What is not read is a list of up to 100 patterns as in .gitignore, such as ["archive/", "*.draft.rebuild"]: each with at most 200 characters, two * between slashes, and two **.`
+          : path[0] === 'messages'
+            ? say`Messages are in "en", "es" or "de".`
+            : say`Settings are written like { "severities": { "part-not-located": "error" } }.`;
   return problem(message, node.offset, node.length);
 }
 

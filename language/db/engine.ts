@@ -233,6 +233,26 @@ export class Database {
     return one.isKnown;
   }
 
+  /** Whether a result is known, and nothing that it may depend on has changed since. */
+  isUntouched(name: string, key: string): boolean {
+    this.settle();
+    const one = this.queries.get(name)!.cells.get(key);
+    return one?.isKnown === true && !one.isStale;
+  }
+
+  /** Whether a result is known and need not be computed again; for that, what it was computed from is brought up to date. */
+  isCurrent(name: string, key: string): boolean {
+    if (!this.isReady(name, key)) return false;
+    const one = this.cellOf(this.queries.get(name)!, key);
+    return !one.isStale || !this.hasChanged(one);
+  }
+
+  /** Whether a result depends on another one as far as is known. */
+  reads(name: string, key: string, other: string, otherKey: string): boolean {
+    const [reader, read] = [this.queries.get(name)!.cells.get(key), this.queries.get(other)!.cells.get(otherKey)];
+    return reader !== undefined && read !== undefined && reader.dependencies.includes(read);
+  }
+
   /** What may be kept for another process; null: it is as it was in the store. */
   *stored(): Generator<{ readonly query: string; readonly key: string; readonly result: StoredResult | null }> {
     this.settle();

@@ -1,7 +1,7 @@
 import { readSettings, type Settings, type SettingsFile, withSeverities } from '../config/config.ts';
 import { isSettings } from '../config/settings-name.ts';
 import { touches } from '../diagnostics/engine.ts';
-import type { Diagnostic } from '../model/diagnostic.ts';
+import { type Diagnostic, stated } from '../model/diagnostic.ts';
 import type { Procedure } from '../model/procedure.ts';
 import { kindOfId, uriOfId } from '../semantics/declaration-id.ts';
 import type { SyntaxProblem } from '../syntax/parse.ts';
@@ -26,7 +26,7 @@ export class Findings {
 
   /** By file in the order of the files, then by place. */
   all(): Diagnostic[] {
-    const { uris } = this.snapshot;
+    const { uris } = this.snapshot.complete();
     return inOrder(this.stated([...(this.settings?.problems ?? []), ...joined(uris.map((uri) => this.of(uri)))]), uris);
   }
 
@@ -131,7 +131,12 @@ function filesAround(snapshot: Snapshot, { name, family, shop, files }: Procedur
 }
 
 function syntaxFinding(file: string, problem: SyntaxProblem): Diagnostic {
-  return { rule: problem.code, severity: 'error', message: problem.message, source: { file, range: problem.range } };
+  return {
+    rule: problem.code,
+    severity: 'error',
+    ...stated({ message: problem.message }),
+    source: { file, range: problem.range },
+  };
 }
 
 /**

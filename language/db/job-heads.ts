@@ -11,7 +11,7 @@ export function jobHeads(text: string): string[] | null {
   const names: string[] = [];
   let depth = 0;
   let isInHead = false;
-  for (const line of text.split(/\r\n|\n|\r/u)) {
+  for (const line of linesOf(text)) {
     const bare = (plain.test(line) ? line : withoutWords(line)).trim();
     if (bare === '') continue;
     if (depth === 0) {
@@ -30,6 +30,17 @@ export function jobHeads(text: string): string[] | null {
     if (depth < 0) return null;
   }
   return depth === 0 && !isInHead ? names : null;
+}
+
+/** One after the other: most files have something else in one of the first. */
+function* linesOf(text: string): Generator<string> {
+  const ends = /\r\n|\n|\r/gu;
+  let start = 0;
+  for (let end = ends.exec(text); end !== null; end = ends.exec(text)) {
+    yield text.slice(start, end.index);
+    start = ends.lastIndex;
+  }
+  yield text.slice(start);
 }
 
 /** A line with nothing in quotes and no remark. */

@@ -47,6 +47,26 @@ describe('a live workspace', () => {
     for (const { uri } of start) expect(workspace.findingsIn(uri)).toEqual(findings()(uri));
   });
 
+  it('works an edit out in many pieces, between which it answers and takes edits', () => {
+    const workspace = loaded();
+    const texts = ['fit cap', 'fit core', 'fit cap, core'].map((words) => procedure.text.replace('fit cap', words));
+    const asWhole = texts.map((text) => findings(start.map((file) => (file === procedure ? { ...file, text } : file))));
+    let pieces = 0;
+    for (let round = 0; round < 12; round++) {
+      workspace.edit(procedure.uri, texts[round % texts.length]!, 'at once');
+      const work = workspace.work([procedure.uri]);
+      // The first rounds are left in the middle: for the next edit, or for a question that takes the rest at once.
+      for (pieces = 0; round === 11 || pieces < 17 * round; pieces++) {
+        if (work.next().value?.includes(procedure.uri) === true) break;
+        expect(workspace.result.procedureOf('d')!.states).not.toBeNull();
+      }
+      workspace.refresh(procedure.uri);
+      expect(workspace.findingsIn(procedure.uri)).toEqual(asWhole[round % texts.length]!(procedure.uri));
+    }
+    // It listens at least as often as there are rules.
+    expect(pieces).toBeGreaterThan(100);
+  });
+
   it.each(start)('has findings where they are after all lines of $uri have moved', ({ uri, text }) => {
     const workspace = loaded();
     workspace.edit(uri, `\n${text}`, 'at once');

@@ -8,7 +8,20 @@ import { LiveFindings } from './live-findings.ts';
 import { buildQueries } from './queries.ts';
 import { Snapshot } from './snapshot.ts';
 import { Trees } from './trees.ts';
-import { buildResult, type CheckResult, type Kept, lasting } from './workspace.ts';
+import { buildResult, byFile, type CheckResult, type Kept, lasting } from './workspace.ts';
+
+/** Works out elsewhere what is found in the files of a workspace, and puts it into the store. */
+export interface Helper {
+  /** Something is being worked out: it is called for no other work until then. */
+  readonly isWorking: boolean;
+  /** Begins with files that are not known yet; false: they are too few. */
+  begin(uris: readonly string[]): boolean;
+}
+
+const nowhere: readonly string[] = [];
+
+/** The check of a procedure with as many lines would hold the answer to a question up for longer than a person notices. */
+const longLines = 1_000;
 
 /**
  * A workspace that is being edited. Its findings are brought up to date in small pieces of work, the files in hand first,
@@ -37,6 +50,8 @@ export class LiveWorkspace {
   private isWhole = false;
   /** There are files that have not even been read. */
   isLoading = false;
+  /** For the first check of everything; null: it is done here. */
+  helper: Helper | null = null;
 
   /**
    * @param first the file whose names count before those of the others, which are in the order of their names
@@ -108,7 +123,11 @@ export class LiveWorkspace {
    */
   *work(open: readonly string[]): Generator<readonly string[]> {
     yield this.takeLeft();
-    for (const uri of open) yield this.refresh(uri);
+    for (const uri of open) {
+      yield* this.prepare(uri);
+      yield this.refresh(uri);
+    }
+    if (this.isLoading && this.helper !== null) return;
     for (const uri of this.incoming.keys()) {
       this.takeOver(uri);
       if (this.files.has(uri)) this.queries.heads(uri);
@@ -119,6 +138,7 @@ export class LiveWorkspace {
     yield this.takeLeft();
     if (this.isLoading) return;
     this.declaring.clear();
+    if (this.helper !== null && !(yield* this.isHelped(this.helper))) return;
     for (const uri of this.uris) {
       // What an earlier process kept is taken over whole.
       if (!isIssuedFile(uri) && !this.database.isReady('said in', uri))
@@ -127,20 +147,31 @@ export class LiveWorkspace {
           yield [];
         }
       this.gathering.read(uri);
-      this.trees.trim();
       yield [];
-    }
-    this.settle();
-    for (const uri of open) yield this.refresh(uri);
-    for (const uri of this.uris) {
+      // While it is at hand, what was lowered of it is looked at. What is alike is checked faster than in pieces.
+      yield* this.prepare(uri, open.includes(uri) ? 0 : longLines);
       this.gathering.check(uri);
       this.trees.trim();
       yield this.isWhole ? [] : this.findings.refresh(uri, false);
     }
     this.settle();
+    for (const uri of open) yield this.refresh(uri);
     this.isWhole = true;
     for (const uri of this.uris) yield this.findings.refresh(uri, true);
     this.database.sweep(() => this.isRead());
+  }
+
+  /** Has files checked elsewhere that are not known, once. True when that is done, or there is too little to do. */
+  private *isHelped(helper: Helper): Generator<readonly string[], boolean> {
+    if (helper.isWorking) return false;
+    const missing: string[] = [];
+    for (const uri of this.uris) {
+      if (byFile.some((query) => !this.database.isReady(query, uri))) missing.push(uri);
+      yield [];
+    }
+    if (this.helper === helper && helper.begin(missing)) return false;
+    this.helper = null;
+    return true;
   }
 
   private get uris(): readonly string[] {
@@ -150,12 +181,23 @@ export class LiveWorkspace {
     return this.order;
   }
 
+  /** Works ahead what comes of one file, so that nothing waits for a long procedure. */
+  private *prepare(uri: string, from = 0): Generator<readonly string[]> {
+    this.arrange();
+    if (this.isHeldBack(uri)) return;
+    for (const _ of this.queries.prepare(uri, from)) yield nowhere;
+  }
+
   /** Brings up to date what comes of one file, and gives the files in which findings are others now. */
   refresh(uri: string): readonly string[] {
     this.arrange();
-    // A name that is missing may be in a file that has not been read: nothing is blamed for that.
-    if (!this.files.has(uri) || (this.isLoading && this.isWaiting(uri))) return [];
-    return this.findings.refresh(uri, this.isWhole);
+    return this.isHeldBack(uri) ? [] : this.findings.refresh(uri, this.isWhole);
+  }
+
+  /** A name that is missing may be in a file that has not been read: nothing is blamed for that. */
+  private isHeldBack(uri: string): boolean {
+    const isPart = this.isLoading || this.declaring.size > 0;
+    return !this.files.has(uri) || (isPart && this.isWaiting(uri));
   }
 
   /** Whether a name that a file needs is still missing after all files that may declare it have been taken over. */

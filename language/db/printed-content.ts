@@ -28,7 +28,7 @@ export interface CheckedFiles {
  * the same files does not count. Nor do the names and the order of the files, line ends, remarks, blank lines and the
  * width of blank space: they print nowhere. A line break does, since it can part one statement from the next.
  *
- * Of the settings count the word for the sheet and the severities, which say what is printed as open. Language and paper
+ * Of the settings count the words for the sheet and for kinds of part, and the severities, which say what is printed as open. Language and paper
  * do not: they can be chosen for each print, and the sheet says the same.
  */
 export function printedContent(printed: Printed, checked: CheckedFiles): string {
@@ -47,8 +47,13 @@ export function printedContent(printed: Printed, checked: CheckedFiles): string 
 /** What of the settings counts: those of the day of its issue, where a job is judged by an issued revision. */
 function settingsOf({ job }: Printed, { judgedBy, sheet, severities }: CheckResult): readonly (string | null)[] {
   const issued = job === null ? null : judgedBy(job.name);
-  const { word } = issued?.settings ?? sheet;
-  return [word, ...[...(issued?.settings.severities ?? severities)].map((one) => one.join(' ')).sort()];
+  const { word, kinds } = issued?.settings ?? sheet;
+  const named = Object.entries(kinds).map((one) => one.join(' '));
+  return [
+    word,
+    ...named.sort(),
+    ...[...(issued?.settings.severities ?? severities)].map((one) => one.join(' ')).sort(),
+  ];
 }
 
 /** A declaration where it is written. */

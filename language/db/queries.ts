@@ -8,7 +8,7 @@ import {
   ProcedureMemory,
   type ProcedureResult,
   problemFindings,
-  procedureFindings,
+  procedureInPieces,
   unreadPlaces,
 } from '../diagnostics/engine.ts';
 import { attempt, internalError, isDefect } from '../diagnostics/not-checked.ts';
@@ -19,6 +19,7 @@ import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, NameUse, Source } from '../model/source.ts';
+import { say } from '../say/say.ts';
 import { allowsWithin } from '../semantics/allows.ts';
 import { Context, type Defect, type Reference, type ResolveProblem } from '../semantics/context.ts';
 import { type Declared, kindOfId, nameOfId, uriOfId } from '../semantics/declaration-id.ts';
@@ -51,6 +52,8 @@ import { damagedFinding, differing, editedFinding, settled } from './issued/find
 import { type IssuedFile, isIssuedFile, readIssued } from './issued/format.ts';
 import { type DeclaredText, declarationsIn, declarationText } from './issued/made-of.ts';
 import { jobHeads } from './job-heads.ts';
+import { Neighbors } from './neighbors.ts';
+import { plainHeads } from './plain-heads.ts';
 import type { Trees } from './trees.ts';
 
 /** Null where a declaration has no model of its own, or cannot have one (reported). */
@@ -104,6 +107,15 @@ export interface FileProblems {
   readonly unmade: readonly Diagnostic[];
   /** Declarations that have names of others in their text linked: sequences that they call. */
   readonly reaches: readonly { readonly id: string; readonly others: readonly string[] }[];
+}
+
+/** What rules say of a procedure, worked out ahead, and what else that depends on. */
+interface Prepared {
+  readonly procedure: Procedure;
+  readonly unread: readonly Source[];
+  /** By file. */
+  readonly concessions: ReadonlyMap<string, readonly Allow[]>;
+  readonly result: ProcedureResult;
 }
 
 interface ProcedureFindings {
@@ -183,13 +195,13 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     (uri): readonly DeclaredSymbol[] => collectSymbols(trees.tree(uri, textOf(uri)).ast),
     { held: { most: 64 } },
   );
-  /** What is declared in a file; of jobs alone, by their heads, so that it is not parsed for it. */
+  /** What is declared in a file; by its heads alone where they are plain, so that it is not parsed for it. */
   const heads = db.query(
     'heads',
     (uri): Heads => {
       const jobs = unread().get(uri)?.jobs ?? jobHeads(textOf(uri));
       return jobs === null
-        ? { areJobs: false, declarations: parsed(uri).declarations }
+        ? { areJobs: false, declarations: plainHeads(uri, textOf(uri)) ?? parsed(uri).declarations }
         : { areJobs: true, declarations: jobsNamed(uri, jobs) };
     },
     { equal, firewall: declared, trace: end },
@@ -400,29 +412,29 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
         unreadLine(context, node, ['shop', 'family', 'procedure', 'job', 'sequence']);
         return null;
       case 'Shop':
-        return context.attempt('reading this shop', node, () => {
+        return context.attempt(say`reading this shop`, node, () => {
           const shop = lowerShop(context, node);
           return world === '' || shop === null ? shop : issuedShop(shop, modelNamed<Shop>('Shop', shop.name, ''));
         });
       case 'Family':
-        return context.attempt('reading this family', node, () => lowerFamily(context, node));
+        return context.attempt(say`reading this family`, node, () => lowerFamily(context, node));
       case 'Sequence':
         return parameters(context, node);
       case 'Procedure':
-        context.attempt('reading this procedure', node, () => {
+        context.attempt(say`reading this procedure`, node, () => {
           for (const item of node.items) if (item.$type === 'Sequence') parameters(context, item);
         });
         if (first('Procedure', node.name, world) !== id) return null;
-        return context.attempt('reading this procedure', node, () =>
+        return context.attempt(say`reading this procedure`, node, () =>
           context.readAs(node, () => lowerProcedure(context, node, scope, memoOf(id))),
         );
       case 'Job':
-        return context.attempt('reading this job', node, () => lowerJob(context, node, scope));
+        return context.attempt(say`reading this job`, node, () => lowerJob(context, node, scope));
     }
   }
 
   function parameters(context: Context, node: ast.Sequence): null {
-    context.attempt('reading this sequence', node, () => lowerParameters(context, node));
+    context.attempt(say`reading this sequence`, node, () => lowerParameters(context, node));
     return null;
   }
 
@@ -459,7 +471,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
       const context = new Context((declaration) => trees.anchorOf(declaration));
       const node = nodeOf(id) as ast.Family | null;
       if (node !== null && family !== null && first('Family', family.name) === id)
-        context.attempt('reading this family', node, () => familyUses(context, node, family, scopeOf('')));
+        context.attempt(say`reading this family`, node, () => familyUses(context, node, family, scopeOf('')));
       const { problems, references: links, defects } = context;
       return { problems, links, defects };
     },
@@ -490,7 +502,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
       if (fingerprint(id)?.startsWith(mayAllow) !== true) return [];
       const context = new Context((declaration) => trees.anchorOf(declaration));
       const node = nodeOf(id)!;
-      return context.attempt('reading what is allowed', node, () => allowsWithin(context, node)) ?? [];
+      return context.attempt(say`reading what is allowed`, node, () => allowsWithin(context, node)) ?? [];
     },
     { equal },
   );
@@ -507,25 +519,67 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     concessionsIn: concessions,
     unread: of.flatMap(unreadIn),
   });
+  const around = (id: string, { family, shop }: Procedure) => surroundings(id, family.source.file, shop.source.file);
 
+  const neighbors = new Neighbors();
   const memory = new ProcedureMemory();
+  let prepared: Prepared | null = null;
   /**
-   * What rules say of a procedure and the paths through it. Its states are gone when they have spoken; of the one that was
-   * checked last it is kept what did not depend on them, for the next edit of it.
+   * What rules say of a procedure and the paths through it. Of the one that was checked last it is kept what the next edit may
+   * leave as it is, the states among it; those of others are gone when the rules have reported.
    */
   const outcome = db.query('outcome', (id): ProcedureResult => {
     const procedure = model(id) as Procedure | null;
     if (procedure === null) return { diagnostics: [], used: [] };
-    const around = surroundings(id, procedure.family.source.file, procedure.shop.source.file);
-    return procedureFindings(procedure, around, undefined, memory);
+    const surroundings = around(id, procedure);
+    const known = prepared;
+    prepared = null;
+    // What was read while it was prepared is recorded now.
+    return known !== null &&
+      known.procedure === procedure &&
+      equal(known.unread, surroundings.unread) &&
+      [...known.concessions].every(([file, allows]) => concessions(file) === allows)
+      ? known.result
+      : neighbors.findings(id, procedure, surroundings);
   });
+
+  /**
+   * Has what rules say of the procedures of a file ready, in pieces: the longest there is in an edit. Questions may be
+   * answered in between; after a change of an input it is no longer good.
+   * @param from procedures with fewer lines are left out
+   */
+  function* prepare(uri: string, from = 0): Generator<undefined, void> {
+    if (db.isUntouched('result in', uri)) return;
+    for (const id of idsIn(uri)) {
+      if (kindOfId(id) !== 'Procedure') continue;
+      // Where an earlier process kept the result of the file, the procedure need not be looked at.
+      const isKept = db.isReady('result in', uri) && !db.reads('result in', uri, 'outcome', id);
+      if (isKept ? db.isCurrent('result in', uri) : db.isCurrent('outcome', id)) continue;
+      const procedure = model(id) as Procedure | null;
+      if (procedure === null) continue;
+      const { start, end } = procedure.extent.range;
+      if (end.line - start.line < from) continue;
+      const { unread } = around(id, procedure);
+      const read = new Map<string, readonly Allow[]>();
+      const concessionsIn = (file: string) => {
+        const allows = read.get(file) ?? concessions(file);
+        read.set(file, allows);
+        return allows;
+      };
+      const result = yield* procedureInPieces(procedure, { concessionsIn, unread }, undefined, memory);
+      prepared = { procedure, unread, concessions: read, result };
+      outcome(id);
+    }
+  }
 
   const kept = new KeptStates();
   /** The states around the steps of a procedure, for questions of an editor about one of them. */
   const stepStates = db.query('step states', (id): StepStates | null => {
     const procedure = model(id) as Procedure | null;
     if (procedure === null) return null;
-    const states = attempt('the check of its steps', procedure.source, [], () => buildStepStates(procedure));
+    const states = attempt(say`the check of its steps`, procedure.source, [], () =>
+      buildStepStates(procedure, memory.flow),
+    );
     if (states !== null) kept.keep(id, procedure, states);
     return states;
   });
@@ -762,6 +816,9 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
       return procedure === null ? null : kept.upTo(id, procedure, index);
     },
     findingsFrom,
+    prepare,
+    /** Drops the trees that were not used lately. */
+    trimTrees: () => trees.trim(),
   };
 }
 

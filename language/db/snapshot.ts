@@ -2,7 +2,8 @@ import type { StepStates } from '../analysis/step-states.ts';
 import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
-import type { Allow, Source } from '../model/source.ts';
+import { contains } from '../model/ranges.ts';
+import type { Allow, Position, Source } from '../model/source.ts';
 import type { Reference } from '../semantics/context.ts';
 import { type Declared, kindOfId, uriOfId } from '../semantics/declaration-id.ts';
 import type { LoweredJob } from '../semantics/job.ts';
@@ -52,6 +53,13 @@ export class Snapshot {
 
   /** Works out all that is found. */
   complete(): this {
+    if (this.found.size === this.uris.length) return this;
+    // File by file: while it is at hand, what was lowered of it is looked at.
+    for (const uri of this.uris) {
+      this.queries.saidIn(uri);
+      this.queries.resultIn(uri);
+      this.queries.trimTrees();
+    }
     for (const uri of this.uris) this.diagnostics(uri);
     for (const uri of this.uris) this.file(uri);
     return this;
@@ -108,6 +116,11 @@ export class Snapshot {
   /** A result with its sources in their files. */
   located<T extends object>(model: T): T {
     return locatedModel(model, this.lineOf);
+  }
+
+  /** All declarations, whether or not they can be read. */
+  declarations(): { readonly uri: string; readonly kind: string; readonly name: string }[] {
+    return this.index.all.map(({ id, name }) => ({ uri: uriOfId(id), kind: kindOfId(id).toLowerCase(), name }));
   }
 
   /** Declarations of one kind, whether or not they can be read. */
@@ -178,8 +191,11 @@ export class Snapshot {
     return phases.flatMap((kind) => this.ids(kind).flatMap((id) => this.ended(this.state(id).reported.links)));
   }
 
-  /** The links of names that are written in a file. Those of a sequence come of the procedures that call it. */
-  linksIn(uri: string): Reference[] {
+  /**
+   * The links of names that are written in a file, or of the one that is written at a place there. Those of a sequence come of
+   * the procedures that call it.
+   */
+  linksIn(uri: string, at: Position | null = null): Reference[] {
     if (!this.has(uri)) return [];
     this.gatherReadings();
     const written = new Set(this.idsIn(uri));
@@ -194,7 +210,7 @@ export class Snapshot {
       linking.flatMap((id) => {
         if (kindOfId(id) !== kind) return [];
         const byUse = linksByUse(this.state(id).reported);
-        return [...written].flatMap((one) => this.ended(byUse.get(one) ?? []));
+        return [...written].flatMap((one) => this.ended(linksAt(byUse.get(one) ?? [], at, this.lineOf(one))));
       }),
     );
   }
@@ -263,6 +279,13 @@ function linksByUse(reported: Reported): ReadonlyMap<string, readonly Reference[
   }
   linksOf.set(reported, links);
   return links;
+}
+
+/** Those of a declaration at a place in its file; null: all. @param line on which the declaration begins */
+function linksAt(links: readonly Reference[], at: Position | null, line: number): readonly Reference[] {
+  if (at === null) return links;
+  const inIt = { ...at, line: at.line - line };
+  return links.filter(({ use }) => contains(use.range, inIt));
 }
 
 function firstOfEach<T extends { readonly name: string }>(models: readonly T[]): T[] {

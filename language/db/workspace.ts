@@ -6,6 +6,8 @@ import type { Diagnostic } from '../model/diagnostic.ts';
 import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
+import type { Position } from '../model/source.ts';
+import { say } from '../say/say.ts';
 import type { Reference } from '../semantics/context.ts';
 import { type Declared, kindOfId } from '../semantics/declaration-id.ts';
 import type { ResolvedWorkspace } from '../semantics/resolved.ts';
@@ -48,6 +50,14 @@ export interface DeclaredName {
   readonly revision: string | null;
 }
 
+/** A declaration at the margin of a file. */
+export interface DeclarationIn {
+  readonly uri: string;
+  /** As the outline calls it. */
+  readonly kind: string;
+  readonly name: string;
+}
+
 /** All that is found in a workspace; each part is worked out when it is read. */
 export interface CheckResult {
   /** By file in the order given, then by place. */
@@ -56,15 +66,19 @@ export interface CheckResult {
   readonly jobs: readonly Job[];
   readonly resolved: ResolvedWorkspace;
   readonly references: readonly Reference[];
-  /** Those of the names that are written in a file. */
-  readonly linksIn: (uri: string) => readonly Reference[];
+  /** Those of the names that are written in a file, or at a place in it. */
+  readonly linksIn: (uri: string, at?: Position) => readonly Reference[];
   /** How sheets are printed in this workspace. */
   readonly sheet: SheetSettings;
+  /** Language of what the command says; null: the workspace does not say. */
+  readonly messages: Settings['messages'];
   /** Severities that the settings file changes, and the number of findings that it raised, lowered or turned off. */
   readonly severities: Settings['severities'];
   readonly restated: number;
   /** The outline of each file. */
   readonly symbols: ReadonlyMap<string, readonly DeclaredSymbol[]>;
+  /** What all files declare at the margin, in order: known without their outlines. */
+  readonly declarations: readonly DeclarationIn[];
   /** Names of all jobs and procedures. */
   readonly declared: { readonly jobs: readonly DeclaredName[]; readonly procedures: readonly DeclaredName[] };
   /** What is in one file and comes of what it declares, without a look at files that have no part in that. */
@@ -87,13 +101,8 @@ export function checkFiles(files: readonly SourceFile[], settings: SettingsFile 
   return new Workspace().check(files, settings);
 }
 
-/** What is worked out file by file: what each declares, then what is found in it as far as that is. */
-export type Part = 'parsed' | 'checked';
-
-const partQueries: { readonly [part in Part]: readonly string[] } = {
-  parsed: ['parsed'],
-  checked: ['said in', 'result in'],
-};
+/** What is worked out file by file. */
+export const byFile: readonly string[] = ['said in', 'result in'];
 
 /** What a workspace takes over from others. */
 export interface Kept {
@@ -148,22 +157,20 @@ export class Workspace {
     return areJobs ? declarations.map(({ name }) => name) : null;
   }
 
-  /** Those of the files whose part is neither known nor in the store. */
-  missing(part: Part): string[] {
-    return this.uris.filter((uri) => partQueries[part].some((query) => !this.database.isReady(query, uri)));
+  /** Those of the files whose findings are neither known nor in the store. */
+  missing(): string[] {
+    return this.uris.filter((uri) => byFile.some((query) => !this.database.isReady(query, uri)));
   }
 
-  /** Works out a part of what is found in some of the files: with the parts of all of them, the rest is quick. */
-  workOut(part: Part, uris: readonly string[]) {
-    const { parsed, saidIn, resultIn, idsIn, tests } = this.queries;
+  /** Works out what is found in some of the files: with that of all of them, the rest is quick. */
+  workOut(uris: readonly string[]) {
+    const { saidIn, resultIn, idsIn, tests } = this.queries;
     for (const uri of uris) {
-      parsed(uri);
-      if (part === 'parsed') continue;
       saidIn(uri);
       resultIn(uri);
       for (const id of idsIn(uri)) if (kindOfId(id) === 'Procedure') tests(id);
+      this.trees.trim();
     }
-    this.trees.trim();
   }
 
   /** What each check reads of the files that are there. */
@@ -225,7 +232,7 @@ export function buildResult(snapshot: Snapshot, settings: SettingsFile | null): 
       procedures.get(id) ??
       lazily<CheckedProcedure>({
         procedure,
-        flows: () => attempt('the check of its steps', model.source, [], () => analyzeFlow(procedure())) ?? [],
+        flows: () => attempt(say`the check of its steps`, model.source, [], () => analyzeFlow(procedure())) ?? [],
         states: () => snapshot.stepStates(id),
         statesUpTo: () => (index) => snapshot.statesUpTo(id, index) ?? snapshot.stepStates(id),
         diagnostics: () => diagnostics.on(id, procedure()),
@@ -249,12 +256,14 @@ export function buildResult(snapshot: Snapshot, settings: SettingsFile | null): 
     procedures: () => snapshot.ids('Procedure').flatMap((id) => checked(id) ?? []),
     jobs: () => snapshot.ids('Job').flatMap((id) => snapshot.job(id) ?? []),
     references: () => snapshot.links(),
-    linksIn: () => (uri) => snapshot.linksIn(uri),
+    linksIn: () => (uri, at) => snapshot.linksIn(uri, at),
     resolved: () => snapshot.resolved(result.jobs, result.references),
     sheet: () => diagnostics.settings?.sheet ?? noSheetSettings,
+    messages: () => diagnostics.settings?.messages ?? null,
     severities: () => diagnostics.settings?.severities ?? new Map(),
     restated: () => diagnostics.restated(),
     symbols: () => new LazyMap(snapshot.uris, (uri) => snapshot.symbols(uri)),
+    declarations: () => snapshot.declarations(),
     declared: () => ({ jobs: snapshot.declared('Job'), procedures: snapshot.declared('Procedure') }),
     findingsIn: () => (uri) => diagnostics.in(uri),
     jobsIn: () => (uri) => idsIn(uri, 'Job').flatMap((id) => snapshot.job(id) ?? []),

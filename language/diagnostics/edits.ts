@@ -1,6 +1,9 @@
 import type { Edit } from '../model/diagnostic.ts';
 import type { FailEntry } from '../model/procedure.ts';
-import type { Source } from '../model/source.ts';
+import type { Position, Source } from '../model/source.ts';
+import { statementsOf } from '../syntax/layout.ts';
+import { scan } from '../syntax/scan.ts';
+import type { Token } from '../syntax/token.ts';
 
 /** Placeholder in a fix for what only the author knows. It does not parse, so it is reported until it is filled in. */
 export const blank = '…';
@@ -25,6 +28,10 @@ export function behind({ file, range: { end } }: Source, words: string): Edit {
  * deletion leaves no blanks behind.
  */
 export function fitted(text: string, edit: Edit): Edit {
+  if (edit.endsStatement === true) {
+    const end = statementEnd(text, edit.source.range.start);
+    return fitted(text, { source: { ...edit.source, range: { start: end, end } }, text: edit.text });
+  }
   const { source, text: put } = edit;
   const { start, end } = source.range;
   const parts = text.split(/(\r\n|\n|\r)/u);
@@ -51,6 +58,24 @@ export function fitted(text: string, edit: Edit): Edit {
   if (before.trim() === '')
     return widened({ start, end: at(end.line, end.character + after.length - after.trimStart().length) });
   return widened({ start: at(start.line, before.trimEnd().length), end });
+}
+
+/** Where a statement ends that a position is in: before its brace, and before another one on its line. */
+function statementEnd(text: string, position: Position): Position {
+  const { statements } = statementsOf(scan(text).lines);
+  const holds = ({ line, column, endColumn }: Token) =>
+    line.number === position.line && column <= position.character && position.character <= endColumn;
+  for (const { tokens } of statements) {
+    const real = tokens.filter(({ isMade }) => !isMade);
+    const at = real.findIndex(holds);
+    if (at < 0) continue;
+    const next = real.findIndex(
+      ({ name }, index) => index > at && (name === '{' || name === '}' || name === real[0]!.name),
+    );
+    const last = real[(next < 0 ? real.length : next) - 1]!;
+    return { line: last.endLine.number, character: last.endColumn };
+  }
+  return position;
 }
 
 /** Asks how often a repair may be tried, whatever is written now. Null if its text cannot be put back together. */

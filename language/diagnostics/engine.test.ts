@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { resolve } from '../db/resolve.ts';
 import { checkFiles } from '../db/workspace.ts';
+import { english, say } from '../say/say.ts';
 import { parse } from '../syntax/parse.ts';
 import { concessionFindings, declarationFindings, problemFindings, procedureFindings } from './engine.ts';
 import { rules } from './index.ts';
@@ -33,12 +34,12 @@ const throwing: readonly AnyRule[] = [
 const job = 'job 1 of example {\n}\n';
 const resolved = resolve([{ uri: 'a.rebuild', ast: parse(`${text}${job}`).ast }]);
 const [procedure] = resolved.procedures;
-const problem = { kind: 'syntax', code: 'out-of-place', message: 'A slip.', source: procedure!.source } as const;
+const problem = { kind: 'syntax', code: 'out-of-place', message: say`A slip.`, source: procedure!.source } as const;
 const allow = { rule: 'no-sign-off', because: 'x', source: procedure!.source, extent: procedure!.source };
 
 it('of several problems of the text at one place, the first is reported, by its own rule', () => {
   const around = { concessionsIn: () => [], unread: [] };
-  const second = { ...problem, code: 'written-twice', message: 'Another slip.' } as const;
+  const second = { ...problem, code: 'written-twice', message: say`Another slip.` } as const;
   const told = (problems: (typeof problem | typeof second)[]) =>
     problemFindings(problems, around).diagnostics.map(({ rule, message }) => `${rule}: ${message}`);
   expect(told([problem, second])).toEqual(['out-of-place: A slip.']);
@@ -84,7 +85,7 @@ it('a fix that throws costs its own finding', () => {
   const rule: AnyRule = {
     ...base,
     code: 'fix-throws',
-    procedure: ({ source }, report) => report({ at: source, message: 'Found.', data: 1 }),
+    procedure: ({ source }, report) => report({ at: source, message: say`Found.`, data: 1 }),
     fix: fails,
   };
   const { diagnostics } = procedureFindings(procedure!, { concessionsIn: () => [], unread: [] }, [rule, ...rules]);
@@ -101,7 +102,7 @@ describe('a declaration that cannot be read because something throws', () => {
     const { procedures, families, defects } = resolve([{ uri: 'a.rebuild', ast }]);
     expect(procedures).toEqual([]);
     expect(families).toHaveLength(1);
-    expect(defects.map(({ what }) => what)).toContain('reading this procedure');
+    expect(defects.map(({ what }) => english(what))).toContain('reading this procedure');
   });
 });
 

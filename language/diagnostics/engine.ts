@@ -1,13 +1,15 @@
-import { analyzeFlow, mostTransfers } from '../analysis/flow-analysis.ts';
+import { type Analyzed, analyzeInPieces, finish, mostTransfers } from '../analysis/flow-analysis.ts';
 import { FlowMemory } from '../analysis/flow-memory.ts';
 import { either } from '../analysis/prose.ts';
 import { within } from '../analysis/within.ts';
-import type { Diagnostic } from '../model/diagnostic.ts';
+import { type Diagnostic, stated } from '../model/diagnostic.ts';
 import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Source } from '../model/source.ts';
+import { oncePer } from '../quantities/memo.ts';
+import { english, type Said, say } from '../say/say.ts';
 import type { ResolveProblem } from '../semantics/context.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { rules as allRules } from './index.ts';
@@ -15,6 +17,7 @@ import { attempt, internalError, tooManyWays } from './not-checked.ts';
 import { PathPass, ShownBefore } from './path-pass.ts';
 import type { AnyRule, Report } from './rule.ts';
 import { DiagnosticSink, type Surroundings } from './sink.ts';
+import type { StepFix } from './step-fixes.ts';
 import { StepPass } from './step-pass.ts';
 
 /** What rules report of something, and the concessions that silenced something there. */
@@ -117,42 +120,83 @@ export function procedureFindings(
   rules: readonly AnyRule[] = allRules,
   memory = new ProcedureMemory(),
 ): ProcedureResult {
+  return finish(procedureInPieces(procedure, surroundings, rules, memory));
+}
+
+/**
+ * The same in pieces of some tenths of a millisecond; may be left where it yields, or go on after another one with the same
+ * memory.
+ */
+export function* procedureInPieces(
+  procedure: Procedure,
+  surroundings: Surroundings,
+  rules: readonly AnyRule[] = allRules,
+  memory = new ProcedureMemory(),
+): Generator<undefined, ProcedureResult> {
   const used = new Set<Allow>();
   const collector = new DiagnosticSink(procedure, surroundings, used);
   const { source } = procedure;
   const defects: Diagnostic[] = [];
-  const diagnostics = () =>
-    [...collector.diagnostics(defects), ...defects].map((diagnostic) => moved(diagnostic, procedure));
-  const analyzed = attempt('the check of its steps', source, defects, () => analyzeFlow(procedure, memory.flow));
-  const flows = analyzed ?? [];
-  const before = analyzed === null ? new ShownBefore() : memory.shownBefore();
+  const { onSteps, onPaths } = listening(rules);
+  let analyzed: Analyzed | null = null;
+  let before = new ShownBefore();
+  try {
+    const analysis = analyzeInPieces(procedure, memory.flow);
+    let piece = analysis.next();
+    // It has begun: what is remembered now is good for this procedure.
+    before = memory.shownBefore();
+    for (; piece.done !== true; piece = analysis.next()) yield;
+    analyzed = piece.value;
+  } catch (error) {
+    defects.push(internalError(itsSteps, source, error));
+    before = new ShownBefore();
+  }
+  const flows = analyzed?.flows ?? [];
   const steps = new StepPass(procedure, before.cleanSteps);
-  for (const rule of rules)
-    attempt(ruleWords(rule), source, defects, () => {
+  for (const rule of onSteps) {
+    try {
       const report = collector.reporter(rule);
       rule.procedure?.(procedure, report);
       steps.show(rule, report);
-    });
+    } catch (error) {
+      defects.push(internalError(ruleWords(rule), source, error));
+    }
+    yield;
+  }
   // What a rule that has thrown would have reported is not known.
   if (defects.length === 0) steps.end();
   const cutOff = flows.find(({ isComplete: isWhole }) => !isWhole);
   if (cutOff !== undefined) defects.push(tooManyWays(procedure.name, source, mostTransfers(cutOff.graph)));
-  else {
+  else
     for (const one of flows) {
       const pass = new PathPass(one, before);
-      for (const rule of rules) {
-        if (rule.flow === undefined) continue;
-        const report = pass.noting(collector.reporter(rule, one));
-        const checks = attempt(ruleWords(rule), source, defects, () => rule.flow!(one, report));
-        if (checks !== null)
+      for (const rule of onPaths) {
+        try {
+          const checks = rule.flow!(one, pass.noting(collector.reporter(rule, one)));
           pass.add(checks, (error) => void defects.push(internalError(ruleWords(rule), source, error)));
+        } catch (error) {
+          defects.push(internalError(ruleWords(rule), source, error));
+        }
+        yield;
       }
-      attempt('the check of its steps', source, defects, () => one.visit(pass));
+      try {
+        yield* one.visitInPieces(pass);
+      } catch (error) {
+        defects.push(internalError(itsSteps, source, error));
+      }
     }
-  }
-  for (const one of flows) one.release();
-  return { diagnostics: diagnostics(), used: [...used] };
+  if (analyzed !== null) memory.flow.keep(flows, analyzed.facts);
+  const diagnostics = [...collector.diagnostics(defects), ...defects].map((diagnostic) => moved(diagnostic, procedure));
+  return { diagnostics, used: [...used] };
 }
+
+const itsSteps = say`the check of its steps`;
+
+/** Of a list of rules, those that are shown a procedure or its steps, and those that are shown its paths. */
+const listening = oncePer((rules: readonly AnyRule[]) => ({
+  onSteps: rules.filter((rule) => rule.procedure !== undefined || rule.eachStep !== undefined),
+  onPaths: rules.filter((rule) => rule.flow !== undefined),
+}));
 
 const nothing: ProcedureResult = { diagnostics: [], used: [] };
 
@@ -168,8 +212,8 @@ function collected(
   return { diagnostics: [...collector.diagnostics(defects), ...defects], used: [...used] };
 }
 
-function ruleWords({ code }: AnyRule): string {
-  return `the rule ${code}`;
+function ruleWords({ code }: AnyRule): Said {
+  return say`the rule ${code}`;
 }
 
 /** Findings of shop and family count for the procedures that use them; those of a sequence for all that call it. */
@@ -190,14 +234,16 @@ function moved(diagnostic: Diagnostic, procedure: Procedure): Diagnostic {
     within(diagnostic.source, procedure.family.source)
   )
     return diagnostic;
-  const related = [
-    { message: `The step was taken over from ${procedure.like}.`, source: diagnostic.source },
-    ...(diagnostic.related ?? []),
-  ];
+  const taken = say`The step was taken over from ${procedure.like}.`;
+  const related = [{ message: english(taken), said: taken, source: diagnostic.source }, ...(diagnostic.related ?? [])];
   const { fix: _, ...rest } = diagnostic;
+  const said = rest.said!;
+  const { step } = diagnostic;
   return {
     ...rest,
-    message: `${diagnostic.step === undefined ? '' : `Step ${diagnostic.step}, taken over from ${procedure.like}: `}${diagnostic.message}`,
+    ...(step === undefined
+      ? {}
+      : stated({ ...said, message: say`Step ${step}, taken over from ${procedure.like}: ${said.message}` })),
     source: procedure.likeSource ?? procedure.source,
     related,
   };
@@ -216,14 +262,26 @@ export function idleConcessions(idle: readonly Allow[], rules: readonly AnyRule[
       at: allow.source,
       ...(codes.includes(allow.rule)
         ? {
-            message: `This concession silences nothing: ${allow.rule} finds nothing here.`,
-            why: 'it would print on the sheet for no reason.',
-            help: 'Delete it.',
+            message: say`This concession silences nothing: ${allow.rule} finds nothing here.`,
+            why: say`it would print on the sheet for no reason.`,
+            help: say`Delete it.`,
+            data: { source: allow.source, text: '', where: 'instead' } satisfies StepFix,
           }
         : {
-            message: `No rule is called ${allow.rule}, so this concession silences nothing.`,
-            why: 'the finding that it is meant for is still reported.',
-            help: near.length > 0 ? `Did you mean ${either(near)}?` : 'Copy the name from the finding that it is for.',
+            message: say`No rule is called ${allow.rule}, so this concession silences nothing.`,
+            why: say`the finding that it is meant for is still reported.`,
+            help:
+              near.length > 0
+                ? say`Did you mean ${either(near)}?`
+                : say`Copy the name from the finding that it is for.`,
+            data:
+              near.length === 1
+                ? ({
+                    source: allow.source,
+                    text: `allow ${near[0]} because "${allow.because}"`,
+                    where: 'instead',
+                  } satisfies StepFix)
+                : undefined,
           }),
     });
   }

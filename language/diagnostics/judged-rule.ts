@@ -1,11 +1,13 @@
-import { wordsIn } from '../i18n/index.ts';
+import { languages, wordsIn } from '../i18n/words.ts';
 import { judgeJob } from '../judgment/judge.ts';
 import type { LimitVerdict } from '../judgment/judged.ts';
-import type { JudgedRule, Problem } from '../judgment/problem.ts';
+import type { JudgedRule } from '../judgment/problem.ts';
+import type { Say } from '../judgment/say.ts';
 import type { Fix, Severity } from '../model/diagnostic.ts';
 import type { Job } from '../model/job.ts';
 import type { Source } from '../model/source.ts';
 import { oncePer } from '../quantities/memo.ts';
+import { inEach, type Said } from '../say/say.ts';
 import type { Rule } from './rule.ts';
 
 interface JudgedParts {
@@ -13,10 +15,10 @@ interface JudgedParts {
   readonly severity: Severity;
   readonly references?: readonly string[];
   readonly title: string;
-  readonly why: string;
+  readonly why: Said;
   /** Whether it is reported for a unit that is still in work. */
   readonly isDue?: (unit: LimitVerdict) => boolean;
-  readonly fix?: (at: Source) => Fix | null;
+  readonly fix?: (at: Source) => Fix<Said> | null;
 }
 
 /**
@@ -34,7 +36,7 @@ export function judgedRule({ code, why, isDue, ...rule }: JudgedParts): Rule<Sou
         if (problem?.rule !== code) continue;
         const verdict = units.find((one) => one.unit === unit);
         if (verdict !== undefined && isDue?.(verdict) === false) continue;
-        report({ at: problem.at, ...statement(problem), why, data: problem.at });
+        report({ at: problem.at, ...statement(problem.say), why, data: problem.at });
       }
     },
   };
@@ -43,11 +45,14 @@ export function judgedRule({ code, why, isDue, ...rule }: JudgedParts): Rule<Sou
 /** Of the procedure it has the figures: no rule on a job is shown more. */
 const judged = oncePer((job: Job) => judgeJob(job.procedure, job, null));
 
-/** The certificate prints all of it in one cell: first what is wrong, then what to do. */
-function statement({ say }: Problem) {
-  const [message, ...help] = say(wordsIn('en')).split(betweenSentences);
-  return { message: message!, help: help.join(' ') };
+/** What the certificate prints in one cell: first what is wrong, then what to do. */
+export function statement(say: Say): { message: Said; help: Said } {
+  const said = languages.map((language) => [language, say(wordsIn(language)).split(betweenSentences)] as const);
+  return {
+    message: inEach(Object.fromEntries(said.map(([language, [first]]) => [language, first!]))),
+    help: inEach(Object.fromEntries(said.map(([language, [, ...others]]) => [language, others.join(' ')]))),
+  };
 }
 
 /** Not behind the initial of a name. */
-const betweenSentences = /(?<=[.?])(?<!(?:^|\s)\p{Lu}\.) (?=\p{Lu})/u;
+const betweenSentences = /(?<=[.?])(?<!(?:^|\s)\p{Lu}\.) (?=¿?\p{Lu})/u;

@@ -5,6 +5,7 @@ import { libraryFiles } from '../../tests/library.ts';
 import { analyzeFlow, type FlowAnalysis, type Visit } from '../analysis/flow-analysis.ts';
 import { resolve } from '../db/resolve.ts';
 import type { Procedure } from '../model/procedure.ts';
+import { say } from '../say/say.ts';
 import { parse } from '../syntax/parse.ts';
 import { ProcedureMemory, procedureFindings } from './engine.ts';
 import { rules } from './index.ts';
@@ -64,7 +65,7 @@ describe('a rule of the paths', () => {
             ...more,
             step: on(['torque'], ({ step }) => {
               shown.push(step.number);
-              if (report) tell({ at: step, message: 'Found.' });
+              if (report) tell({ at: step, message: say`Found.` });
             }),
           }),
         };

@@ -79,7 +79,9 @@ const most = 16;
  * before, at the same node, they are not shown it: they would report the same again.
  */
 export class PathPass implements Visitor {
-  private readonly all: Listeners = { all: [], local: 0, wide: 0 };
+  private readonly leaving: Listeners = { all: [], local: 0, wide: 0 };
+  private readonly ending: Listeners = { all: [], local: 0, wide: 0 };
+  private readonly comingBack: GuardedChecks[] = [];
   private readonly byVerb = new Map<Verb, Listeners>();
   /** Rules that look at what they are shown and nothing else; and those that also look around. */
   private readonly local: Group;
@@ -109,11 +111,14 @@ export class PathPass implements Visitor {
   add(checks: PathChecks, thrown: (error: unknown) => void) {
     const size = checks.looksAround === true ? 'wide' : 'local';
     const one = { checks, group: this[size], thrown, works: true };
-    const listeners = (checks.step?.verbs ?? []).map((verb) => this.listenersTo(verb));
-    for (const to of [this.all, ...listeners]) {
+    const listen = (to: Listeners) => {
       to.all.push(one);
       to[size]++;
-    }
+    };
+    if (checks.step !== undefined) for (const verb of checks.step.verbs) listen(this.listenersTo(verb));
+    if (checks.leave !== undefined) listen(this.leaving);
+    if (checks.end !== undefined) listen(this.ending);
+    if (checks.comeBack !== undefined) this.comingBack.push(one);
   }
 
   private listenersTo(verb: Verb): Listeners {
@@ -136,15 +141,15 @@ export class PathPass implements Visitor {
   }
 
   leave({ last, block, to, state, path, at }: Departure & { readonly to: Block }) {
-    this.show('leave', this.all, last, block, to, at, state, path);
+    this.show('leave', this.leaving, last, block, to, at, state, path);
   }
 
   end({ last, block, state, path, at }: Departure) {
-    this.show('end', this.all, last, block, null, at, state, path);
+    this.show('end', this.ending, last, block, null, at, state, path);
   }
 
   comeBack(coming: Parameters<NonNullable<Visitor['comeBack']>>[0]) {
-    for (const one of this.all.all) call(one, one.checks.comeBack, coming);
+    for (const one of this.comingBack) call(one, one.checks.comeBack, coming);
   }
 
   private show(
@@ -169,17 +174,32 @@ export class PathPass implements Visitor {
     wide.isPathRead = false;
     local.recorder.start(state);
     wide.recorder.start(state);
+    const shown = { step: last!, last, block, to: to!, before: state, state, path: traced, at };
     for (const one of listeners.all) {
       if (!one.group.isShown) continue;
       this.current = one.group;
       state.recorder = one.group.recorder;
-      tell(one, hook, last, block, to, at, state, traced);
+      tell(one, hook, shown);
     }
     local.recorder.stop();
     wide.recorder.stop();
-    const what = { pass: this.pass, hook, at, block, to };
-    if (local.isShown) keep(known!, local, what, path, local.reports === localReports);
-    if (wide.isShown) keep(knownWide!, wide, what, path, wide.reports === wideReports);
+    if (local.isShown) this.keep(known!, local, hook, at, block, to, path, local.reports === localReports);
+    if (wide.isShown) this.keep(knownWide!, wide, hook, at, block, to, path, wide.reports === wideReports);
+  }
+
+  private keep(
+    known: Shown[],
+    { recorder, isPathRead }: Group,
+    hook: Hook,
+    at: number,
+    block: Block,
+    to: Block | null,
+    { id }: PathContext,
+    isClean: boolean,
+  ) {
+    const footprint = recorder.footprint();
+    known.push({ pass: this.pass, hook, at, block, to, path: isPathRead ? id : null, footprint, isClean });
+    if (known.length > most) known.shift();
   }
 
   private isKnown(
@@ -191,7 +211,8 @@ export class PathPass implements Visitor {
     state: AbstractState,
     path: PathContext,
   ): boolean {
-    for (const one of known)
+    for (let index = 0; index < known.length; index++) {
+      const one = known[index]!;
       if (
         one.hook === hook &&
         one.to === to &&
@@ -202,6 +223,7 @@ export class PathPass implements Visitor {
         one.footprint.fits(state)
       )
         return true;
+    }
     return false;
   }
 
@@ -242,34 +264,17 @@ function shownIn({ shown, atNodes }: Group, hook: Hook, last: Step | null, block
   return known;
 }
 
-function keep(
-  known: Shown[],
-  { recorder, isPathRead }: Group,
-  what: Pick<Shown, 'pass' | 'hook' | 'at' | 'block' | 'to'>,
-  { id }: PathContext,
-  isClean: boolean,
-) {
-  known.push({ ...what, path: isPathRead ? id : null, footprint: recorder.footprint(), isClean });
-  if (known.length > most) known.shift();
-}
+/** What may be shown to any of the hooks. */
+type Anything = Visit & Departure & { readonly to: Block };
 
-function tell(
-  one: GuardedChecks,
-  hook: Hook,
-  last: Step | null,
-  block: Block,
-  to: Block | null,
-  at: number,
-  state: AbstractState,
-  path: PathContext,
-) {
+function tell(one: GuardedChecks, hook: Hook, shown: Anything) {
   switch (hook) {
     case 'step':
-      return call(one, one.checks.step?.check, { step: last!, block, before: state, path, at });
+      return call(one, one.checks.step?.check, shown);
     case 'leave':
-      return call(one, one.checks.leave, { last, block, to: to!, state, path, at });
+      return call(one, one.checks.leave, shown);
     case 'end':
-      return call(one, one.checks.end, { last, block, state, path, at });
+      return call(one, one.checks.end, shown);
   }
 }
 

@@ -157,7 +157,7 @@ describe('part numbers', () => {
   it('with steps of their own are each built whole', () => {
     const each = instead(
       '      torque nut to nut-fit with TW-80\n',
-      '      only A-250 { torque nut to nut-fit with TW-80 }\n      only A-220 { torque nut to 50 N·m ±4 with TW-80 source "Example sheet" }\n',
+      '      only A-250 { torque nut to nut-fit with TW-80 }\n      only A-220 { torque nut to 60 N·m ±5 with TW-80 source "Example sheet" }\n',
     );
     expect(steps(procedureWith({ build: each }))).toEqual([]);
   });

@@ -1,4 +1,5 @@
 import type { Source } from '../model/source.ts';
+import { say } from '../say/say.ts';
 import { isSlip } from '../syntax/nearest.ts';
 import type { CorrectableCode, ProblemCode } from '../syntax/problem-code.ts';
 import { collectCalls, grouped, placeKey } from './calls-of.ts';
@@ -48,7 +49,7 @@ export function correctingRule(named: Named<CorrectableCode>): Rule<Replaced> {
     ...problemRule(named),
     fix({ source, replacement: text, written }) {
       const safe = written === undefined || isSlip(written, text);
-      return { title: `Write ${text}`, safe, edits: [{ source, text }] };
+      return { title: say`Write ${text}`, safe, edits: [{ source, text }] };
     },
   };
 }

@@ -1,12 +1,13 @@
 import type { Departure, FlowAnalysis, PathContext, Visit, Visitor } from '../analysis/flow-analysis.ts';
 import type { StepSetting } from '../analysis/stages.ts';
-import type { Fix, Severity, Statement } from '../model/diagnostic.ts';
+import type { Fix, Related, Severity, Statement } from '../model/diagnostic.ts';
 import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Block, Procedure, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Source } from '../model/source.ts';
 import type { Verb } from '../model/verbs.ts';
+import type { Said } from '../say/say.ts';
 import type { ResolveProblem } from '../semantics/context.ts';
 
 /** A folder of rules. `language` is about the text and its names, `family` about what a family declares. */
@@ -38,7 +39,7 @@ export interface Report<Data = unknown> extends Statement {
   /** The point of the flow analysis where the state arose, for the related place. */
   readonly since?: number | undefined;
   readonly path?: PathContext;
-  readonly related?: readonly { readonly message: string; readonly source: Source }[];
+  readonly related?: readonly Related[];
   /** Concessions that cover it, besides those of its step and of the procedure. */
   readonly allow?: readonly Allow[] | undefined;
   /** It says that something is missing, for a rule that does not always do so: like `ofAbsence` of a rule. */
@@ -80,7 +81,7 @@ export interface Rule<Data = never> {
   eachStep?(step: Step, setting: StepSetting, report: Sink<Data>): void;
   /** Checks every path through a procedure: what it listens to in the flow analysis. */
   flow?(flow: FlowAnalysis, report: Sink<Data>): PathChecks;
-  fix?(data: Data): Fix | null;
+  fix?(data: Data): Fix<Said> | null;
 }
 
 /** A check of steps, and the verbs of those that it is shown. */

@@ -2,9 +2,10 @@ import type { FlowAnalysis } from '../analysis/flow-analysis.ts';
 import { pathWords } from '../analysis/prose.ts';
 import { within } from '../analysis/within.ts';
 import { writtenAt } from '../analysis/written-at.ts';
-import { type Diagnostic, fullMessage } from '../model/diagnostic.ts';
+import { type Diagnostic, fullMessage, stated } from '../model/diagnostic.ts';
 import type { Block, Procedure, Step } from '../model/procedure.ts';
 import type { Allow, Source } from '../model/source.ts';
+import { english, joined, say } from '../say/say.ts';
 import { attempt } from './not-checked.ts';
 import type { AnyRule, Report } from './rule.ts';
 
@@ -57,16 +58,19 @@ export class DiagnosticSink {
     return [...this.kept.values()].flatMap((one) => {
       if (one === null) return [];
       const { numbers, rule, source } = one;
-      const diagnostic = attempt(`the rule ${rule.code}`, this.procedure?.source ?? source, defects, () =>
+      const diagnostic = attempt(say`the rule ${rule.code}`, this.procedure?.source ?? source, defects, () =>
         this.made(one),
       );
       if (diagnostic === null) return [];
       const only =
         numbers === null || numbers.size === 0 || numbers.size === this.procedure?.numbers.length
-          ? []
-          : [`Only for ${[...numbers].join(', ')}.`];
-      const when = [...(diagnostic.when === undefined ? [] : [diagnostic.when]), ...only].join(' ');
-      return [when === '' ? diagnostic : { ...diagnostic, when }];
+          ? undefined
+          : say`Only for ${[...numbers].join(', ')}.`;
+      const { said } = diagnostic;
+      if (only === undefined || said === undefined) return [diagnostic];
+      return [
+        { ...diagnostic, ...stated({ ...said, when: said.when === undefined ? only : joined([said.when, only]) }) },
+      ];
     });
   }
 
@@ -93,7 +97,7 @@ export class DiagnosticSink {
     const { start } = source.range;
     const place = isStep(at) && at.call !== null ? writtenAt(at) : `${source.file}:${start.line}:${start.character}`;
     const from = since === undefined || since < 0 ? undefined : flow?.graph.nodes[since];
-    return `${rule.code}@${place}|${from?.kind === 'step' ? writtenAt(from.step) : ''}|${fullMessage(report)}`;
+    return `${rule.code}@${place}|${from?.kind === 'step' ? writtenAt(from.step) : ''}|${fullMessage(stated(report))}`;
   }
 
   /** Part of the step, or of the line, could not be parsed. */
@@ -133,22 +137,22 @@ export class DiagnosticSink {
     const related = [...(report.related ?? [])];
     const since = report.since === undefined || report.since < 0 ? undefined : flow?.graph.nodes[report.since];
     if (since?.kind === 'step' && since.step !== step)
-      related.push({ message: `Since step ${since.step.number}.`, source: since.step.source });
+      related.push({ message: say`Since step ${since.step.number}.`, source: since.step.source });
     if (step?.call != null)
-      related.push({ message: `The step is part of sequence ${step.call.name}.`, source: step.call.source });
-    const path = report.path === undefined || this.procedure === null ? '' : pathWords(this.procedure, report.path);
+      related.push({ message: say`The step is part of sequence ${step.call.name}.`, source: step.call.source });
+    const path = report.path === undefined || this.procedure === null ? null : pathWords(this.procedure, report.path);
+    const { message, why, help } = report;
     const fix = rule.fix === undefined || report.data === undefined ? null : rule.fix(report.data);
     return {
       rule: rule.code,
       severity: rule.severity,
-      message: report.message,
-      ...(report.why === undefined ? {} : { why: report.why }),
-      ...(report.help === undefined ? {} : { help: report.help }),
-      ...(path === '' ? {} : { when: `This happens ${path}.` }),
+      ...stated({ message, why, help, when: path === null ? undefined : say`This happens ${path}.` }),
       source,
       ...(step === null ? {} : { step: step.number }),
-      ...(related.length === 0 ? {} : { related }),
-      ...(fix === null ? {} : { fix }),
+      ...(related.length === 0
+        ? {}
+        : { related: related.map((place) => ({ ...place, message: english(place.message), said: place.message })) }),
+      ...(fix === null ? {} : { fix: { ...fix, title: english(fix.title), said: fix.title } }),
     };
   }
 }

@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import { libraryFiles } from '../../tests/library.ts';
 import { resolve } from '../db/resolve.ts';
 import type { Procedure } from '../model/procedure.ts';
+import { say } from '../say/say.ts';
 import { parse } from '../syntax/parse.ts';
 import { ProcedureMemory, procedureFindings } from './engine.ts';
 import type { AnyRule, Report } from './rule.ts';
@@ -34,7 +35,7 @@ function shown(procedures: readonly Procedure[], said: (number: string, report: 
 
 const again = { ...procedure };
 const [first] = torques;
-const message = { at: procedure.source, message: 'Found.' };
+const message = { at: procedure.source, message: say`Found.` };
 
 it('shows a step by itself once, as long as nothing is reported at it', () => {
   expect(torques.length).toBeGreaterThan(2);

@@ -3,6 +3,7 @@ import type { Paper } from '../model/paper.ts';
 import type { SignalWord } from '../model/procedure.ts';
 import type { SheetForm } from '../model/sheet-form.ts';
 import type { Verb } from '../model/verbs.ts';
+import type { OwnLanguage } from './own-language.ts';
 
 export type { Span } from '../i18n/index.ts';
 export type { Paper } from '../model/paper.ts';
@@ -13,6 +14,8 @@ export interface Sheet {
   readonly form: SheetForm | 'part' | 'certificate';
   /** BCP 47 tag of the fixed words. */
   readonly language: Language;
+  /** Words of an author's in another language; null: there are none, or the author does not say. */
+  readonly own: OwnLanguage | null;
   readonly paper: Paper;
   /** Title of the document, as a reader program shows it. */
   readonly title: string;
@@ -225,6 +228,8 @@ export interface StepBlock {
   readonly limits: readonly LimitLine[];
   /** A small table worked out beforehand: reading → hold pressure. */
   readonly lookups: readonly Lookup[];
+  /** Boxes of what is read at points and places. */
+  readonly tables: readonly TableBlock[];
   readonly facts: readonly Fact[];
   readonly notes: readonly Fact[];
   /** Boxes in the row of the step, a column per unit. */

@@ -1,7 +1,7 @@
 import type { Words } from '../i18n/index.ts';
 import type { Family, Part } from '../model/family.ts';
 import type { Procedure, StepObject } from '../model/procedure.ts';
-import { titleOf } from '../model/titles.ts';
+import { recordOf, titleOf } from '../model/titles.ts';
 
 /** Title of the thing of this name, or the name as words. */
 function titleAmong(things: readonly { readonly name: string; readonly title: string }[], name: string): string {
@@ -57,12 +57,12 @@ function locatedWords({ language, names, inSentence }: Words, words: string): st
 
 /**
  * Objects as a bench hand would say them: `setting shim, spring and nozzle (on its two dowels)`. Copies of one part
- * by cylinder are said once: `holder, cylinders 1 to 6`.
+ * by cylinder are said once: `holder, cylinders 1 to 6`; where it is said before which of them, `holder`.
  */
 export function objectWords(
   told: ObjectWords,
   objects: readonly StepObject[],
-  options: { readonly fitting?: boolean } = {},
+  options: { readonly fitting?: boolean; readonly oneByOne?: boolean } = {},
 ): string[] {
   const { words } = told;
   const { family } = told.procedure;
@@ -80,9 +80,11 @@ export function objectWords(
           );
     for (const copy of copies) done.add(copy);
     const name =
-      copies.length > 1 && part !== undefined
-        ? words.names.cylinders({ part: words.inSentence(baseTitle(part)), numbers: positions(told, copies) })
-        : words.inSentence(objectTitle(told, object));
+      copies.length > 1 && part !== undefined && options.oneByOne === true
+        ? words.inSentence(baseTitle(part))
+        : copies.length > 1 && part !== undefined
+          ? words.names.cylinders({ part: words.inSentence(baseTitle(part)), numbers: positions(told, copies) })
+          : words.inSentence(objectTitle(told, object));
     const located = object.located ?? (options.fitting === true ? (part?.locatedBy ?? null) : null);
     const marks = object.marksAligned || options.fitting === true ? (part?.marks ?? null) : null;
     const more = [
@@ -116,8 +118,10 @@ export function fluidTitle(procedure: Procedure, name: string): string {
 }
 
 /** What a test, a spec or a master is called: its own words where it has some, else its name as words. */
-export function specTitle({ specs, shop }: Procedure, name: string): string {
-  return titleAmong([...specs, ...shop.masters], name);
+export function specTitle(procedure: Procedure, name: string): string {
+  const { specs, shop } = procedure;
+  const record = recordOf(procedure, name);
+  return titleAmong([...(record === undefined ? [] : [record]), ...specs, ...shop.masters], name);
 }
 
 /** What a repair is called; an inline one reads as what it does. */

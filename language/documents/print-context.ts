@@ -1,4 +1,4 @@
-import { type Language, type Words, wordsIn } from '../i18n/index.ts';
+import { type Language, type OwnWords, type Words, wordsIn } from '../i18n/index.ts';
 import type { Diagnostic, Job, PartNumber, Procedure, Stage, Step, Unit } from '../model/index.ts';
 import type { Paper, SheetForm, UnitHead } from './model.ts';
 
@@ -26,6 +26,8 @@ export interface SheetOptions {
   readonly language?: Language;
   /** What the sheet is called; the language's own word unless said otherwise. */
   readonly word?: string | null;
+  /** What the shop calls kinds of part; the language's own words unless said otherwise. */
+  readonly kinds?: OwnWords;
   /** Hash of the content that it is printed from, hex. */
   readonly hash: string;
 }
@@ -57,7 +59,7 @@ export function buildPrintContext(procedure: Procedure, options: SheetOptions): 
       : inJob.length > 0
         ? inJob
         : procedure.numbers;
-  const own = wordsIn(options.language ?? 'en');
+  const own = wordsIn(options.language ?? 'en', options.kinds);
   const words = options.word == null ? own : { ...own, sheet: options.word };
   return { procedure, options, words, units, numbers, columns: columnsOf(procedure, options, units, words) };
 }

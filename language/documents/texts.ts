@@ -103,6 +103,7 @@ export function stepTexts(step: StepBlock): string[] {
     ...(step.set === null ? [] : [...step.set.heads, ...step.set.rows.flatMap(rowTexts)]),
     ...(wide ? step.limits.flatMap(limitTexts) : []),
     ...step.lookups.flatMap(lookupTexts),
+    ...step.tables.flatMap(blockTexts),
     ...(step.sign === null ? [] : signTexts(step.sign)),
   ];
 }

@@ -100,6 +100,16 @@ describe('a first family', () => {
     expect(reported(filledIn(text, shop.name), shopText)).toEqual([]);
   });
 
+  it('begins another stack where the body is named again', () => {
+    const parts = ['body', 'ball', 'spring', 'plug', 'body', 'screen', 'union', 'body', 'drain'];
+    const text = draftFamily({ ...request, parts });
+    expect(text).toContain('part spring  "Spring"  on ball\n');
+    expect(text).toMatch(
+      /part screen +"Screen" +in body\n {2}part union +"Union" +on body +holds screen\n {2}part drain +"Drain" +on body\n/u,
+    );
+    expect(text).toContain('  joint plug to body\n  joint union to body\n  joint drain to body\n');
+  });
+
   it('may have only two parts', () => {
     const { resolved } = checkFiles([
       { uri: 'f.rebuild', text: draftFamily({ ...request, parts: ['body', 'ball'], tests: [] }) },

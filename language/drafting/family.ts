@@ -4,33 +4,43 @@ import { blank, list } from './blank.ts';
 export interface FamilyRequest {
   readonly name: string;
   readonly title: string;
-  /** Names of the parts in the order in which they are built, what carries the others first. */
+  /** Names of the parts in the order in which they are built, what carries the others first; its name again begins another stack on it. */
   readonly parts: readonly string[];
   readonly tests: readonly string[];
 }
 
 /**
- * A first family: each part on the one before, and the last one screwed to the first, over all between them. It can be drawn, and
- * is right for the simplest units alone: its remarks say what to change.
+ * A first family: each part on the one before, and the last one of a stack screwed to the body, over all between them. It can be
+ * drawn, and is right for simple units alone: its remarks say what to change.
  */
 export function draftFamily({ name, title, parts, tests }: FamilyRequest): string {
   const [body = 'body', ...others] = parts;
-  const last = others.length > 1 ? others.at(-1)! : null;
-  const stack = last === null ? others : others.slice(0, -1);
+  const stacks: string[][] = [];
+  for (const part of [body, ...others]) {
+    if (part === body) stacks.push([]);
+    else stacks.at(-1)!.push(part);
+  }
+  const built = stacks.filter((stack) => stack.length > 0);
+  // A lone part may just lie there.
+  const screwed = (stack: readonly string[]) => (stack.length > 1 || built.length > 1 ? stack.at(-1)! : null);
   const width = Math.max(...parts.map((part) => part.length), body.length);
   const wide = width + 2;
   const line = (part: string, facts: string) =>
     `  part ${part.padEnd(width)}  ${`"${sentence(part)}"`.padEnd(wide)}  ${facts}`.trimEnd();
+  const lines = (stack: readonly string[]) =>
+    stack.map((part, index) => {
+      if (part === screwed(stack)) return line(part, `on ${body}${index === 0 ? '' : `   holds ${stack[index - 1]}`}`);
+      return line(part, index === 0 ? `in ${body}` : `on ${stack[index - 1]}`);
+    });
   return [
     `family ${name} "${title}" {`,
     '  // What does each part lie on, in or through? What holds it? Which parts are renewed every time?',
     line(body, `held in "${blank}"`),
-    ...stack.map((part, index) => line(part, index === 0 ? `in ${body}` : `on ${stack[index - 1]}`)),
-    ...(last === null ? [] : [line(last, `on ${body}   holds ${stack.at(-1)}`)]),
+    ...built.flatMap(lines),
     '',
     '  // Ground and lapped faces, and what guards them: face body.end lapped meets nozzle.top guarded by nut',
     `  port inlet, outlet on ${body}`,
-    ...(last === null ? [] : [`  joint ${last} to ${body}`]),
+    ...built.flatMap((stack) => (screwed(stack) === null ? [] : [`  joint ${screwed(stack)} to ${body}`])),
     ...(tests.length === 0 ? [] : ['', `  proven by ${list(tests)}`]),
     '}',
     '',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Quantity, UnitName } from '../quantities/types.ts';
+import { english } from '../say/say.ts';
 import { closingPressure, needleProblem, openingPressure, seatOverGuide, shimRateOf } from './needle.ts';
 
 const q = (number: string, unit: UnitName): Quantity => ({ number, unit });
@@ -27,7 +28,7 @@ describe('a needle', () => {
 
   it('with a seat as wide as its guide is refused, never NaN', () => {
     const wide = { guide: q('4', 'mm'), seat: q('4', 'mm') };
-    expect(needleProblem(wide)).toMatch(/no pressure would lift/u);
+    expect(english(needleProblem(wide)!)).toMatch(/no pressure would lift/u);
     expect(openingPressure(q('500', 'N'), wide)).toBeNull();
     expect(shimRateOf(q('0', 'N/mm'), needle)).toBeNull();
     expect(closingPressure(q('500', 'N'), q('0', 'mm'))).toBeNull();

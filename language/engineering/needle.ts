@@ -1,4 +1,5 @@
 import type { Quantity, UnitName } from '../quantities/types.ts';
+import { type Said, say } from '../say/say.ts';
 import { base, quantityOf } from './measured.ts';
 
 /** Diameters of a needle: of its guide, and of the seat that it closes. */
@@ -8,11 +9,11 @@ export interface Needle {
 }
 
 /** What is wrong with the diameters, or null. The ring between the two is what the fuel lifts the needle by. */
-export function needleProblem({ guide, seat }: Needle): string | null {
-  if (base(guide) <= 0) return 'The guide must have a diameter over nothing.';
-  if (base(seat) < 0) return 'The seat cannot have a diameter under nothing.';
+export function needleProblem({ guide, seat }: Needle): Said | null {
+  if (base(guide) <= 0) return say`The guide must have a diameter over nothing.`;
+  if (base(seat) < 0) return say`The seat cannot have a diameter under nothing.`;
   if (base(seat) >= base(guide))
-    return 'The seat is as wide as the guide or wider: no pressure would lift this needle. Measure both again.';
+    return say`The seat is as wide as the guide or wider: no pressure would lift this needle. Measure both again.`;
   return null;
 }
 

@@ -18,6 +18,8 @@ export const en = {
   signals: { DANGER: 'DANGER', WARNING: 'WARNING', CAUTION: 'CAUTION', NOTICE: 'NOTICE' },
   /** How a list goes on: `a; b; and c`. */
   listEnd: '{head}; and {last}',
+  /** What kinds of part are called where the sheet itself mentions them, as `[shim]`: a shop may have words of its own. */
+  kinds: { shim: 'shim', shims: 'shims', spring: 'spring', springs: 'springs' },
   figures: {
     to: 'to',
     atLeast: 'at least',
@@ -43,7 +45,7 @@ export const en = {
     per: '{amount} per {each}',
   },
   names: {
-    face: '{face} face of {part}',
+    face: '{face} face of the {part}',
     cylinder: '{part}, cylinder {number}',
     cylinders: '{part}, cylinders {numbers}',
     through: '{from} to {to}',
@@ -110,7 +112,7 @@ export const en = {
     part: 'Part',
     each: 'Per unit',
     set: 'For this job',
-    ready: 'Drawn',
+    ready: 'Drawn ✓',
   },
   tools: {
     adapter: 'and adapter {length}',
@@ -181,8 +183,8 @@ export const en = {
     lead: 'One line for each time on test. The last line of a unit is its result as left.',
     repair: 'Repair done',
     asBuilt: 'as built',
-    shimOut: 'Shim out',
-    shimIn: 'Shim in',
+    shimOut: '[Shim] out',
+    shimIn: '[Shim] in',
     renewed: 'new {part}',
     last: 'A unit can take no more lines than these.',
     more: 'A unit can take up to {lines} lines: go on at the end of the sheet.',
@@ -246,12 +248,12 @@ export const en = {
     open: 'OPEN',
     never: 'Never above',
     unit: 'Unit {place}, read {reading}',
-    forSet: 'Shims for the set',
-    forSetOf: 'Shims for the set, {number}',
+    forSet: '[Shims] for the set',
+    forSetOf: '[Shims] for the set, {number}',
     ofUnit: 'unit {place} {shim}',
     ofUnitStays: 'unit {place} {shim} stays',
     spreads: 'spread {spread} expected, {read} of {all} units read',
-    spreadsSettled: '{spread} when new springs have settled',
+    spreadsSettled: '{spread} when new [springs] have settled',
     compare: 'Compare',
     comparedOf: '{units} of {number}',
     notCompared: 'not compared: {units} of {number}',
@@ -284,6 +286,21 @@ export const en = {
     furthest: 'on the unit furthest from the others',
     hold: 'HOLD',
     stop: 'If it fails, stop testing this unit.',
+  },
+  /** Of what is read at points and places. */
+  plan: {
+    above: 'above {point}',
+    below: 'below {point}',
+    signs: { letters: 'letters', digits: 'digits', 'letters or digits': 'letters or digits' },
+    inWords: 'in words',
+    failed: 'For each {place} that failed.',
+    allAgain: 'Then measure all points and places again.',
+    failedAgain: 'Then measure again only what failed.',
+    each: 'each {place}',
+    point: 'Point',
+    place: 'Place',
+    again: 'Measured again',
+    limit: 'Limit',
   },
   boxes: {
     reading: 'Reading',
@@ -340,6 +357,8 @@ export const en = {
     springLength: 'length {length}',
     renewed: 'new',
     oiled: 'threads oiled',
+    /** Short: beside the picture. */
+    faceOf: '{face} face of {part}',
     meetsFace: '{finish} to',
     builtUp: 'Built with the {part} up.',
     twoEnds: 'From above: {upper}. From below: {lower}.',
@@ -348,7 +367,6 @@ export const en = {
     stages: '{family}: which parts are off the unit after each stage.',
     bearsOn: 'bears on {parts}',
     joinedTo: 'screwed to {part}',
-    spring: 'spring',
     allOn: '{stage}: all parts on.',
     stage: '{stage}: {facts}.',
     cellOn: 'on',
@@ -396,7 +414,7 @@ export const en = {
     discard: 'remove and discard {parts}{more}',
     keep: 'keep {parts}{with}{at}{more}',
     send: 'send {parts}{to}{more}',
-    guard: 'guard {parts}{with}, hand-tight{more}',
+    guard: 'protect {parts}{with}, hand-tight{more}',
     cap: 'cap {parts}{more}',
     uncap: 'uncap {parts}{more}',
     compress: 'compress {parts}{more}',
@@ -414,15 +432,15 @@ export const en = {
     lap: 'lap {parts}{more}',
     check: 'check {parts}{more}',
     measure: 'measure {parts}{more}',
-    read: 'read {reading}{at}{more}',
-    readFound: 'read {reading}, as found{at}{more}',
-    readLeft: 'read {reading}, as left{at}{more}',
-    renew: 'renew {parts}{with}{ready}{more}',
+    read: 'read the {reading}{at}{more}',
+    readFound: 'read the {reading}, as found{at}{more}',
+    readLeft: 'read the {reading}, as left{at}{more}',
+    renew: 'replace {parts}{with}{ready}{more}',
     fit: 'fit {parts}{with}{ready}{trial}{more}',
     'line-up': 'line up {parts}{more}',
     'run-down': 'run down {parts} hand-tight{more}',
     torque: 'torque {parts}{cross}{more}',
-    lock: 'lock {parts}{more}',
+    lock: 'tighten {parts}{more}',
     oil: 'oil {parts}{oil}{more}',
     connect: 'connect {parts}{more}',
     prime: 'prime{more}',
@@ -430,10 +448,11 @@ export const en = {
     relieve: 'release the pressure; the gauge must read zero{more}',
     disconnect: 'disconnect {parts}{more}',
     test: 'test <b>{reading}</b>{at}{more}',
-    set: 'set <b>{reading}</b>{at}{more}',
-    setBy: 'set <b>{reading}</b> by turning {parts}{at}{more}',
+    set: 'set the <b>{reading}</b>{at}{more}',
+    setBy: 'set the <b>{reading}</b> by turning {parts}{at}{more}',
     choose: 'choose {parts}{stock}{more}',
-    across: 'compare <b>{reading}</b> across the set{more}',
+    record: 'record the <b>{reading}</b>{more}',
+    across: 'compare the <b>{reading}</b> across the set{more}',
     mark: 'mark {parts}{marking}{at}{more}',
     seal: 'seal {parts}{more}',
     pack: 'pack the unit{more}',
@@ -466,8 +485,10 @@ export const en = {
     sizes: '{from} to {to} by {step}',
     counted: '{size} ({count})',
     countedNone: '{size} (none)',
+    /** Things by name in a sentence. */
+    the: 'the {parts}',
     all: 'all parts',
-    allExcept: 'all parts except {parts}',
+    allExcept: 'all parts except the {parts}',
   },
   /** What to fit or to turn, by a reading of a job. */
   advice: {
@@ -478,22 +499,22 @@ export const en = {
     turnOut: 'Turn it {turns} out: expect {expected}',
     turns: '{count, plural, one {1 turn} other {# turns}}',
     and: '{first} and {second}',
-    settled: '{sentence}; with the new spring settled, {settled}',
+    settled: '{sentence}; with the new [spring] settled, {settled}',
     gives: '{shims} gives {expected}',
-    taken: '{sentence} The shim that would fit goes into another unit.',
+    taken: '{sentence} The [shim] that would fit goes into another unit.',
     tooThickNow: '{sentence}. {now} is over {most}, which must not be exceeded: remove it',
-    absurd: 'With this reading, shim and rate the result would be below zero: check all three for a slip.',
-    held: 'No shim is thick enough up to {most}, which must not be exceeded: {nearest}. Check the spring.',
-    empty: 'No shim is left in the drawer.',
+    absurd: 'With this reading, [shim] and rate the result would be below zero: check all three for a slip.',
+    held: 'No [shim] is thick enough up to {most}, which must not be exceeded: {nearest}. Check the [spring].',
+    empty: 'No [shim] is left in the drawer.',
     settlesOut:
-      'The new spring will lose more by settling than the window is wide: no reading allows for it. Check the spec.',
-    tooThin: 'No shim is thick enough: {nearest}. Check the spring, or get thicker ones.',
-    tooThick: 'No shim is thin enough: {nearest}. Check the spring, or get thinner ones.',
+      'The new [spring] will lose more by settling than the window is wide: no reading allows for it. Check the spec.',
+    tooThin: 'No [shim] is thick enough: {nearest}. Check the [spring], or get thicker ones.',
+    tooThick: 'No [shim] is thin enough: {nearest}. Check the [spring], or get thinner ones.',
     tooCoarse: 'The drawer steps over the window: {under}, {over}. Grind one between them.',
   },
   /** Printed on every page that has work under test pressure. */
   firstAid:
-    'FIRST AID, spray through the skin: hospital at once, even if it does not hurt. Tell them "high-pressure injection injury", and bring the name of the fluid.',
+    'FIRST AID, spray through the skin: hospital at once, even if it does not hurt. Tell them "high-pressure injection injury". Take the fluid\'s data sheet.',
   cautions: {
     injection: {
       text: 'Spray at test pressure goes through skin and gloves; a wound like a pinprick can cost a hand or a life. Hands and face away from tip, joints and pipes, spray guard shut, never feel for a leak by hand.',
@@ -586,6 +607,14 @@ export const en = {
       text: 'Put used fluids, sludge, seals and rags in the marked containers, never down a drain.',
     },
   },
+  /** What is stuck on a unit or its box. */
+  labels: {
+    title: 'Labels: work order {order}',
+    unitOf: 'Unit {place} of {count}',
+    contents: 'Contents',
+    certified: 'Rebuilt; every required test passed',
+    from: 'Printed from',
+  },
   /** What the customer gets with the units: language/certificate. */
   certificate: {
     title: 'Certificate of rebuild',
@@ -604,7 +633,7 @@ export const en = {
     units: {
       title: 'Units',
       found: 'Remarks, as found',
-      renewed: 'Renewed',
+      renewed: 'Replaced',
       done: 'Done by',
       doneOn: '{by}, {on}',
       always: 'Replaced in every unit: {parts}.',
@@ -669,7 +698,7 @@ export const en = {
     },
     spread: '{name} across the set, {units}: spread {spread} measured, limit {limit}.',
     spreadSettled:
-      '{name} across the set, {units}: spread {spread} once the new springs have settled, {asRead} as read; limit {limit}.',
+      '{name} across the set, {units}: spread {spread} once the new [springs] have settled, {asRead} as read; limit {limit}.',
     conditions: 'Test conditions: {conditions}.',
     conditionsOf: '{name}: {conditions}',
     sources: 'Source of limits: {sources}.',
@@ -729,10 +758,17 @@ export const en = {
       passedAfterFail:
         '{name}: it failed and then passed, and nothing is written down between the two. Write what was done in between, or the reason in quotes after the later result.',
       contrary:
-        '{name}: it went from {before} to {after}, and that is not what the shim that was fitted in between brings. Check both shims and both readings, and correct what is wrong, or write the reason in quotes after the reading.',
-      jump: '{name}: it went from {before} to {after}, and no other shim, new part or torque is written down in between. Write what was changed, in the order in which it was done, or the reason in quotes after the reading.',
+        '{name}: it went from {before} to {after}, and that is not what the [shim] that was fitted in between brings. Check both [shims] and both readings, and correct what is wrong, or write the reason in quotes after the reading.',
+      jump: '{name}: it went from {before} to {after}, and no other [shim], new part or torque is written down in between. Write what was changed, in the order in which it was done, or the reason in quotes after the reading.',
+      noWords: '{name}: nothing is written down, and the procedure asks for it. Write it in quotes behind its name.',
+      placesApart:
+        '{name}: the places of the unit are {spread} apart, and {limit} is allowed. Correct those that are furthest out, and write the new readings.',
+      notAbove:
+        '{name}: {reading} is not above what was read at {other}, {before}. Check both readings, or correct the unit and test both points again.',
+      notBelow:
+        '{name}: {reading} is not below what was read at {other}, {before}. Check both readings, or correct the unit and test both points again.',
       settles:
-        '{name}: the last reading, {reading}, does not allow for the {settling} that the new spring will lose. Set it higher.',
+        '{name}: the last reading, {reading}, does not allow for the {settling} that the new [spring] will lose. Set it higher.',
       torque: '{name}: {reading} is outside {limit}. Tighten it again, and write the torque.',
       zero: '{name}: {reading} cannot have been read. Write the figure, or in words what happened: as found "…" or note "…".',
       slip: '{name}: {reading} is far from {limit}, as if the decimal point were misplaced. If {meant} was meant, correct the figure.',
@@ -740,7 +776,7 @@ export const en = {
       notInStock:
         '{name}: {size} is not in {stock}; the nearest are {near}. Measure it again and correct the size, or add the size to the stock in the shop.',
       overMost:
-        '{name}: {size} is more than the {most} that the procedure allows, and the spring may bind. Correct the size, or take the unit apart again.',
+        '{name}: {size} is more than the {most} that the procedure allows, and the [spring] may bind. Correct the size, or take the unit apart again.',
       beyondAll:
         '{name}: no tool of the shop can show {reading}. Correct the figure, or declare the tool in the shop and name it.',
       noTool:
@@ -777,7 +813,7 @@ export const en = {
       spread:
         '{name} across the set, {units}: the spread is {spread}, and the limit {limit}. Correct the unit that is furthest out.',
       spreadSettled:
-        '{name} across the set, {units}: the spread will be {spread} once the new springs have settled, and the limit is {limit}. Correct the unit that will be furthest out.',
+        '{name} across the set, {units}: the spread will be {spread} once the new [springs] have settled, and the limit is {limit}. Correct the unit that will be furthest out.',
       noSpread:
         '{name}: the procedure gives no limit for the spread across the set. Write across the set and its spread.',
       spreadKind:

@@ -1,2 +1,2 @@
 export type { Span } from './message.ts';
-export { type Language, languages, type Words, wordsIn } from './words.ts';
+export { type Language, languages, type OwnWords, type Words, wordsIn } from './words.ts';

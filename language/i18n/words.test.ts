@@ -224,19 +224,20 @@ describe.each(all)('%s cautions', (language, { cautions, firstAid, first, safety
       codes: /local codes/iu,
       maker: /manufacturer['’]s data/iu,
       sheet: /safety data sheet/iu,
-      hospital: /hospital at once.*does not hurt.*high-pressure injection.*name of the fluid/iu,
+      hospital: /hospital at once.*does not hurt.*high-pressure injection.*fluid's data sheet/iu,
     },
     es: {
       codes: /normas locales/iu,
       maker: /datos del fabricante/iu,
       sheet: /fichas? de datos de seguridad/iu,
-      hospital: /hospital de inmediato.*No esperar a que duela.*inyección a alta presión.*nombre del fluido/iu,
+      hospital: /hospital de inmediato.*aunque no duela.*inyección a alta presión.*ficha de datos del fluido/iu,
     },
     de: {
       codes: /örtlichen Vorschriften/iu,
       maker: /Angaben des Herstellers/iu,
       sheet: /Sicherheitsdatenblatt/iu,
-      hospital: /sofort ins Krankenhaus.*Nicht auf Schmerzen warten.*Hochdruck-Injektion.*Namen der Flüssigkeit/iu,
+      hospital:
+        /sofort ins Krankenhaus.*auch wenn es nicht wehtut.*Hochdruck-Injektion.*Sicherheitsdatenblatt der Flüssigkeit/iu,
     },
   };
   const { codes, maker, sheet, hospital } = said[language];
@@ -395,3 +396,33 @@ describe('figures and lists', () => {
     expect(es).toBe('desmontar tuerca de tobera con tobera: No girar el cuerpo');
   });
 });
+
+describe('kinds of part', () => {
+  const own = wordsIn('es', { shim: 'suplemento', shims: 'suplementos' });
+
+  test('are called as the shop calls them', () => {
+    expect([own.log.shimOut, own.log.shimIn, own.facts.forSet]).toEqual([
+      'Sale suplemento',
+      'Entra suplemento',
+      'Suplementos para el juego',
+    ]);
+    expect(own.advice.empty).toBe('No quedan suplementos en el cajón.');
+    expect(own.advice.tooThin({ nearest: '1,20 mm' })).toContain('Revisar: resorte');
+    expect(wordsIn('es').log.shimOut).toBe('Sale laina');
+  });
+  test('in no language are left as they are looked up', () => {
+    for (const [language] of all) {
+      const text = JSON.stringify(flatWords(wordsIn(language)));
+      expect(text).not.toMatch(/\[(shim|spring)s?\]/iu);
+    }
+  });
+  test('are words, whatever is in them', () => {
+    expect(wordsIn('en', { shim: "setter's ring" }).log.shimOut).toBe("Setter's ring out");
+  });
+});
+
+/** Every text, those to be filled with nothing filled in. */
+function flatWords(value: unknown): unknown {
+  if (typeof value === 'function') return '';
+  return value !== null && typeof value === 'object' ? Object.values(value).map(flatWords) : value;
+}

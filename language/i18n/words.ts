@@ -15,6 +15,12 @@ import { type Filled, type Filling, fill, Messages, type Same, type Span } from 
 export const languages = ['en', 'es', 'de'] as const;
 export type Language = (typeof languages)[number];
 
+/** The language of a locale such as `es-MX` or `de_DE.UTF-8`; null: there is no text in it. */
+export function languageOf(locale: string): Language | null {
+  const [code] = locale.toLowerCase().split(/[-_.@]/u);
+  return languages.find((language) => language === code) ?? null;
+}
+
 export type Catalogue = Same<typeof en>;
 const catalogues: Readonly<Record<Language, Catalogue>> = { en, es, de };
 
@@ -37,15 +43,35 @@ export interface Words extends Filled<Omit<typeof en, 'steps' | 'pieces'>> {
   readonly inSentence: (title: string) => string;
 }
 
-const made = new Map<Language, Words>();
+/** What a shop calls kinds of part that the sheet itself mentions: `suplemento` instead of `laina`. No braces, no `<`. */
+export type OwnWords = { readonly [kind in keyof typeof en.kinds]?: string };
 
-/** The words of a language; the same object at each call. */
-export function wordsIn(language: Language): Words {
-  const known = made.get(language);
+const made = new Map<string, Words>();
+
+/** The words of a language, with a shop's own for kinds of part; the same object at each call. */
+export function wordsIn(language: Language, own: OwnWords = {}): Words {
+  const key = JSON.stringify([language, own]);
+  const known = made.get(key);
   if (known !== undefined) return known;
-  const words = wordsOf(language, catalogues[language]);
-  made.set(language, words);
+  const catalogue = catalogues[language];
+  const words = wordsOf(language, named({ ...catalogue, kinds: { ...catalogue.kinds, ...own } }));
+  made.set(key, words);
   return words;
+}
+
+/** Puts `suplemento` for `[shim]`, and `Suplemento` for `[Shim]`. */
+function named<T extends { readonly kinds: Readonly<Record<string, string | undefined>> }>(messages: T): T {
+  const { kinds } = messages;
+  const put = (message: string) =>
+    message.replace(/\[(\p{L}+)\]/gu, (all, kind: string) => {
+      const word = kinds[kind.toLowerCase()];
+      return word === undefined ? all : kind === kind.toLowerCase() ? word : word[0]!.toUpperCase() + word.slice(1);
+    });
+  const walk = (value: unknown): unknown =>
+    typeof value === 'string'
+      ? put(value)
+      : Object.fromEntries(Object.entries(value as object).map(([key, inside]) => [key, walk(inside)]));
+  return walk(messages) as T;
 }
 
 function wordsOf(language: Language, catalogue: Catalogue): Words {

@@ -8,7 +8,7 @@ import { type Action, actionsIn, allSafeChanges, type TextChange } from './code-
 function offered(marked: string) {
   const { snapshot, file, position } = askedAt(marked);
   const apply = (changes: readonly TextChange[]) => edited(snapshot.textOf(file)!, changes);
-  return { actions: actionsIn(snapshot, file, { start: position, end: position }), apply };
+  return { actions: actionsIn(snapshot, file, { start: position, end: position }, 'en'), apply };
 }
 
 const changesOf = (action: Action | undefined) =>
@@ -47,7 +47,7 @@ const flawed = procedureWith('    slacken nut\n', '    slaken nut\n').replace(
 test('what makes a sheet unsafe is not silenced from the light bulb', () => {
   const { snapshot, file } = askedAt(flawed);
   const whole = { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } };
-  const actions = actionsIn(snapshot, file, whole);
+  const actions = actionsIn(snapshot, file, whole, 'en');
   const found = snapshot.result.diagnostics.map(({ rule }) => rule);
   expect(found).toEqual(expect.arrayContaining(['repair-unbounded', 'unknown-name']));
   const allowed = actions.filter(({ kind }) => kind === 'allow').map(({ diagnostic }) => diagnostic.rule);

@@ -3,9 +3,12 @@ import { safeFixes } from '../db/fixes.ts';
 import { blank, fitted } from '../diagnostics/edits.ts';
 import { rules } from '../diagnostics/index.ts';
 import type { AnyRule } from '../diagnostics/rule.ts';
+import { inLanguage, translated } from '../i18n/translate.ts';
+import type { Language } from '../i18n/words.ts';
 import type { Diagnostic, Edit } from '../model/diagnostic.ts';
 import { contains, touches } from '../model/ranges.ts';
 import type { Range } from '../model/source.ts';
+import { say } from '../say/say.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import type { Snapshot } from './snapshot.ts';
 
@@ -23,8 +26,11 @@ export type Action = { readonly title: string; readonly diagnostic: Diagnostic }
 );
 
 /** Actions for the findings that a range of a file touches: fixes, then explanations, then concessions. */
-export function actionsIn(snapshot: Snapshot, file: string, range: Range): Action[] {
-  const here = snapshot.findingsIn(file).filter(({ source }) => touches(source.range, range));
+export function actionsIn(snapshot: Snapshot, file: string, range: Range, language: Language): Action[] {
+  const here = snapshot
+    .findingsIn(file)
+    .filter(({ source }) => touches(source.range, range))
+    .map((diagnostic) => translated(diagnostic, language));
   const fixes = here.flatMap((diagnostic): Action[] => {
     if (diagnostic.fix === undefined) return [];
     const { title, safe, edits } = diagnostic.fix;
@@ -35,7 +41,7 @@ export function actionsIn(snapshot: Snapshot, file: string, range: Range): Actio
     .map(
       (diagnostic): Action => ({
         kind: 'explain',
-        title: `Explain ${diagnostic.rule}`,
+        title: inLanguage(say`Explain ${diagnostic.rule}`, language),
         diagnostic,
         rule: diagnostic.rule,
       }),
@@ -46,7 +52,7 @@ export function actionsIn(snapshot: Snapshot, file: string, range: Range): Actio
     return [
       {
         kind: 'allow',
-        title: `Allow ${diagnostic.rule} here, with a reason`,
+        title: inLanguage(say`Allow ${diagnostic.rule} here, with a reason`, language),
         diagnostic,
         changes: changesOf([edit], snapshot),
       },

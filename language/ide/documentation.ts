@@ -2,7 +2,7 @@
 import { rules } from '../diagnostics/index.ts';
 import { type Verb, verbs } from '../syntax/verbs/index.ts';
 import type { Suggestion } from './completion/completions.ts';
-import { declaredWithin } from './declared.ts';
+import { declaredWithin, outlinesWith } from './declared.ts';
 import { describeDeclared } from './hover/hover.ts';
 import type { Snapshot } from './snapshot.ts';
 import { verbMarkdown } from './verb-words.ts';
@@ -35,7 +35,7 @@ function nameText(
   kind: string | undefined,
   about: string | undefined,
 ): string | null {
-  for (const [uri, all] of snapshot.result.symbols)
+  for (const [uri, all] of outlinesWith(snapshot.result, (one) => `${one.kind} ${one.name}` === about))
     for (const symbol of all) {
       if (`${symbol.kind} ${symbol.name}` !== about) continue;
       const found = declaredWithin(uri, symbol).find((one) => one.symbol.name === name && one.symbol.kind === kind);

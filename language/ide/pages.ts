@@ -2,10 +2,12 @@
 import { printedAs } from '../config/config.ts';
 import { isDraft, sheetSettings } from '../db/issued/draft.ts';
 import type { CheckResult } from '../db/workspace.ts';
-import { type FontFace, renderHtml, renderSpecsHtml } from '../documents/renderers/index.ts';
+import { type FontFace, renderDrawingsHtml, renderHtml, renderSpecsHtml } from '../documents/renderers/index.ts';
 import { buildSpecs, missingCount } from '../documents/specs/index.ts';
-import { buildSheet, type Paper, type Sheet } from '../documents/traveler/index.ts';
-import { type PrintTarget, titleOf } from './print-target.ts';
+import { familyDrawing } from '../documents/traveler/drawings.ts';
+import { buildSheet, type Paper, type Sheet, type SheetForm } from '../documents/traveler/index.ts';
+import { wordsIn } from '../i18n/index.ts';
+import { type DrawnTarget, type PrintTarget, titleOf } from './print-target.ts';
 
 /** A page as a whole HTML document. Lines are zero-based. */
 export interface Page {
@@ -16,6 +18,7 @@ export interface Page {
 }
 
 export interface SheetPage extends Page {
+  readonly form: SheetForm;
   readonly errors: number;
   readonly warnings: number;
 }
@@ -31,15 +34,17 @@ export interface PrintedAsked {
   readonly draft: boolean;
   /** The size from the settings where none is given. */
   readonly paper?: Paper | undefined;
+  /** The one from the settings where none is given. */
+  readonly form?: SheetForm | undefined;
 }
 
 /** The sheet of a target as it is printed in its workspace. */
-export function sheetFor(target: PrintTarget, result: CheckResult, { hash, draft, paper }: PrintedAsked): Sheet {
+export function sheetFor(target: PrintTarget, result: CheckResult, { hash, draft, paper, form }: PrintedAsked): Sheet {
   const { procedure, job, diagnostics } = target;
   return buildSheet(procedure, {
     job,
     number: null,
-    ...printedAs(sheetSettings(job, result), { paper }),
+    ...printedAs(sheetSettings(job, result), { paper, form }),
     draft: draft || isDraft(target, result),
     diagnostics,
     hash,
@@ -50,12 +55,17 @@ export function sheetFor(target: PrintTarget, result: CheckResult, { hash, draft
 export function sheetPage(
   target: PrintTarget,
   result: CheckResult,
-  { hash, fonts }: { readonly hash: string; readonly fonts: readonly FontFace[] },
+  {
+    hash,
+    fonts,
+    form,
+  }: { readonly hash: string; readonly fonts: readonly FontFace[]; readonly form?: SheetForm | undefined },
 ): SheetPage {
   return {
     // The view has a policy of its own, and this page is shown inside it.
-    html: renderHtml(sheetFor(target, result, { hash, draft: false }), { fonts, policy: null }),
+    html: renderHtml(sheetFor(target, result, { hash, draft: false, form }), { fonts, policy: null }),
     ...aboutPage(target),
+    form: printedAs(result.sheet, { form }).form,
     errors: countOf(target, 'error'),
     warnings: countOf(target, 'warning'),
   };
@@ -72,12 +82,30 @@ export function specsPage(target: PrintTarget, fonts: readonly FontFace[]): Spec
   return { html: renderSpecsHtml(specs, { fonts, policy: null }), ...aboutPage(target), missing: missingCount(specs) };
 }
 
+/** The unit taken apart: of a family by itself; of a procedure with what that adds at its parts, and stage by stage. */
+export function drawingPage(target: DrawnTarget, result: CheckResult, fonts: readonly FontFace[]): Page {
+  const title = titleOf(target);
+  const blocks =
+    'family' in target
+      ? familyDrawing(target.family, wordsIn('en'))
+      : buildSheet(target.procedure, {
+          ...printedAs(result.sheet, {}),
+          job: null,
+          number: null,
+          part: 'drawing',
+          draft: false,
+          diagnostics: [],
+          hash: '',
+        }).blocks.filter((block) => block.kind === 'drawing' || block.kind === 'text');
+  return { html: renderDrawingsHtml({ title, blocks }, { fonts, policy: null }), ...aboutPage(target) };
+}
+
 /** Findings of a target that are as grave. */
 export function countOf({ diagnostics }: PrintTarget, severity: 'error' | 'warning'): number {
   return diagnostics.filter((diagnostic) => diagnostic.severity === severity).length;
 }
 
-function aboutPage(target: PrintTarget): Pick<Page, 'title' | 'lines'> {
+function aboutPage(target: DrawnTarget): Pick<Page, 'title' | 'lines'> {
   const { start, end } = target.symbol.range;
   return { title: titleOf(target), lines: { first: start.line, last: end.line } };
 }

@@ -1,11 +1,13 @@
 /** What is printed from a place of a file: a procedure, or a job by one. */
 import type { CheckResult } from '../db/workspace.ts';
 import type { Diagnostic } from '../model/diagnostic.ts';
+import type { Family } from '../model/family.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import { contains } from '../model/ranges.ts';
 import type { Position } from '../model/source.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
+import { outlinesWith } from './declared.ts';
 
 /** Something that prints. Without a job the sheet is blank. */
 export interface PrintTarget {
@@ -17,9 +19,13 @@ export interface PrintTarget {
   readonly symbol: DeclaredSymbol;
 }
 
+/** Something that is drawn: a family before any procedure uses it, or what prints. */
+export type DrawnTarget = { readonly family: Family; readonly symbol: DeclaredSymbol } | PrintTarget;
+
 /** A target, or a sentence that says why there is none. */
-export type FoundTarget =
-  | { readonly kind: 'target'; readonly target: PrintTarget }
+export type FoundTarget = Found<PrintTarget>;
+export type Found<T> =
+  | { readonly kind: 'target'; readonly target: T }
   | { readonly kind: 'none'; readonly reason: string };
 
 /** The procedure or job that holds the position; elsewhere the nearest above it, else the first of the file. */
@@ -27,10 +33,30 @@ export function printTargetAt(result: CheckResult, file: string, position?: Posi
   const printed = (result.symbols.get(file) ?? []).filter(({ kind }) => kind === 'procedure' || kind === 'job');
   if (printed.length === 0)
     return { kind: 'none', reason: 'There is no procedure and no job in this file: only they print.' };
-  const holding = position === undefined ? undefined : printed.find(({ range }) => contains(range, position));
-  const above = position === undefined ? undefined : printed.findLast(({ range }) => range.start.line <= position.line);
-  const symbol = holding ?? above ?? printed[0]!;
-  return targetOf(result, file, symbol);
+  return targetOf(result, file, nearestTo(position, printed)!);
+}
+
+/** The family, procedure or job that holds the position; elsewhere the nearest above it, else the first of the file. */
+export function drawnTargetAt(result: CheckResult, file: string, position?: Position): Found<DrawnTarget> {
+  const drawn = ['family', 'procedure', 'job'];
+  const symbol = nearestTo(
+    position,
+    (result.symbols.get(file) ?? []).filter(({ kind }) => drawn.includes(kind)),
+  );
+  if (symbol === undefined)
+    return { kind: 'none', reason: 'There is no family in this file, and no procedure for one: only they are drawn.' };
+  if (symbol.kind !== 'family') return targetOf(result, file, symbol);
+  const family = result.familiesIn(file).find(({ name }) => name === symbol.name);
+  if (family === undefined) return { kind: 'none', reason: `Family ${symbol.name} could not be read yet.` };
+  if (family.parts.length === 0)
+    return { kind: 'none', reason: `Family ${symbol.name} has no parts yet. Write “part body "Body"” to begin.` };
+  return { kind: 'target', target: { family, symbol } };
+}
+
+function nearestTo(position: Position | undefined, all: readonly DeclaredSymbol[]): DeclaredSymbol | undefined {
+  const holding = position === undefined ? undefined : all.find(({ range }) => contains(range, position));
+  const above = position === undefined ? undefined : all.findLast(({ range }) => range.start.line <= position.line);
+  return holding ?? above ?? all[0];
 }
 
 function targetOf(result: CheckResult, file: string, symbol: DeclaredSymbol): FoundTarget {
@@ -66,7 +92,7 @@ function findingsOf(result: CheckResult, procedure: Procedure): readonly Diagnos
 }
 
 /** What a procedure or a job is called where it is shown to the lead. */
-export function titleOf({ symbol }: PrintTarget): string {
+export function titleOf({ symbol }: Pick<PrintTarget, 'symbol'>): string {
   return symbol.title === '' ? symbol.name : symbol.title;
 }
 
@@ -89,7 +115,7 @@ export function printedFrom(
   files: ReadonlySet<string>,
 ): PrintedFrom | null {
   const [kind, name] = job === '' ? ['procedure', procedure] : ['job', job];
-  for (const [file, symbols] of result.symbols) {
+  for (const [file, symbols] of outlinesWith(result, (one) => one.kind === kind && one.name === name)) {
     const symbol = symbols.find((one) => one.kind === kind && one.name === name);
     if (symbol === undefined || !files.has(file)) continue;
     const found = targetOf(result, file, symbol);

@@ -7,7 +7,7 @@ import { isUnnecessary, problemText, rulePage } from './problem.ts';
 test('a problem is said with its step, and what to do', () => {
   const { snapshot } = askedAt(edited('    clamp body in "holding fixture"\n', ''));
   const problem = snapshot.result.diagnostics.find(({ rule }) => rule === 'not-clamped')!;
-  expect(problemText(problem)).toMatch(
+  expect(problemText(problem, 'en')).toMatch(
     /^Step \d+\.\d+: Nothing holds the unit while the nozzle nut is broken loose\. Clamp it first/u,
   );
   expect(isUnnecessary(problem)).toBe(false);

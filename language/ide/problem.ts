@@ -1,12 +1,17 @@
 /** A finding as a list of problems shows it. */
 import { areaOf } from '../diagnostics/index.ts';
+import { inLanguage } from '../i18n/translate.ts';
+import type { Language } from '../i18n/words.ts';
 import { type Diagnostic, shortMessage } from '../model/diagnostic.ts';
+import { say } from '../say/say.ts';
 
-/** What is wrong and what to do, with the number of the step. */
-export function problemText(diagnostic: Diagnostic): string {
-  return diagnostic.step === undefined
-    ? shortMessage(diagnostic)
-    : `Step ${diagnostic.step}: ${shortMessage(diagnostic)}`;
+export { translated } from '../i18n/translate.ts';
+export { type Language, languageOf } from '../i18n/words.ts';
+
+/** What is wrong and what to do, with the number of the step. @param diagnostic in that language */
+export function problemText(diagnostic: Diagnostic, language: Language): string {
+  const message = shortMessage(diagnostic);
+  return diagnostic.step === undefined ? message : inLanguage(say`Step ${diagnostic.step}: ${message}`, language);
 }
 
 /** Findings of what is written and does nothing: the editor shows it faded. */

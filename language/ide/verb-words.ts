@@ -50,6 +50,7 @@ export const examples: Readonly<Record<Verb, string>> = {
   choose: 'choose shim to bring opening to 254 bar by shim-rate',
   test: 'test opening read pressure within opening on fail reshim (3 times)',
   set: 'set opening to opening by screw',
+  record: 'record trim "Trim code" as 6 letters or digits',
   across: 'across the set opening spread at most 5 bar on fail reshim (3 times)',
   mark: 'mark body with number, serial',
   seal: 'seal screw with "wire and lead"',

@@ -1,12 +1,13 @@
 import type Fraction from 'fraction.js';
-import { provesThrough } from '../analysis/effects.ts';
 import { choosing, stepsFor, testsFor, tightens } from '../analysis/held.ts';
+import { provesThrough } from '../analysis/reach.ts';
 import { Relations } from '../analysis/relations.ts';
 import { caseFor, shimChoices } from '../analysis/shims.ts';
 import { permissibleError } from '../engineering/tool-error.ts';
 import type { ReadingResult, Result, Unit } from '../model/job.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
-import { isTestOf, namedIn } from '../model/steps.ts';
+import { readingAt, testOf } from '../model/reading-id.ts';
+import { isTestOf, limitUses, namedIn } from '../model/steps.ts';
 import { amount, compare, sizeOf } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
 
@@ -34,12 +35,14 @@ export class Changes {
    * through it, unless the procedure itself does it after the test. What was measured of a part in the hand is stale
    * when that part is renewed.
    */
-  after(result: Result, name: string): Change | null {
+  after(result: Result, reading: string): Change | null {
     const { procedure, unit } = this;
+    const name = testOf(reading);
     const order = (test: string) => testsFor(procedure, unit.number).findIndex(({ gate }) => gate.test === test);
     const at = order(name);
     const measured = at === -1 ? this.partsMeasured(name) : null;
     for (const one of unit.results.slice(unit.results.indexOf(result) + 1)) {
+      if ('part' in one && this.isElsewhere(reading, one.part)) continue;
       if (measured !== null) {
         if (one.form === 'renewed' && measured.has(one.part)) return { part: one.part, how: 'changed' };
         continue;
@@ -58,6 +61,16 @@ export class Changes {
         return { part: one.part, how: 'tightened' };
     }
     return null;
+  }
+
+  /** What belongs to one cylinder leaves the readings of the others as they are, unless a repair asks for all again. */
+  private isElsewhere(reading: string, name: string): boolean {
+    const { test, place } = readingAt(reading);
+    const { position = null } = this.procedure.family.parts.find((part) => part.name === name) ?? {};
+    if (place === null || position === null || String(position) === place) return false;
+    return !testsFor(this.procedure, this.unit.number).some(
+      ({ gate }) => gate.test === test && gate.onFail.some(({ allAgain }) => allAgain),
+    );
   }
 
   /** The part that was changed after the last torque of the joint that closes over it: the joint was opened for it. */
@@ -195,14 +208,14 @@ export class Changes {
     const locks = family.adjusters.find((one) => one.part === part || one.lockedBy === part);
     const loaded = this.relations.joint(part) !== undefined && this.relations.loaded(part);
     return (
-      ((loaded || gate.provesThrough !== null) && provesThrough(gate, part)) ||
-      (locks !== undefined && provesThrough(gate, locks.part))
+      ((loaded || gate.provesThrough !== null) && provesThrough(this.procedure, gate, part)) ||
+      (locks !== undefined && provesThrough(this.procedure, gate, locks.part))
     );
   }
 
   private partsMeasured(name: string): ReadonlySet<string> {
-    const measuring = stepsFor(this.procedure, this.unit.number).filter(
-      (step) => 'limit' in step && step.limit?.form === 'spec' && step.limit.spec === name,
+    const measuring = stepsFor(this.procedure, this.unit.number).filter((step) =>
+      limitUses(step).some((use) => use.form === 'spec' && use.spec === name),
     );
     return new Set([name, ...measuring.flatMap(({ objects }) => objects.map((object) => object.name))]);
   }

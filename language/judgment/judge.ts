@@ -1,5 +1,5 @@
 import { findDoubts } from '../analysis/doubts.ts';
-import { findProofs } from '../analysis/held.ts';
+import { findProofs, proofsFor } from '../analysis/held.ts';
 import { doubtWords } from '../i18n/doubt-words.ts';
 import type { Words } from '../i18n/index.ts';
 import type { Job, ShimResult, Unit } from '../model/job.ts';
@@ -8,6 +8,7 @@ import { screwReadings } from '../recommendations/unit-screws.ts';
 import { unitReadings } from '../recommendations/unit-shims.ts';
 import type { JudgedJob, Known, LimitVerdict, Missing } from './judged.ts';
 import { calibrationOn, dayOf, isDated, misdated, uncalibrated } from './on-the-day.ts';
+import { judgePlans, missingWords } from './plan-judge.ts';
 import { type Problem, problem } from './problem.ts';
 import { spreadsOf } from './set-spread.ts';
 import { isFound, names, UnitJudge } from './unit-judge.ts';
@@ -54,13 +55,14 @@ export function judgeJob(procedure: Procedure, job: Job, today: string | null): 
 function judgedUnit(known: Known, unit: Unit): LimitVerdict {
   const { procedure, job, today } = known;
   const { results } = unit;
-  const proofs = findProofs(procedure.family);
+  const proofs = proofsFor(procedure, unit);
   const judge = new UnitJudge(known, unit);
   const others = names(results, (result) => !isFound(result)).filter((name) => !proofs.includes(name));
   const outcomes = [
     ...proofs.map((name) => judge.proof(name)),
     ...others.flatMap((name) => judge.other(name) ?? []),
   ].filter((one) => one !== null);
+  const plans = judgePlans(procedure, unit, outcomes);
   const found = names(results, isFound).map((name) => judge.found(name));
   const torqued = [...new Set(results.flatMap((one) => (one.form === 'torque' ? [one.part] : [])))];
   const torques = torqued.map((part) => judge.torque(part));
@@ -94,6 +96,8 @@ function judgedUnit(known: Known, unit: Unit): LimitVerdict {
             : // Of a number that nobody knows no limit would tell anything.
               [...found, ...outcomes, ...torques].flatMap((one) => one.problems)),
           ...shimsOut.flatMap((one) => judge.measured(one)),
+          ...(unknown ? [] : plans.problems),
+          ...missingWords(procedure, unit),
           ...judge.doubts(),
           ...judge.unexplained(),
           ...once(tools, ({ asset, on }) => `${asset.name} ${on}`).flatMap(({ asset, on, at }) =>
@@ -120,6 +124,7 @@ function judgedUnit(known: Known, unit: Unit): LimitVerdict {
     shimsIn,
     torques,
     outcomes,
+    placeSpreads: plans.spreads,
     done,
     tools: procedure.shop.assets.flatMap((asset) => {
       const days = tools.filter((tool) => tool.asset === asset);

@@ -16,6 +16,7 @@ import type { Difference, Limit } from '../quantities/types.ts';
 import type { Window } from '../quantities/window.ts';
 import type { ScrewReading } from '../recommendations/unit-screws.ts';
 import type { UnitReading } from '../recommendations/unit-shims.ts';
+import type { PlaceSpread } from './plan-judge.ts';
 import type { Problem } from './problem.ts';
 import type { Say } from './say.ts';
 
@@ -65,6 +66,8 @@ export interface LimitVerdict {
   readonly torques: readonly TorqueVerdict[];
   /** The tests that prove the family, then what else was read. */
   readonly outcomes: readonly Verdict[];
+  /** How far its places lie apart. */
+  readonly placeSpreads: readonly PlaceSpread[];
   readonly done: readonly DoneResult[];
   /** Tools that what is certified was read with, and the calibration that was in force on the day; each pair once. */
   readonly tools: readonly ToolUsed[];

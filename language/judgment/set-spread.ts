@@ -2,6 +2,7 @@ import { isFor } from '../analysis/held.ts';
 import type { Words } from '../i18n/index.ts';
 import { limitWords } from '../i18n/limit-words.ts';
 import type { Procedure, StepOf } from '../model/procedure.ts';
+import { testOf } from '../model/reading-id.ts';
 import { nameWords } from '../model/titles.ts';
 import { decimalsOf, decimalValue, rounded } from '../quantities/decimal.ts';
 import { asDifference, between, compare, compareDifferences, kindOfUnit, sub, window } from '../quantities/index.ts';
@@ -32,12 +33,12 @@ export function spreadsOf(
 ): { spreads: Spread[]; problems: Problem[] } {
   const spreads: Spread[] = [];
   const problems: Problem[] = [];
-  for (const { name } of procedure.family.provenAcrossSet) {
-    const title = nameWords(procedure, name);
+  for (const { name, id } of comparedReadings(procedure, units)) {
+    const title = nameWords(procedure, id);
     const numbers = [...new Set(units.map(({ unit }) => unit.number))];
     for (const number of numbers) {
       const read = units.flatMap(({ unit, outcomes }) => {
-        const reading = outcomes.find(({ asked }) => asked.name === name)?.reading ?? null;
+        const reading = outcomes.find(({ asked }) => asked.name === id)?.reading ?? null;
         if (unit.number !== number || reading === null) return [];
         const settling = stands.find((stand) => stand.reading === reading)?.settling ?? null;
         return [
@@ -73,17 +74,26 @@ export function spreadsOf(
             w.certificate.missing[settles ? 'spreadSettled' : 'spread']({ ...shown(w), spread: w.quantity(spread) }),
           ),
         );
-      if (spread !== null) spreads.push({ name, units: of, spread, asRead, limit, source: step?.sourceText ?? null });
+      if (spread !== null)
+        spreads.push({ name: id, units: of, spread, asRead, limit, source: step?.sourceText ?? null });
     }
   }
   return { spreads, problems };
+}
+
+/** What is compared across the set: of a test with points and places each of its readings. */
+function comparedReadings({ family }: Procedure, units: readonly LimitVerdict[]) {
+  return family.provenAcrossSet.flatMap(({ name }) => {
+    const ids = units.flatMap(({ outcomes }) => outcomes.map(({ asked }) => asked.name));
+    return [...new Set(ids)].filter((id) => testOf(id) === name).map((id) => ({ name, id }));
+  });
 }
 
 /**
  * From the least to the most, exact, unless they are read in two units: then up to the last digit that was read. Null:
  * they measure different kinds.
  */
-function spreadOf(values: readonly Quantity[]): Difference | null {
+export function spreadOf(values: readonly Quantity[]): Difference | null {
   const most = values.reduce((a, b) => (compare(b, a) === 1 ? b : a));
   const least = values.reduce((a, b) => (compare(b, a) === -1 ? b : a));
   const spread = between(most, least);
@@ -93,7 +103,7 @@ function spreadOf(values: readonly Quantity[]): Difference | null {
 }
 
 /** The one that is furthest from the middle of the others: opening it brings the most. */
-function furthestOut<T extends { readonly value: Quantity }>(read: readonly T[]): T {
+export function furthestOut<T extends { readonly value: Quantity }>(read: readonly T[]): T {
   const sorted = [...read].sort((a, b) => compare(a.value, b.value) ?? 0);
   const [low, high] = [sorted[0]!, sorted.at(-1)!];
   const middle = sorted[Math.floor(sorted.length / 2)]!;

@@ -4,6 +4,7 @@ import {
   heldInService,
   type RequiredTorque,
   stepsFor,
+  testsFor,
   torqueLimits,
   torqueSteps,
 } from '../analysis/held.ts';
@@ -12,10 +13,12 @@ import type { Words } from '../i18n/index.ts';
 import { limitWords } from '../i18n/limit-words.ts';
 import type { FactResult, ReadingResult, Result, ShimResult, TorqueResult, Unit } from '../model/job.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
+import { readingAt, readingId } from '../model/reading-id.ts';
 import type { Asset } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
+import { limitUses } from '../model/steps.ts';
 import { capital, nameWords, partWords } from '../model/titles.ts';
-import { add, compare, kindOfLimit, kindOfUnit, window } from '../quantities/index.ts';
+import { add, asDifference, between, compare, kindOfLimit, kindOfUnit, window } from '../quantities/index.ts';
 import type { Difference, Quantity } from '../quantities/types.ts';
 import type { Window } from '../quantities/window.ts';
 import { type Change, Changes } from './changes.ts';
@@ -48,6 +51,8 @@ export class UnitJudge {
   private readonly procedure: Procedure;
   private readonly unit: Unit;
   private readonly changes: Changes;
+  /** What was written down, of readings that are worked out. */
+  private readonly basis = new Map<Result, Result>();
 
   constructor(known: Known, unit: Unit) {
     this.known = known;
@@ -65,10 +70,10 @@ export class UnitJudge {
     if (asked.notRequired && reading === null && verdict === null) return null;
     const title = nameWords(this.procedure, name);
     const problems: Problem[] = [];
-    const old = [reading, verdict].find((one) => one !== null && this.changes.after(one, name) !== null) ?? null;
+    const old = [reading, verdict].find((one) => one !== null && this.changed(one, name) !== null) ?? null;
     if (reading === null && verdict === null) problems.push(this.noResult(title, name));
     else if (old !== null)
-      problems.push(problem('result-from-before', old.source, this.stale(title, this.changes.after(old, name)!)));
+      problems.push(problem('result-from-before', old.source, this.stale(title, this.changed(old, name)!)));
     else if (reading === null && asked.limits.length > 0)
       problems.push(
         problem('not-proven', verdict!.source, (w) =>
@@ -78,6 +83,11 @@ export class UnitJudge {
     if (reading !== null && asked.verdict && verdict === null)
       problems.push(problem('not-proven', reading.source, (w) => w.certificate.missing.noVerdict({ name: title })));
     return this.judged(asked, reading, verdict, problems);
+  }
+
+  /** What made a result old; one that is worked out is as old as what it is worked out of. */
+  private changed(result: Result, name: string): Change | null {
+    return this.changes.after(this.basis.get(result) ?? result, name);
   }
 
   private noResult(title: string, name: string): Problem {
@@ -97,7 +107,7 @@ export class UnitJudge {
     const asked = askedOf(this.procedure, name, this.unit);
     const { reading, verdict } = this.last(name);
     const fresh = <T extends Read>(result: T | null) =>
-      result === null || this.changes.after(result, name) !== null ? null : result;
+      result === null || this.changed(result, name) !== null ? null : result;
     const [last, said] = [fresh(reading), this.counts(asked, reading, verdict) ? fresh(verdict) : null];
     return last === null && said === null ? null : this.judged(asked, last, said, []);
   }
@@ -237,7 +247,7 @@ export class UnitJudge {
   /** What allows a result that is outside its limit: written down after it. */
   private concession(name: string, result: Result): FactResult | null {
     const { results } = this.unit;
-    const after = results.slice(results.indexOf(result) + 1);
+    const after = results.slice(results.indexOf(this.basis.get(result) ?? result) + 1);
     return (
       after.find((one): one is FactResult => one.form === 'fact' && one.word === 'concession' && one.name === name) ??
       null
@@ -431,13 +441,36 @@ export class UnitJudge {
     const of = this.unit.results.filter((one): one is Read => one.form === 'reading' || one.form === 'verdict');
     const mine = of.filter((one) => one.name === name && !isFound(one));
     return {
-      reading: mine.findLast((one) => one.form === 'reading') ?? null,
+      reading: mine.findLast((one) => one.form === 'reading') ?? this.workedOut(name),
       verdict: mine.findLast((one) => one.form === 'verdict') ?? null,
     };
   }
 
+  /** What comes of two readings, as if it had been read with the second of them. Null: one is missing. */
+  private workedOut(id: string): ReadingResult | null {
+    const { test, ...at } = readingAt(id);
+    const plan = testsFor(this.procedure, this.unit.number).findLast(({ gate }) => gate.test === test)?.plan;
+    if (plan?.workedOut == null) return null;
+    const { first, second, how } = plan.workedOut;
+    const [a, b] = [first, second].map(({ name }) => {
+      const of = readingId({ test: name, ...at });
+      return this.unit.results.findLast(
+        (one): one is ReadingResult => one.form === 'reading' && !one.asFound && one.name === of,
+      );
+    });
+    if (a === undefined || b === undefined) return null;
+    const value = how === 'less' ? between(a.value, b.value) : add(a.value, asDifference(b.value));
+    if (value === null) return null;
+    const { number, unit } = value;
+    const { results } = this.unit;
+    const later = results.indexOf(a) > results.indexOf(b) ? a : b;
+    const made = { ...later, name: id, value: { number, unit } };
+    this.basis.set(made, later);
+    return made;
+  }
+
   private measuring(name: string): Step[] {
-    return this.allSteps().filter((step) => 'limit' in step && step.limit?.form === 'spec' && step.limit.spec === name);
+    return this.allSteps().filter((step) => limitUses(step).some((use) => use.form === 'spec' && use.spec === name));
   }
 
   private allSteps(): Step[] {

@@ -1,11 +1,15 @@
 import type { Quantity } from '../quantities/types.ts';
 import type { DangerFact } from './danger.ts';
 import type { DrawnAs } from './drawn-as.ts';
+import type { Places } from './plan.ts';
+import type { FluidKind } from './shop.ts';
 import type { Allow, Named, NameUse } from './source.ts';
 
 /** A family of units: parts, how they rest on and hold each other, faces, ports, joints, what proves them. */
 export interface Family extends Named {
   readonly parts: readonly Part[];
+  /** Where its units are read, one place after the other. */
+  readonly places: readonly Places[];
   readonly faces: readonly Face[];
   readonly ports: readonly Port[];
   readonly joints: readonly Joint[];
@@ -36,6 +40,12 @@ export interface Part extends Named {
   readonly chosenFrom: string | null;
   /** Always renewed. */
   readonly renewed: boolean;
+  /** `renewed`, and not only `at rebuild`: once it was tightened and released it is old, though it went in new. */
+  readonly usedOnce: boolean;
+  /** What must be on it when it goes in (`fitted dry`, `fitted oiled`, `fitted with test-oil`); null: not said. */
+  readonly film: 'dry' | 'oiled' | FluidKind | null;
+  /** Kinds of fluid that spoil it: `never in solvent, water`. */
+  readonly neverIn: readonly FluidKind[];
   /** The words of `held in "holding fixture"`. */
   readonly heldIn: string | null;
   readonly suppliedLoose: boolean;

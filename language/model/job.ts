@@ -38,6 +38,7 @@ export interface Unit {
 export type Result =
   | ReadingResult
   | VerdictResult
+  | WordsResult
   | ShimResult
   | TorqueResult
   | RenewedResult
@@ -78,6 +79,13 @@ export interface VerdictResult extends Read {
   /** The gauge that it was watched on (`seat-leak pass on PG-400`). */
   readonly watched: string | null;
   readonly text: string | null;
+}
+
+/** `trim "A7K2Q9" at cylinder 3`: what a `record` asks for. */
+export interface WordsResult extends At {
+  readonly form: 'words';
+  readonly name: string;
+  readonly text: string;
 }
 
 /** `shim out 1.30 mm`, `shim in 1.45 mm`: what lay in it, and what was fitted. */

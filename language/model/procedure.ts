@@ -2,6 +2,7 @@ import type { Difference, Kind, Limit, Quantity, RangeLimit } from '../quantitie
 import type { ObjectKind } from '../syntax/verbs/verb.ts';
 import type { DangerFact } from './danger.ts';
 import type { Family } from './family.ts';
+import type { Condition, Plan, Wording } from './plan.ts';
 import type { AssetKind, DecisionRule, Shop } from './shop.ts';
 import type { Allow, Named, NameUse, Source } from './source.ts';
 import type { Verb } from './verbs.ts';
@@ -13,6 +14,8 @@ export interface Procedure extends Named {
   readonly family: Family;
   readonly shop: Shop;
   readonly revision: string | null;
+  /** ISO 639 code of the language that its own words are in: `es`; null: it does not say. */
+  readonly language: string | null;
   readonly writtenBy: string | null;
   readonly approvedBy: string | null;
   /** ISO date. */
@@ -96,6 +99,8 @@ export interface Repair extends Named {
   /** Written inside an `on fail`, not as a `repair` of its own. */
   readonly inline: boolean;
   readonly allow: readonly Allow[];
+  /** `for each cylinder that failed`: the places that it is done for, one by one; null: for the unit. */
+  readonly eachOf: string | null;
 }
 
 /** Where steps are: on the main way, or where a unit is sent after a failed gate. */
@@ -144,6 +149,8 @@ export interface FailEntry {
   readonly tries: number | null;
   /** `repair`: the name of a repair. `at once`: what is done is written here. `verdict`: a check asks for it (`lap if`), not as a try before the others but as another outcome. */
   readonly as: 'repair' | 'at once' | 'verdict';
+  /** `then all again`: every point and place is read again after it, not only those that failed. */
+  readonly allAgain: boolean;
   /** `of the furthest out`: across the set, the unit furthest from the middle. */
   readonly furthestOut: boolean;
   readonly source: Source;
@@ -209,6 +216,8 @@ interface StepBase {
   readonly gas: 'air' | 'vacuum' | null;
   /** The author's own words: place, look, free text, signer. */
   readonly text: string | null;
+  /** Clauses whose words are part of it: `by "feel"`. Words beside the step, after none of these, answer no question. */
+  readonly wordsAfter: readonly ('in' | 'for' | 'by')[];
   /** `source "…"` of a limit written in the step. */
   readonly sourceText: string | null;
   readonly takes: Quantity | null;
@@ -278,6 +287,10 @@ interface Looked extends Gauged {
 interface OnTester extends Looked, AtStation {
   /** `at 20..60 strokes/min`, `at 600 rpm`. */
   readonly at: Limit | null;
+  /** The other figures that it is taken at: `rack 9.0 mm ±0.05`, `oil 40 °C ±2`. */
+  readonly figures: readonly Condition[];
+  /** It is read at points or places, or worked out; null: once, of the unit. */
+  readonly plan: Plan | null;
 }
 
 interface ReadyToFit {
@@ -357,6 +370,13 @@ interface OwnFields {
     readonly reading: string;
     readonly asFound: boolean;
     readonly asLeft: boolean;
+  };
+  /** Words are written down, under a name and a title of their own. */
+  record: {
+    readonly reading: string;
+    readonly title: string | null;
+    readonly wording: Wording;
+    readonly plan: Plan | null;
   };
   set: OnTester & Limited & { readonly gate: TestGate; readonly reading: string };
   test: OnTester &

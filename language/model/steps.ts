@@ -1,5 +1,8 @@
 /** What may be asked of a step whatever its verb. */
-import type { Action, FailEntry, Gate, PartGate, Step, StepObject, StepOf, TestGate } from './procedure.ts';
+import type { Limit } from '../quantities/types.ts';
+import type { Condition } from './plan.ts';
+import type { Action, FailEntry, Gate, LimitUse, PartGate, Step, StepObject, StepOf, TestGate } from './procedure.ts';
+import { testOf } from './reading-id.ts';
 
 type Fields<S> = S extends unknown ? keyof S : never;
 type Field<S, K> = S extends unknown ? (K extends keyof S ? S[K] : never) : never;
@@ -21,15 +24,15 @@ export function isTest(step: Step): step is StepOf<'test' | 'across'> {
   return step.verb === 'test' || step.verb === 'across';
 }
 
-/** Whether a step is the test of a name. */
+/** Whether a step is the test of a name, or of a reading at one of its points and places. */
 export function isTestOf(step: Step, name: string): step is StepOf<'test'> {
-  return step.verb === 'test' && step.gate.test === name;
+  return step.verb === 'test' && step.gate.test === testOf(name);
 }
 
 /** The test, spec or master that a step reads; null: none. */
 export function readingOf(step: Action): string | null {
   if (step.verb === 'test') return step.gate.test;
-  return step.verb === 'read' || step.verb === 'set' ? step.reading : null;
+  return step.verb === 'read' || step.verb === 'set' || step.verb === 'record' ? step.reading : null;
 }
 
 /** What a step acts on, with the parts that go along. */
@@ -65,4 +68,22 @@ export function closesUp(step: Step): step is StepOf<'fit' | 'run-down'> {
 /** A reading of the unit as it came in. */
 export function isAsFound(step: Step): boolean {
   return step.verb === 'read' && step.asFound;
+}
+
+/** All that a step holds its figures to: its own limit, and those of its points. */
+export function limitUses(step: Action): LimitUse[] {
+  const points = own(step, 'plan')?.points ?? [];
+  return [own(step, 'limit'), ...points.map(({ limit }) => limit)].flatMap((use) => use ?? []);
+}
+
+/** The figures that a step is done at, besides its speed, and those of its points. */
+export function figuresAt(step: Action): Condition[] {
+  const points = own(step, 'plan')?.points ?? [];
+  return [...(own(step, 'figures') ?? []), ...points.flatMap(({ conditions }) => conditions)];
+}
+
+/** How far apart the places of a unit may lie, at any point. */
+export function spreadsAt(step: Action): Limit[] {
+  const plan = own(step, 'plan');
+  return [plan?.spread, ...(plan?.points ?? []).map(({ spread }) => spread)].flatMap((limit) => limit ?? []);
 }

@@ -6,6 +6,8 @@ import { kindOfUnit } from './unit-table.ts';
  * and "rate" of a shim and of a screw. The first is the one that stands for the word.
  */
 const kindsByWord: Readonly<Record<string, readonly [Kind, ...Kind[]]>> = {
+  pressure: ['pressure', 'vacuum'],
+  vibration: ['vibration', 'acceleration'],
   rate: ['setting rate', 'screw rate'],
   angle: ['angle', 'cam angle'],
   volume: ['volume', 'volume per strokes'],
@@ -25,6 +27,8 @@ export type KindWord =
   | 'volume'
   | 'flow'
   | 'speed'
+  | 'frequency'
+  | 'vibration'
   | 'angle'
   | 'rate'
   | 'count'

@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js';
+import { type Filling, type Said, say, term } from '../say/say.ts';
 import { asDifference, convert, convertDifference, toleranceOf } from './convert.ts';
 import { decimalsOf, decimalValue, rounded, tenTo } from './decimal.ts';
 import { formatLimit, formatQuantity } from './format.ts';
@@ -82,13 +83,13 @@ function printedTolerance(tolerance: Difference, nominal: Quantity, perUnit: Fra
  * tolerance that both sides write; a range by both ends; a single figure beside a range by the range's middle; a limit
  * against one of another form by their windows.
  */
-export function pairAgrees(limit: Limit, of: Of = 'values'): null | { message: string } {
+export function pairAgrees(limit: Limit, of: Of = 'values'): null | { message: Said } {
   if (limit.form === 'then') return pairAgrees(limit.first) ?? pairAgrees(limit.angle);
   if (limit.form === 'tolerance' || limit.pair === undefined) return null;
   const { pair } = limit;
   if (pair.form === 'then' || pair.form === 'tolerance') {
     return {
-      message: `the parentheses hold the limit in a second unit: write a value there, not ${formatLimit(pair)}.`,
+      message: say`the parentheses hold the limit in a second unit: write a value there, not ${formatLimit(pair)}.`,
     };
   }
   if (limit.form === 'nominal' && pair.form === 'nominal') return nominalsAgree(limit, pair, of);
@@ -103,7 +104,7 @@ export function pairAgrees(limit: Limit, of: Of = 'values'): null | { message: s
   const high = limit.form === 'at most' ? (lone ?? second.high) : second.high;
   if ((first.low === null) !== (low === null) || (first.high === null) !== (high === null)) {
     return {
-      message: `${formatLimit(withoutPair(limit))} and ${formatLimit(pair)} are two kinds of limit: write both the same way.`,
+      message: say`${formatLimit(withoutPair(limit))} and ${formatLimit(pair)} are two kinds of limit: write both the same way.`,
     };
   }
   return endsAgree(first.low, low, 'higher', of) ?? endsAgree(first.high, high, 'lower', of);
@@ -114,7 +115,7 @@ function isLone(limit: Limit): limit is NominalLimit {
 }
 
 /** One person works to the band, the other to the figure: that is right where the figure is the middle of the band. */
-function middleAgrees(band: RangeLimit, single: Quantity, of: Of): null | { message: string } {
+function middleAgrees(band: RangeLimit, single: Quantity, of: Of): null | { message: Said } {
   const { unit } = single;
   const [low, high] = [converted(band.low, unit, of), converted(band.high, unit, of)];
   const perUnit = convertDifference({ number: '1', unit: band.low.unit }, unit);
@@ -123,11 +124,11 @@ function middleAgrees(band: RangeLimit, single: Quantity, of: Of): null | { mess
   const own = printed(single.number, decimalValue(single.number), new Fraction(1));
   if (agree(own, printed(band.low.number, middle, perUnit), null)) return null;
   return {
-    message: `a single figure beside a band is its middle, but the middle of ${formatLimit(withoutPair(band))} is ${shown(middle, single)}, not ${formatQuantity(single)}.`,
+    message: say`a single figure beside a band is its middle, but the middle of ${formatLimit(withoutPair(band))} is ${shown(middle, single)}, not ${formatQuantity(single)}.`,
   };
 }
 
-function nominalsAgree(limit: NominalLimit, pair: NominalLimit, of: Of): null | { message: string } {
+function nominalsAgree(limit: NominalLimit, pair: NominalLimit, of: Of): null | { message: Said } {
   const nominal = endsAgree(limit.nominal, pair.nominal, null, of);
   if (nominal !== null) return nominal;
   for (const [side, sign] of [
@@ -137,30 +138,30 @@ function nominalsAgree(limit: NominalLimit, pair: NominalLimit, of: Of): null | 
     const [a, b] = [limit[side], pair[side]];
     if (a === null || b === null || tolerancesAgree(a, limit.nominal, b, pair.nominal)) continue;
     return {
-      message: `the tolerances ${sign}${formatQuantity(a)} and ${sign}${formatQuantity(b)} do not agree${comes(a, b)}.`,
+      message: say`the tolerances ${sign}${formatQuantity(a)} and ${sign}${formatQuantity(b)} do not agree${comes(a, b)}.`,
     };
   }
   return null;
 }
 
-function endsAgree(a: Quantity | null, b: Quantity | null, safe: Safe, of: Of): null | { message: string } {
+function endsAgree(a: Quantity | null, b: Quantity | null, safe: Safe, of: Of): null | { message: Said } {
   if (a === null || b === null) return null;
   const verdict = quantitiesAgree(a, b, safe, of);
   if (verdict === true) return null;
   if (verdict === null) {
     return {
-      message: `${formatQuantity(a)} is a ${kindOfUnit(a.unit)} and ${formatQuantity(b)} a ${kindOfUnit(b.unit)}.`,
+      message: say`${formatQuantity(a)} is a ${term(kindOfUnit(a.unit))} and ${formatQuantity(b)} a ${term(kindOfUnit(b.unit))}.`,
     };
   }
   const value = converted(a, b.unit, of)!;
   return {
-    message: `${formatQuantity(a)} and ${formatQuantity(b)} do not agree (${formatQuantity(a)} is ${shown(value, b)}).`,
+    message: say`${formatQuantity(a)} and ${formatQuantity(b)} do not agree (${formatQuantity(a)} is ${shown(value, b)}).`,
   };
 }
 
-function comes(a: Difference, b: Difference): string {
+function comes(a: Difference, b: Difference): Filling {
   const value = convertDifference(a, b.unit);
-  return value === null ? '' : ` (${formatQuantity(a)} is ${shown(value, b)})`;
+  return value === null ? '' : say` (${formatQuantity(a)} is ${shown(value, b)})`;
 }
 
 /** One digit more than is printed beside it, and three figures at least, so that the difference can be seen. */

@@ -82,7 +82,7 @@ describe('a quantity is one token', () => {
     '8 bars2',
     '2 thousand',
     '12 mm2',
-    '5 mm/s',
+    '5 mm/rev',
     '0 in service',
     '3 in cross pattern',
     '250\nbar',

@@ -18,8 +18,8 @@ const numberEnds = String.raw`(?![\p{L}\p{N}_]|[.,]\d)`;
 /** Keeps the unit whole: `45 N·mm` is no 45 N, `8 s-bend` is no 8 s. */
 const unitEnds = String.raw`(?![\p{L}\p{N}_⁄²³]|[·⋅•∙‧*^]|[/.\-][\p{L}])`;
 
-/** `+8 -0 in service` and `3 in cross pattern`: there `in` is the word. */
-const wordIn = String.raw`(?!(?<=[\d \u00A0\u202F]in)[ \u00A0\u202F]+(?:service|cross)(?![\p{L}\p{N}]))`;
+/** `+8 -0 in service`, `3 in cross pattern` and `1..6 in order`: there `in` is the word. */
+const wordIn = String.raw`(?!(?<=[\d \u00A0\u202F]in)[ \u00A0\u202F]+(?:service|cross|order)(?![\p{L}\p{N}]))`;
 
 function characterPattern(character: string, anyCase: boolean): string {
   const same = sameSigns[character];
@@ -50,9 +50,9 @@ export const quantityNumberPart: string = `(?:${spaced}|${numberPart})`;
 
 /**
  * Source of the pattern of a bare number, for a sticky expression with the `u` flag; not followed by a letter. Before the
- * other end of a range, and in parentheses, separated digits are one number too.
+ * other end of a range, in a row of figures and in parentheses, separated digits are one number too.
  */
-export const numberPattern: string = `(?:${spaced}(?=\\.\\.|\\)| times)|${numberPart}${numberEnds})`;
+export const numberPattern: string = `(?:${spaced}(?=\\.\\.|\\)| (?:times|letters|digits)|, ?\\d| ?\\})|${numberPart}${numberEnds})`;
 
 /**
  * Source of the pattern of one quantity (number, blanks or none, unit), for a sticky expression with the `u` flag.

@@ -1,14 +1,15 @@
+import { joined, type Said, say } from '../say/say.ts';
 import { quantityNumberPart } from './patterns.ts';
 import { readUnit } from './read-unit.ts';
 import type { Quantity } from './types.ts';
 
 /** A number as digits; or what is wrong with it, with the corrected text and the number meant where that is sure. */
-export type NumberReading = { number: string } | { problem: string; fix?: string; number?: string };
+export type NumberReading = { number: string } | { problem: Said; fix?: string; number?: string };
 
 /** A quantity; or what is wrong with it, and first in which part of it, with the corrected text and the quantity meant where that is sure. */
 export type QuantityReading =
   | { quantity: Quantity }
-  | { problem: string; of: 'number' | 'unit'; fix?: string; quantity?: Quantity };
+  | { problem: Said; of: 'number' | 'unit'; fix?: string; quantity?: Quantity };
 
 /** More digits than any instrument shows; more are a slip of the keyboard. */
 const mostDigits = 15;
@@ -24,36 +25,36 @@ export function readNumber(text: string): NumberReading {
   if (/\d['’ ]\d/u.test(text)) {
     const together = text.replace(/(?<=\d)['’ ](?=\d)/gu, '');
     return {
-      problem: `"${text}" can be read as ${together}, or as ${text.split(/['’ ]/u).join(' and ')}: thousands have no separator and no space. Write ${together}, or put what belongs between the two.`,
+      problem: say`"${text}" can be read as ${together}, or as ${joined(text.split(/['’ ]/u), say` and `)}: thousands have no separator and no space. Write ${together}, or put what belongs between the two.`,
     };
   }
   const typed = text.replace(/[\u00A0\u202F ]/gu, '').replace('−', '-');
   const match = /^(-?)(\d[\d.,]*)(?:e([+-]?\d+))?$/iu.exec(typed);
-  if (match === null) return { problem: `"${text}" is no number: write digits with a point, such as 0.25.` };
+  if (match === null) return { problem: say`"${text}" is no number: write digits with a point, such as 0.25.` };
   const [, sign, digits, exponent] = match as unknown as [string, string, string, string | undefined];
   const readings = readingsOf(digits);
   if (readings.length === 0) {
-    return { problem: `"${text}" is no number: write digits with one point, such as 0.25, and no commas.` };
+    return { problem: say`"${text}" is no number: write digits with one point, such as 0.25, and no commas.` };
   }
   if (readings.length > 1) {
     return {
-      problem: `"${text}" can be read as ${readings.join(' or as ')}: write the one that is meant, without a comma.`,
+      problem: say`"${text}" can be read as ${joined(readings, say` or as `)}: write the one that is meant, without a comma.`,
     };
   }
   const plain = exponent === undefined ? readings[0]! : writtenOut(readings[0]!, exponent);
   if (plain === null || Number(plain) > largest) {
     return {
-      problem: `"${text}" is larger than anything measured at a bench (1 000 000 000 000): check the digits or take a larger unit.`,
+      problem: say`"${text}" is larger than anything measured at a bench (1 000 000 000 000): check the digits or take a larger unit.`,
     };
   }
   if (plain.replace(/\D/gu, '').replace(/^0+(?=\d)/u, '').length > mostDigits || plain.length > 2 * mostDigits) {
-    return { problem: `"${text}" has more than ${mostDigits} digits: write only those that the tool can show.` };
+    return { problem: say`"${text}" has more than ${mostDigits} digits: write only those that the tool can show.` };
   }
   const number = `${sign}${plain}`;
-  if (exponent !== undefined) return { problem: `Write the number out: ${number}.`, fix: number, number };
+  if (exponent !== undefined) return { problem: say`Write the number out: ${number}.`, fix: number, number };
   if (digits !== plain)
     return {
-      problem: `The decimal separator is a point, and thousands have no separator: write ${number}.`,
+      problem: say`The decimal separator is a point, and thousands have no separator: write ${number}.`,
       fix: number,
       number,
     };
@@ -95,7 +96,7 @@ function writtenOut(digits: string, exponent: string): string | null {
 export function readQuantity(text: string): QuantityReading {
   const match = tokenParts(text);
   if (match === null)
-    return { problem: `"${text}" is no quantity: write a number and a unit, such as 250 bar.`, of: 'number' };
+    return { problem: say`"${text}" is no quantity: write a number and a unit, such as 250 bar.`, of: 'number' };
   const number = readNumber(match.number);
   const unit = readUnit(match.unit);
   const digits = 'number' in number ? number.number : undefined;
@@ -107,7 +108,7 @@ export function readQuantity(text: string): QuantityReading {
     ...('refused' in unit ? [unit.refused] : []),
   ];
   if (problems.length === 0 && quantity !== undefined) return { quantity };
-  const problem = problems.join(' ');
+  const problem = joined(problems);
   const of = 'problem' in number ? 'number' : 'unit';
   if (quantity === undefined) return { problem, of };
   // An accepted spelling stays as typed: a fix touches only what is wrong.

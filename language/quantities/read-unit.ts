@@ -1,9 +1,10 @@
+import { type Said, say } from '../say/say.ts';
 import { nearUnits, refusedUnits } from './near-units.ts';
 import type { UnitName } from './types.ts';
 import { units } from './unit-table.ts';
 
 /** A unit; or the one that was meant, with why it is not written so; or why there is none. */
-export type UnitReading = { unit: UnitName } | { near: UnitName; why: string } | { refused: string };
+export type UnitReading = { unit: UnitName } | { near: UnitName; why: Said } | { refused: Said };
 
 /**
  * Typing differences that no eye can misread: the same sign under another code point, as keyboards, fonts and
@@ -41,21 +42,23 @@ const refusedBySpelling = new Map(refusedUnits.map((row) => [row.written, row.wh
  */
 export const judgedByCase = (spelling: string): boolean => spelling.replace(/[^A-Za-z]/gu, '').length > 1;
 
-const byLowerCase = new Map<string, UnitName>(
-  [...nearUnits.map((row): [string, UnitName] => [row.written, row.near]), ...spellings]
-    .filter(([spelling]) => judgedByCase(spelling))
-    .map(([spelling, name]) => [spelling.toLowerCase(), name]),
-);
+/** Of `mohm` and `Mohm` only the case tells which is meant. */
+const byLowerCase = new Map<string, Set<UnitName>>();
+for (const [spelling, name] of [...nearUnits.map((row): [string, UnitName] => [row.written, row.near]), ...spellings]) {
+  if (!judgedByCase(spelling)) continue;
+  const lower = spelling.toLowerCase();
+  byLowerCase.set(lower, (byLowerCase.get(lower) ?? new Set()).add(name));
+}
 
 /** Case differences that are another unit elsewhere: the message says which, so that nobody waves it through. */
-const otherMeaning: Readonly<Record<string, string>> = {
-  nm: 'nm is a nanometre',
-  mPa: 'mPa is a millipascal',
-  Mbar: 'Mbar is a million bar',
-  Mm: 'Mm is a megameter',
-  MS: 'MS is a megasiemens',
-  mS: 'mS is a millisiemens',
-  Ms: 'Ms is a megasecond',
+const otherMeaning: Readonly<Record<string, Said>> = {
+  nm: say`nm is a nanometre`,
+  mPa: say`mPa is a millipascal`,
+  Mbar: say`Mbar is a million bar`,
+  Mm: say`Mm is a megameter`,
+  MS: say`MS is a megasiemens`,
+  mS: say`mS is a millisiemens`,
+  Ms: say`Ms is a megasecond`,
 };
 
 /**
@@ -70,13 +73,17 @@ export function readUnit(text: string): UnitReading {
   if (near !== undefined) return { near: near.near, why: near.why };
   const refused = refusedBySpelling.get(typed);
   if (refused !== undefined) return { refused };
-  const otherCase = byLowerCase.get(typed.toLowerCase());
+  const [otherCase, ...others] = byLowerCase.get(typed.toLowerCase()) ?? [];
+  if (others.length > 0)
+    return {
+      refused: say`"${typed}" can be read as ${[otherCase, ...others].join(' or as ')}: upper and lower case make different units.`,
+    };
   if (otherCase !== undefined) {
     const meaning = Object.hasOwn(otherMeaning, typed) ? otherMeaning[typed] : undefined;
     return {
       near: otherCase,
-      why: `"${typed}" should be ${otherCase}: ${meaning ?? 'upper and lower case make different units'}.`,
+      why: say`"${typed}" should be ${otherCase}: ${meaning ?? say`upper and lower case make different units`}.`,
     };
   }
-  return { refused: `"${typed}" is no unit of this language.` };
+  return { refused: say`"${typed}" is no unit of this language.` };
 }

@@ -5,6 +5,7 @@ export type { UnitName };
 /** What a unit measures. Units of one kind convert into each other, units of two kinds never do. */
 export type Kind =
   | 'pressure'
+  | 'vacuum'
   | 'torque'
   | 'length'
   | 'force'
@@ -16,6 +17,9 @@ export type Kind =
   | 'flow'
   | 'speed'
   | 'stroke rate'
+  | 'frequency'
+  | 'vibration'
+  | 'acceleration'
   | 'angle'
   | 'cam angle'
   | 'drops'

@@ -24,9 +24,23 @@ describe('factors printed in NIST SP 811, Appendix B.8', () => {
     ['kgf', 'N', '9.80665', 1],
     ['in', 'mm', '25.4', 1],
     ['thou', 'µm', '25.4', 1],
+    // "acceleration of free fall, standard (gn) to meter per second squared"; "centimeter … per second squared" is 1/100.
+    ['g', 'm/s²', '9.80665', 1],
+    // "inch of mercury, conventional", counted downward.
+    ['inHg vacuum', 'kPa vacuum', '3.386389', 1],
+    ['mbar vacuum', 'kPa vacuum', '0.1', 1],
   ] as const)('1 %s is so many %s: %s', (from, to, printed, times) => {
     const digits = printed.replace('.', '').replace(/^0+/u, '').length;
     expect(atPrintedDigits(from, to, digits, times)).toBe(printed);
+  });
+
+  test('prefixes of the SI brochure, table 7: micro, milli, kilo, mega; centi', () => {
+    expect(atPrintedDigits('ms', 'µs', 4)).toBe('1000');
+    expect(atPrintedDigits('Ω', 'mΩ', 4)).toBe('1000');
+    expect(atPrintedDigits('kΩ', 'Ω', 4)).toBe('1000');
+    expect(atPrintedDigits('MΩ', 'kΩ', 4)).toBe('1000');
+    expect(atPrintedDigits('N·m', 'N·cm', 3)).toBe('100');
+    expect(atPrintedDigits('N·cm', 'cN·m', 3)).toBe('1.00');
   });
 
   test('a centistokes is 1e-6 m²/s', () => {
@@ -71,12 +85,14 @@ describe('agreement with convert-units', () => {
     'mL/min': ['l/min', 'm3/s', 1000],
     rpm: ['rpm', 'Hz', 1],
     '°': ['deg', 'deg', 1],
+    µs: ['mu', 's', 1],
+    Hz: ['Hz', 'Hz', 1],
     V: ['V', 'V', 1],
     A: ['A', 'A', 1],
     oz·in: ['oz', 'kg', 1 / 0.0254],
   };
 
-  /** convert-units has no force, torque, stiffness, viscosity, resistance, counts, rates, or small and column units. */
+  /** convert-units has no force, torque, stiffness, viscosity, resistance, acceleration, counts, rates, or small and column units. */
   const without: UnitName[] = [
     'mbar',
     'kgf/cm²',
@@ -88,6 +104,16 @@ describe('agreement with convert-units', () => {
     'lbf·in',
     'kgf·m',
     'kgf·cm',
+    'N·cm',
+    'kPa vacuum',
+    'mbar vacuum',
+    'inHg vacuum',
+    'mm/s',
+    'g',
+    'm/s²',
+    'mΩ',
+    'kΩ',
+    'MΩ',
     'µm',
     'thou',
     'N',

@@ -38,6 +38,7 @@ const gravity = exactly(980_665, 100_000);
 const ounce = exactly(45_359_237, 1_600_000_000);
 const bar = exactly(100_000);
 const kilopascal = exactly(1000);
+const inchOfMercury = gravity.mul(exactly(135_951, 10)).mul(inch);
 const psi = poundForce.div(inch.mul(inch));
 const perMinute = exactly(1, 60);
 const cubicMillimetre = exactly(1, 1_000_000_000);
@@ -50,9 +51,11 @@ const millilitre = exactly(1, 1_000_000);
  * 1 kgf = 9.806 65 N, 1 oz (mass) = 28.349 523 125 g.
  * `inHg` is the conventional inch of mercury at 0 °C (density 13 595.1 kg/m³, 3386.388 640 341 Pa) and `inH2O` the
  * conventional inch of water (density 1000 kg/m³, nominally 4 °C, 249.088 91 Pa), both at 9.806 65 m/s² (NIST SP 811, B.8).
+ * A vacuum is counted from the air downward, so it is a kind of its own: more of it is less pressure. `g` is standard gravity,
+ * 9.806 65 m/s².
  *
  * Base units: Pa, N·m, m, N, N/m, s, K, m³, m³ per stroke, m³/s, Pa/m, Pa per turn, m²/s, kg·m, V, A, Ω; speed in
- * turns per second and stroke rate in strokes per second; angles in degrees, since a radian is no exact number of them;
+ * turns per second and stroke rate in strokes per second; Hz, m/s and m/s² for what vibrates; angles in degrees, since a radian is no exact number of them;
  * counts in themselves; ratio as a plain number (1 % = 1/100).
  */
 const table = [
@@ -62,11 +65,15 @@ const table = [
   unit('MPa', 'pressure', exactly(1_000_000)),
   unit('psi', 'pressure', psi),
   unit('kgf/cm²', 'pressure', kilogramForce.mul(10_000), ['kgf/cm2']),
-  unit('inHg', 'pressure', gravity.mul(exactly(135_951, 10)).mul(inch)),
+  unit('inHg', 'pressure', inchOfMercury),
   unit('inH2O', 'pressure', gravity.mul(1000).mul(inch), ['inH₂O']),
+  unit('kPa vacuum', 'vacuum', kilopascal, ['kPa of vacuum']),
+  unit('mbar vacuum', 'vacuum', bar.mul(milli), ['mbar of vacuum']),
+  unit('inHg vacuum', 'vacuum', inchOfMercury, ['inHg of vacuum']),
 
   unit('N·m', 'torque', one, ['Nm', 'N.m']),
   unit('cN·m', 'torque', exactly(1, 100), ['cNm', 'cN.m']),
+  unit('N·cm', 'torque', exactly(1, 100), ['Ncm', 'N.cm']),
   unit('lbf·ft', 'torque', poundForce.mul(foot), ['lbf-ft', 'lbf.ft', 'lb-ft', 'lb·ft', 'lb.ft']),
   unit('lbf·in', 'torque', poundForce.mul(inch), ['lbf-in', 'lbf.in', 'lb-in', 'lb·in', 'lb.in']),
   unit('kgf·m', 'torque', kilogramForce, ['kgf-m', 'kgf.m']),
@@ -84,6 +91,7 @@ const table = [
   unit('N/mm', 'stiffness', exactly(1000)),
   unit('lbf/in', 'stiffness', poundForce.div(inch)),
 
+  unit('µs', 'time', exactly(1, 1_000_000), ['us']),
   unit('ms', 'time', milli),
   unit('s', 'time', one),
   unit('min', 'time', exactly(60)),
@@ -101,6 +109,11 @@ const table = [
 
   unit('rpm', 'speed', perMinute, ['r/min', 'rev/min']),
   unit('strokes/min', 'stroke rate', perMinute),
+
+  unit('Hz', 'frequency', one),
+  unit('mm/s', 'vibration', milli),
+  unit('g', 'acceleration', gravity),
+  unit('m/s²', 'acceleration', one, ['m/s2']),
 
   unit('°', 'angle', one, ['deg']),
   unit('cam °', 'cam angle', one, ['cam deg']),
@@ -124,7 +137,10 @@ const table = [
 
   unit('V', 'voltage', one),
   unit('A', 'current', one),
+  unit('mΩ', 'resistance', milli, ['mohm']),
   unit('Ω', 'resistance', one, ['ohm']),
+  unit('kΩ', 'resistance', exactly(1000), ['kohm']),
+  unit('MΩ', 'resistance', exactly(1_000_000), ['Mohm']),
 
   unit('%', 'ratio', exactly(1, 100)),
 ];

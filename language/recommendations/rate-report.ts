@@ -3,6 +3,7 @@ import { quantityOf } from '../engineering/measured.ts';
 import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import { formatNumber, formatQuantity, unitOf } from '../quantities/index.ts';
+import { english } from '../say/say.ts';
 import { type FittedRate, fittedRates, type Slip } from './fitted-rate.ts';
 
 /** Significant digits of a fitted rate, and of its error: more would look like knowledge. */
@@ -19,9 +20,11 @@ export function rateLines(procedure: Procedure, jobs: readonly Job[]): string[] 
 }
 
 function linesOf(procedure: Procedure, { choice, numbers, given, unit, fit, slips, jobs }: FittedRate): string[] {
-  const part = partsWords(
-    procedure,
-    choice.parts.map(({ name }) => name),
+  const part = english(
+    partsWords(
+      procedure,
+      choice.parts.map(({ name }) => name),
+    ),
   );
   const head = `${choice.test} by ${part}${numbers === null ? '' : `, ${numbers.join(', ')}`}`;
   const left = slips.map((slip) => slipWords(choice.test, slip));

@@ -1,3 +1,4 @@
+import type { Condition, Wording } from '../model/plan.ts';
 import type {
   Action,
   Choice,
@@ -15,6 +16,7 @@ import type { Allow, Source } from '../model/source.ts';
 import { partGateId, testGateId } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 import type { Limit, Quantity } from '../quantities/types.ts';
+import { noPlan, type PlanDraft, planOf } from './plans.ts';
 
 export type Draft<T> = { -readonly [key in keyof T]: T[key] };
 
@@ -34,6 +36,7 @@ export interface Said extends Draft<TestFigures> {
   gas: 'air' | 'vacuum' | null;
   gauge: 'shut' | 'open' | null;
   text: string | null;
+  wordsAfter: Action['wordsAfter'];
   reading: string;
   sourceText: string | null;
   marking: readonly ('number' | 'serial')[];
@@ -53,6 +56,10 @@ export interface Said extends Draft<TestFigures> {
   reject: string | null;
   verdicts: readonly Verdict[];
   at: Limit | null;
+  figures: readonly Condition[];
+  title: string | null;
+  wording: Wording;
+  plan: PlanDraft;
   spread: Limit | null;
   conditions: readonly string[];
   onFail: readonly FailEntry[];
@@ -85,6 +92,7 @@ export function sayNothing(source: Source): Said {
     gauge: null,
     text: null,
     reading: '',
+    wordsAfter: [],
     sourceText: null,
     marking: none,
     choose: null,
@@ -103,6 +111,10 @@ export function sayNothing(source: Source): Said {
     reject: null,
     verdicts: none,
     at: null,
+    figures: none,
+    title: null,
+    wording: { form: 'any' },
+    plan: noPlan(),
     spread: null,
     conditions: none,
     onFail: none,
@@ -125,7 +137,7 @@ export function sayNothing(source: Source): Said {
 
 /** What a step is, of its verb and of what was said: each verb has its own fields, and no others. */
 export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' | 'only' | 'call'>): Step {
-  const { source, objects, tools, air, gas, text, sourceText, takes, note, dangers, allow } = said;
+  const { source, objects, tools, air, gas, text, wordsAfter, sourceText, takes, note, dangers, allow } = said;
   const base = {
     source,
     objects,
@@ -133,6 +145,7 @@ export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' 
     air,
     gas,
     text,
+    wordsAfter,
     sourceText,
     takes,
     note,
@@ -148,7 +161,8 @@ export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' 
   };
   const { all, withObjects, fluid, holder, station, count, bath, limit, gauge, conditions, at, readyToFit } = said;
   const looked = { gauge, conditions };
-  const onTester = { ...looked, station, at };
+  const plan = planOf(said.plan);
+  const onTester = { ...looked, station, at, figures: said.figures, plan };
   switch (verb) {
     case 'receive':
     case 'tag':
@@ -232,6 +246,8 @@ export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' 
       const { reading, asFound, asLeft } = said;
       return { ...base, verb, ...onTester, reading, asFound, asLeft };
     }
+    case 'record':
+      return { ...base, verb, reading: said.reading, title: said.title, wording: said.wording, plan };
     case 'set':
       return { ...base, verb, ...onTester, limit, reading: said.reading, gate: testGate(verb, said) };
     case 'test': {

@@ -30,6 +30,7 @@ const statements: ReadonlySet<string> = new Set([
   'CleanHoles',
   'TestStep',
   'AcrossStep',
+  'RecordStep',
   'Call',
   'Stage',
   'Repair',

@@ -1,5 +1,6 @@
 import type { AstNode } from 'langium';
 import type { Source } from '../model/source.ts';
+import { joined, type Said, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
@@ -61,7 +62,7 @@ function madeBody(context: Context, node: ast.Procedure, scope: Scope, known: Ma
     for (const patch of patches)
       context.syntax(
         'patch-without-effect',
-        'There is nothing to patch: this procedure is not written like another.',
+        say`There is nothing to patch: this procedure is not written like another.`,
         context.source(patch),
       );
     return { blocks: own, sequences, hazards };
@@ -100,7 +101,7 @@ function patchAll(context: Context, blocks: readonly BodyBlock[], patches: reado
     if (earlier !== undefined)
       context.syntax(
         'patch-without-effect',
-        'Two patches touch the same step: it would not be clear which comes first. Combine them into one.',
+        say`Two patches touch the same step: it would not be clear which comes first. Combine them into one.`,
         context.source(patch),
       );
     touched.set(target, context.source(patch));
@@ -122,7 +123,7 @@ function patchAll(context: Context, blocks: readonly BodyBlock[], patches: reado
     if (!whole.has(name)) return touch(target, patch);
     context.syntax(
       'patch-without-effect',
-      `This step is in ${name}, which another patch replaces or deletes: this patch would change nothing. Delete it, or put its steps there.`,
+      say`This step is in ${name}, which another patch replaces or deletes: this patch would change nothing. Delete it, or put its steps there.`,
       context.source(patch),
     );
     return false;
@@ -202,8 +203,8 @@ function patchStep(
     context.syntax(
       'no-such-step',
       only === undefined
-        ? `No step is called “${words}”. ${nearestStep(original, address)}`
-        : `${found.length} steps are called “${words}”. Say which: add the stage (in build), or (2) for the second.`,
+        ? say`No step is called “${words}”. ${nearestStep(original, address)}`
+        : say`${found.length} steps are called “${words}”. Say which: add the stage (in build), or (2) for the second.`,
       context.source(address),
     );
     return [...blocks];
@@ -232,15 +233,18 @@ function patchStep(
 }
 
 /** What an address may have meant: the same verb with a like object, or how a step is named. */
-function nearestStep(blocks: readonly BodyBlock[], address: ast.Address): string {
+function nearestStep(blocks: readonly BodyBlock[], address: ast.Address): Said {
   const verb = verbOf(address.verb);
   const objects = blocks
     .flatMap((block) => flat(block.lines))
     .flatMap((step) => (verbOfStep(step) === verb ? (firstName(step) ?? []) : []));
   const near = address.object === undefined ? [] : nearest(pathText(address.object), objects);
   return near.length > 0
-    ? `Did you mean ${near.map((object) => `${address.verb} ${object}`).join(' or ')}?`
-    : 'A step is named by its verb, its first object and the stage: torque nut in build.';
+    ? say`Did you mean ${joined(
+        near.map((object) => `${address.verb} ${object}`),
+        say` or `,
+      )}?`
+    : say`A step is named by its verb, its first object and the stage: torque nut in build.`;
 }
 
 /** The steps that an address fits. */
@@ -275,6 +279,8 @@ function verbOfStep(step: ast.Step): string | null {
       return 'test';
     case 'AcrossStep':
       return 'across';
+    case 'RecordStep':
+      return 'record';
     default:
       return null;
   }

@@ -1,5 +1,6 @@
 import type { AstNode } from 'langium';
 import type { Source } from '../model/source.ts';
+import type { Said } from '../say/say.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { placeOf, rangeBetween, tokensOf } from '../syntax/place.ts';
 import type { CorrectableCode, ProblemCode } from '../syntax/problem-code.ts';
@@ -9,7 +10,7 @@ import { firstNamed } from './first-named.ts';
 
 /** What led to text that is written elsewhere: the call of a sequence, a `like`. */
 export interface ExpandedFrom {
-  readonly message: string;
+  readonly message: Said;
   readonly source: Source;
 }
 
@@ -23,7 +24,7 @@ export type ResolveProblem =
   | {
       readonly kind: 'syntax';
       readonly code: ProblemCode;
-      readonly message: string;
+      readonly message: Said;
       readonly source: Source;
       readonly replacement?: string | undefined;
       readonly from?: ExpandedFrom | undefined;
@@ -59,7 +60,7 @@ export interface Reference {
 /** A declaration that could not be made plain data, because something threw: a defect of the tool. */
 export interface Defect {
   /** What threw, as the subject of a sentence. */
-  readonly what: string;
+  readonly what: Said;
   readonly source: Source;
   readonly error: unknown;
 }
@@ -108,7 +109,7 @@ export class Context {
   }
 
   /** Does something for a declaration; what it throws costs that declaration alone. */
-  attempt<T>(what: string, node: AstNode, work: () => T): T | null {
+  attempt<T>(what: Said, node: AstNode, work: () => T): T | null {
     try {
       return work();
     } catch (error) {
@@ -160,7 +161,7 @@ export class Context {
   }
 
   /** What cannot be read, or has no meaning where it is. `written`: the replacement is a guess at what this word means. */
-  syntax<Code extends ProblemCode>(code: Code, message: string, source: Source, ...correction: Correction<Code>) {
+  syntax<Code extends ProblemCode>(code: Code, message: Said, source: Source, ...correction: Correction<Code>) {
     const [replacement, written] = correction;
     const guess = written === undefined ? {} : { written };
     this.problems.push({ kind: 'syntax', code, message, source, replacement, ...guess, from: this.from });

@@ -1,5 +1,6 @@
 import { type DangerFact, dangers } from '../model/danger.ts';
 import type { Source } from '../model/source.ts';
+import { say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
 
@@ -17,8 +18,8 @@ export function withDanger(
   context.syntax(
     other.denied === node.denied ? 'written-twice' : 'two-ways-at-once',
     other.denied === node.denied
-      ? `${danger} is written twice here. Delete one.`
-      : `Both ${danger} and not ${danger} are written here: the sheet cannot warn of it and leave the caution out. Keep the one that is true.`,
+      ? say`${danger} is written twice here. Delete one.`
+      : say`Both ${danger} and not ${danger} are written here: the sheet cannot warn of it and leave the caution out. Keep the one that is true.`,
     source,
   );
   // Said both ways, it is warned of.

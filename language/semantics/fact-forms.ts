@@ -58,7 +58,7 @@ export const factForms: { readonly [word in FactWord]: FactForm } = {
     goesOn: { word: 'serial', brings: 'label' },
   },
   core: {
-    example: 'core returned, or core scrapped by "…" on 2026-11-05',
+    example: 'core returned',
     needs: ['name'],
     may: ['by', 'on', 'text'],
     names: ['returned', 'scrapped', 'kept'],

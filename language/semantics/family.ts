@@ -1,13 +1,16 @@
 import { type DrawnAs, drawnAs } from '../model/drawn-as.ts';
 import type { Adjuster, Face, Family, Joint, Part, Port } from '../model/family.ts';
+import type { Places } from '../model/plan.ts';
 import type { NameUse } from '../model/source.ts';
 import { amount, formatQuantity, kindOfUnit, type Quantity } from '../quantities/index.ts';
+import { joined, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { allowsWithin, lowerAllow } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
 import { lowerMeasure, lowerNumber, lowerQuantity } from './limits.ts';
+import { placesOf } from './plans.ts';
 import { named } from './shop.ts';
 import { lowerSolidBolt } from './solid-bolt.ts';
 import { unreadLine } from './unread.ts';
@@ -18,13 +21,15 @@ const mostCylinders = 32;
 export function lowerFamily(context: Context, node: ast.Family): Family {
   const items = <T extends ast.FamilyItem>(type: T['$type']) => node.items.filter((item) => item.$type === type) as T[];
   for (const item of items<ast.Unread>('Unread')) {
-    unreadLine(context, item, ['part', 'face', 'port', 'joint', 'adjuster', 'proven', 'always']);
+    unreadLine(context, item, ['part', 'places', 'face', 'port', 'joint', 'adjuster', 'proven', 'always']);
   }
-  const parts = partsOf(context, items<ast.Part>('Part'));
+  const places = placesOf(context, items<ast.Places>('Places'));
+  const parts = partsOf(context, items<ast.Part>('Part'), places);
   const ports = items<ast.Port>('Port').flatMap((port) => portsOf(context, port, parts));
   const family = {
     ...named(context, node),
     parts,
+    places,
     faces: facesOf(context, items<ast.Face>('Face'), parts),
     ports,
     joints: items<ast.Joint>('Joint').flatMap((joint) => jointsOf(context, joint, parts, ports)),
@@ -65,10 +70,10 @@ function findParts(context: Context, parts: readonly Part[], ref: ast.NameRef): 
   return found;
 }
 
-function partsOf(context: Context, nodes: readonly ast.Part[]): Part[] {
+function partsOf(context: Context, nodes: readonly ast.Part[], places: readonly Places[]): Part[] {
   const declared = nodes.flatMap((node) => {
     const each = node.facts.find((fact) => fact.$type === 'PartEach') as ast.PartEach | undefined;
-    const positions = each === undefined ? [null] : positionsOf(context, each);
+    const positions = each === undefined ? [null] : positionsOf(context, each, places);
     return positions.map((position) => ({ node, part: bareParts(context, node, position) }));
   });
   const parts = context.unique(
@@ -80,14 +85,25 @@ function partsOf(context: Context, nodes: readonly ast.Part[]): Part[] {
     .map(({ node, part }) => withRelations(context, node, part, parts));
 }
 
-function positionsOf(context: Context, each: ast.PartEach): (number | null)[] {
-  const ends = (['low', 'high'] as const).map((end) => lowerNumber(context, each, end, each[end]));
+function positionsOf(context: Context, each: ast.PartEach, places: readonly Places[]): (number | null)[] {
+  const { low: from, high: to } = each;
+  if (from === undefined || to === undefined) {
+    const listed = places.find(({ name }) => name === 'cylinder');
+    if (listed !== undefined) return listed.places.map(({ name }) => Number(name));
+    context.syntax(
+      'wrong-use-of-name',
+      say`The family lists no cylinders, so nobody knows how many of these there are. Write places cylinder 1..6 in the family, or for each cylinder 1..6 here.`,
+      context.source(each),
+    );
+    return [null];
+  }
+  const ends = [lowerNumber(context, each, 'low', from), lowerNumber(context, each, 'high', to)];
   if (ends.includes(null)) return [null];
   const [low, high] = ends.map(Number) as [number, number];
   if (!Number.isInteger(low) || !Number.isInteger(high) || low < 1 || high < low || high - low >= mostCylinders) {
     context.syntax(
       'impossible-figure',
-      `Cylinders are counted up from a whole number, at most ${mostCylinders} of them: write, for example, 1..6.`,
+      say`Cylinders are counted up from a whole number, at most ${mostCylinders} of them: write, for example, 1..6.`,
       context.source(each),
     );
     return [null];
@@ -115,6 +131,9 @@ function bareParts(context: Context, node: ast.Part, position: number | null): P
     marks: null,
     chosenFrom: null,
     renewed: false,
+    usedOnce: false,
+    film: null,
+    neverIn: [],
     heldIn: null,
     suppliedLoose: false,
     readyToFit: false,
@@ -164,17 +183,25 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
         part.chosenFrom = fact.stock.name;
         break;
       case 'PartTrait':
-        if (fact.trait === 'renewed') part.renewed = true;
-        else if (fact.trait === 'supplied') part.suppliedLoose = true;
+        if (fact.trait === 'renewed') {
+          part.renewed = true;
+          part.usedOnce = !fact.rebuild;
+        } else if (fact.trait === 'supplied') part.suppliedLoose = true;
         else part.readyToFit = true;
+        break;
+      case 'PartFilm':
+        part.film = fact.film ?? fact.fluid ?? null;
+        break;
+      case 'PartNever':
+        part.neverIn = [...part.neverIn, ...fact.fluids];
         break;
       case 'PartAllow':
         part.allow = [...part.allow, lowerAllow(context, fact.allow)];
         break;
       case 'PartBinds':
         part.bindsOver = lowerMeasure(context, fact, 'limit', fact.limit, {
-          what: `What ${part.base} binds over`,
-          why: 'no shim over it is given out',
+          what: say`What ${part.base} binds over`,
+          why: say`no shim over it is given out`,
           like: 'binds over 1.90 mm',
           kind: 'length',
         });
@@ -205,8 +232,8 @@ function shapeNamed(context: Context, ref: ast.NameRef): DrawnAs | null {
   context.syntax(
     'unknown-word',
     near.length > 0
-      ? `Nothing can be drawn as ${ref.name}. Did you mean ${near.join(' or ')}?`
-      : `Nothing can be drawn as ${ref.name}. Write one of ${drawnAs.join(', ')}, or delete it: the drawing then has a plain turned piece.`,
+      ? say`Nothing can be drawn as ${ref.name}. Did you mean ${joined(near, say` or `)}?`
+      : say`Nothing can be drawn as ${ref.name}. Write one of ${drawnAs.join(', ')}, or delete it: the drawing then has a plain turned piece.`,
     context.source(ref),
     near.length === 1 ? near[0] : undefined,
     ref.name,
@@ -258,7 +285,7 @@ function facesOf(context: Context, nodes: readonly ast.Face[], parts: readonly P
       if (other.meets !== null && other.meets !== face.id) {
         context.syntax(
           'written-twice',
-          `${other.id} already meets ${other.meets}: a face meets one other face.`,
+          say`${other.id} already meets ${other.meets}: a face meets one other face.`,
           context.source(node.meets!),
         );
         continue;
@@ -276,7 +303,7 @@ function pathParts(context: Context, path: ast.Path, parts: readonly Part[]): Pa
   if (path.tail === undefined) {
     context.syntax(
       'wrong-use-of-name',
-      `A face belongs to a part: write, for example, body.${path.head}.`,
+      say`A face belongs to a part: write, for example, body.${path.head}.`,
       context.source(path),
     );
     return [];
@@ -353,7 +380,7 @@ function screwRateOf(context: Context, node: ast.Adjuster, text: string): Quanti
   if (rate === null || (kindOfUnit(rate.unit) === 'screw rate' && amount(rate).compare(0) > 0)) return rate;
   context.syntax(
     kindOfUnit(rate.unit) === 'screw rate' ? 'impossible-figure' : 'unit-of-another-kind',
-    `${formatQuantity(rate)} does not say how much one turn in adds. Write a pressure per turn, above zero, such as 25 bar per turn. If a turn out raises it, leave the rate out and say so in a note.`,
+    say`${formatQuantity(rate)} does not say how much one turn in adds. Write a pressure per turn, above zero, such as 25 bar per turn. If a turn out raises it, leave the rate out and say so in a note.`,
     context.source(node, 'rate'),
   );
   return null;

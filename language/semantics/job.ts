@@ -1,5 +1,6 @@
 import type { AstNode } from 'langium';
 import type { FactResult, Job, Unit } from '../model/job.ts';
+import { type Said, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
 import { lowerNumber } from './limits.ts';
@@ -28,7 +29,7 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
   if (of === undefined) {
     context.syntax(
       'head-incomplete',
-      `Job ${name} does not say which procedure it follows: add of PROCEDURE to its head.`,
+      say`Job ${name} does not say which procedure it follows: add of PROCEDURE to its head.`,
       source,
     );
     return null;
@@ -42,7 +43,7 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
     if (scope.isDeclared('Procedure', called))
       context.syntax(
         'head-incomplete',
-        `Job ${name} is not checked: ${called} cannot be read yet. Correct what is reported there first.`,
+        say`Job ${name} is not checked: ${called} cannot be read yet. Correct what is reported there first.`,
         context.source(of.procedure),
       );
     else context.isUnknown(called, 'procedure', scope.nearest(called, 'Procedure'), context.source(of.procedure));
@@ -52,7 +53,7 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
   if (shop !== null && shop.name !== procedure.shop.name)
     context.syntax(
       'job-mismatch',
-      `Job ${name} is at ${shop.name}, and ${procedure.name} is written for ${procedure.shop.name}: its tools and stations are those of that shop. Write ${procedure.shop.name}, or name a procedure for ${shop.name}.`,
+      say`Job ${name} is at ${shop.name}, and ${procedure.name} is written for ${procedure.shop.name}: its tools and stations are those of that shop. Write ${procedure.shop.name}, or name a procedure for ${shop.name}.`,
       context.source(at!.shop),
       procedure.shop.name,
     );
@@ -61,7 +62,7 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
   if (written !== null && procedure.revision !== null && written !== procedure.revision) {
     context.syntax(
       'job-mismatch',
-      `Job ${name} is for revision ${written}, but ${procedure.name} is at revision ${procedure.revision}. Print from the revision that the job was taken in under, or write ${procedure.revision}.`,
+      say`Job ${name} is for revision ${written}, but ${procedure.name} is at revision ${procedure.revision}. Print from the revision that the job was taken in under, or write ${procedure.revision}.`,
       context.source(revision!, 'revision'),
       procedure.revision,
     );
@@ -85,7 +86,9 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
     of: procedure.name,
     revision: written ?? procedure.revision,
     customer:
-      customer?.text === undefined ? null : said(context, customer, customer.text, 'Write whose it is: customer "…".'),
+      customer?.text === undefined
+        ? null
+        : said(context, customer, customer.text, say`Write whose it is: customer "…".`),
     received: came,
     order: order?.order === undefined ? null : unquoted(order.order),
     intake: intakeOf(context, node, procedure),
@@ -105,14 +108,14 @@ function intakeOf(context: Context, node: ast.Job, procedure: Signature): FactRe
     if (result.form !== 'fact')
       context.syntax(
         'result-unreadable',
-        'This belongs to a unit: the intake is for what holds for the whole job. Write it under its unit.',
+        say`This belongs to a unit: the intake is for what holds for the whole job. Write it under its unit.`,
         result.source,
       );
   const [first] = lines;
   if (notes.length > 0 && first !== undefined)
     context.syntax(
       'result-unreadable',
-      'A note belongs to a unit. Write it there, or as complaint "…".',
+      say`A note belongs to a unit. Write it there, or as complaint "…".`,
       context.source(first),
     );
   return results.filter((one) => one.form === 'fact');
@@ -131,13 +134,13 @@ function unitOf(context: Context, node: ast.Unit, procedure: Signature): Unit {
       context,
       line ?? node,
       hold,
-      'Write why it is on hold: on hold "…". The certificate shows it to the customer.',
+      say`Write why it is on hold: on hold "…". The certificate shows it to the customer.`,
     );
   const place = lowerNumber(context, node, 'place', node.place);
   if (place !== null && !/^[1-9]\d*$/u.test(place))
     context.syntax(
       'impossible-figure',
-      `Units are counted 1, 2, 3 …, and ${place} is not such a number: the sheet and the certificate name a unit by it. Write its place in the set.`,
+      say`Units are counted 1, 2, 3 …, and ${place} is not such a number: the sheet and the certificate name a unit by it. Write its place in the set.`,
       context.source(node, 'place'),
     );
   const written = [
@@ -160,7 +163,7 @@ function unitOf(context: Context, node: ast.Unit, procedure: Signature): Unit {
 /** Its serial, or why it has none. */
 function serialOf(context: Context, node: ast.Unit): Pick<Unit, 'serial' | 'noSerial'> {
   const { serial, noSerial } = node;
-  const none = 'Write why it has none: serial none "ground off". Nothing else leads from the unit to its papers.';
+  const none = say`Write why it has none: serial none "ground off". Nothing else leads from the unit to its papers.`;
   if (serial === 'none') {
     const why = said(context, node, noSerial ?? '', none);
     return { serial: null, noSerial: why };
@@ -168,16 +171,16 @@ function serialOf(context: Context, node: ast.Unit): Pick<Unit, 'serial' | 'noSe
   if (noSerial !== undefined)
     context.syntax(
       'result-unreadable',
-      `There are words after the serial ${serial}, and they would not be printed. Write them as a note, or serial none "${noSerial}" where it has none.`,
+      say`There are words after the serial ${serial!}, and they would not be printed. Write them as a note, or serial none "${noSerial}" where it has none.`,
       context.source(node, 'noSerial'),
     );
   if (serial === undefined) return { serial: null, noSerial: null };
-  const empty = 'The serial is empty. Write what is on the body, or serial none "…" and why.';
+  const empty = say`The serial is empty. Write what is on the body, or serial none "…" and why.`;
   return { serial: said(context, node, serial, empty), noSerial: null };
 }
 
 /** Words that were written; null: there is nothing in them, which is reported. */
-function said(context: Context, node: AstNode, text: string, problem: string): string | null {
+function said(context: Context, node: AstNode, text: string, problem: Said): string | null {
   const words = unquoted(text).trim();
   if (words !== '') return unquoted(text);
   context.syntax('result-unreadable', problem, context.source(node));
@@ -191,7 +194,7 @@ function sameSerials(context: Context, units: readonly Unit[]) {
     if (first === undefined || units.indexOf(first) === index) continue;
     context.syntax(
       'written-twice',
-      `Units ${first.place} and ${place} have the same serial, ${serial}: nobody could say later which readings belong to which. Read it again from both bodies.`,
+      say`Units ${first.place} and ${place} have the same serial, ${serial!}: nobody could say later which readings belong to which. Read it again from both bodies.`,
       source,
     );
   }
@@ -203,7 +206,7 @@ function doneEarlier(context: Context, units: readonly Unit[], received: string)
     if (result.form === 'done' && result.on !== null && result.on < received)
       context.syntax(
         'wrong-date',
-        `Done on ${result.on}, and the job was received on ${received}: one of the two dates is wrong. Correct it.`,
+        say`Done on ${result.on}, and the job was received on ${received}: one of the two dates is wrong. Correct it.`,
         result.source,
       );
 }

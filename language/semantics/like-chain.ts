@@ -1,3 +1,4 @@
+import { say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
 import type { Scope } from './scope.ts';
@@ -24,7 +25,7 @@ export function hasBeginning(context: Context, node: ast.Procedure, scope: Scope
   if (scope.isOneTooMany(node)) {
     context.syntax(
       'endless-steps',
-      `More than ${mostLike} procedures are like ${like.name}, and ${node.name} is not checked. Variants that differ only in their figures are part numbers of one procedure: write number and its lines.`,
+      say`More than ${mostLike} procedures are like ${like.name}, and ${node.name} is not checked. Variants that differ only in their figures are part numbers of one procedure: write number and its lines.`,
       context.source(like),
     );
     return false;
@@ -36,7 +37,7 @@ export function hasBeginning(context: Context, node: ast.Procedure, scope: Scope
     if (next !== undefined && base === null) {
       context.syntax(
         'head-incomplete',
-        `${node.name} is not checked: it takes its steps from ${chain.at(-1)!.name}, which is like ${next}, and there is no procedure of that name. Correct it there.`,
+        say`${node.name} is not checked: it takes its steps from ${chain.at(-1)!.name}, which is like ${next}, and there is no procedure of that name. Correct it there.`,
         context.source(like),
       );
       return false;
@@ -48,7 +49,7 @@ export function hasBeginning(context: Context, node: ast.Procedure, scope: Scope
       const words = ring.slice(1).map((name, index) => `${ring[index]} is like ${name}`);
       context.syntax(
         'endless-steps',
-        `${words.join(', ')}: a ring of like has no beginning, so ${node.name} has no steps to check or print. Write out the steps of one of them.`,
+        say`${words.join(', ')}: a ring of like has no beginning, so ${node.name} has no steps to check or print. Write out the steps of one of them.`,
         context.source(like),
       );
       return false;
@@ -57,7 +58,7 @@ export function hasBeginning(context: Context, node: ast.Procedure, scope: Scope
     if (chain.length - 1 > longestChain) {
       context.syntax(
         'endless-steps',
-        `${node.name} is like ${like.name}, and so on through more than ${longestChain} procedures: nobody can follow that, and it is not checked. Make it like a procedure that is written out.`,
+        say`${node.name} is like ${like.name}, and so on through more than ${longestChain} procedures: nobody can follow that, and it is not checked. Make it like a procedure that is written out.`,
         context.source(like),
       );
       return false;

@@ -11,6 +11,7 @@ import {
   window,
 } from '../quantities/index.ts';
 import type { Figure, Kind, Limit, NominalLimit, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
+import { type Filling, type Said, say, term } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { textOf } from '../syntax/place.ts';
 import type { ProblemCode } from '../syntax/problem-code.ts';
@@ -60,14 +61,14 @@ export function lowerCount(
   node: AstNode,
   property: string,
   text: string,
-  { least, like }: { readonly least: number; readonly like: string },
+  { least, like }: { readonly least: number; readonly like: Filling },
 ): number | null {
   const number = lowerNumber(context, node, property, text);
   if (number === null) return null;
   if (/^\d{1,6}$/u.test(number) && Number(number) >= least) return Number(number);
   context.syntax(
     'impossible-figure',
-    `${number} is not a count: write a whole number, at least ${least}, such as ${like}.`,
+    say`${number} is not a count: write a whole number, at least ${least}, such as ${like}.`,
     context.source(node, property),
   );
   return null;
@@ -76,9 +77,9 @@ export function lowerCount(
 /** What a figure must be that is over nothing: in words, with the reason, and how it is written. */
 export interface Wanted {
   /** `The length of TW-80` */
-  readonly what: string;
-  readonly why: string;
-  readonly like: string;
+  readonly what: Said;
+  readonly why: Said;
+  readonly like: Filling;
   /** Null: any kind. */
   readonly kind: Kind | null;
 }
@@ -96,13 +97,13 @@ export function lowerMeasure(
   const own = kindOfUnit(figure.unit);
   const wrong =
     kind !== null && own !== kind
-      ? `${what} is a ${kind}, and ${formatQuantity(figure)} is a ${own}`
+      ? say`${what} is a ${term(kind)}, and ${formatQuantity(figure)} is a ${term(own)}`
       : decimalValue(figure.number).compare(0) <= 0
-        ? `${what} cannot be ${formatQuantity(figure)}`
+        ? say`${what} cannot be ${formatQuantity(figure)}`
         : null;
   if (wrong === null) return figure;
   const code = kind !== null && own !== kind ? 'unit-of-another-kind' : 'impossible-figure';
-  context.syntax(code, `${wrong}: ${why}. Write, for example, ${like}.`, context.source(node, property));
+  context.syntax(code, say`${wrong}: ${why}. Write, for example, ${like}.`, context.source(node, property));
   return null;
 }
 
@@ -129,14 +130,14 @@ export function lowerLimit(context: Context, node: ast.Limit | undefined): Limit
   const figure = formatQuantity(end);
   context.syntax(
     'impossible-figure',
-    `${whole === figure ? whole : `${whole} reaches ${figure}`}: ${why}. Check the number, its sign and its unit.`,
+    say`${whole === figure ? whole : say`${whole} reaches ${figure}`}: ${why}. Check the number, its sign and its unit.`,
     context.source(node),
   );
   return null;
 }
 
 /** A limit of a difference or of what is given (a spread, air, a stretch): all of it is over nothing. */
-export function lowerAmount(context: Context, node: ast.Limit | undefined, what: string): Limit | null {
+export function lowerAmount(context: Context, node: ast.Limit | undefined, what: Said): Limit | null {
   const limit = lowerLimit(context, node);
   if (node === undefined || limit === null || limit.form === 'tolerance') return limit;
   const { low, high, nominal } = window(limit);
@@ -145,7 +146,7 @@ export function lowerAmount(context: Context, node: ast.Limit | undefined, what:
   if (!isNothing && (bottom === null || decimalValue(bottom.number).compare(0) >= 0)) return limit;
   context.syntax(
     'impossible-figure',
-    `${what} of ${formatLimit(limit)} makes no sense: it must be more than zero. Check the number and its sign.`,
+    say`${what} of ${formatLimit(limit)} makes no sense: it must be more than zero. Check the number and its sign.`,
     context.source(node),
   );
   return null;
@@ -153,11 +154,11 @@ export function lowerAmount(context: Context, node: ast.Limit | undefined, what:
 
 /** How far the units of a set may be apart: an upper end is what it is. */
 export function lowerSpread(context: Context, node: ast.Limit): Limit | null {
-  const limit = lowerAmount(context, node, 'A spread');
+  const limit = lowerAmount(context, node, say`A spread`);
   if (limit === null || window(limit).high !== null) return limit;
   context.syntax(
     'wrong-form-of-limit',
-    `A spread of ${formatLimit(limit)} has no upper end, so every set passes. Write the most that the units may differ: spread at most 5 bar.`,
+    say`A spread of ${formatLimit(limit)} has no upper end, so every set passes. Write the most that the units may differ: spread at most 5 bar.`,
     context.source(node),
   );
   return null;
@@ -193,7 +194,7 @@ export function lowerRange(context: Context, node: ast.Limit): RangeLimit | null
   if (limit === null) return null;
   const wrong =
     limit.form !== 'range'
-      ? (['wrong-form-of-limit', 'A range has two ends: write, for example, 16..80 N·m.'] as const)
+      ? (['wrong-form-of-limit', say`A range has two ends: write, for example, 16..80 N·m.`] as const)
       : wrongScale(limit);
   if (wrong === null) return limit as RangeLimit;
   context.syntax(...wrong, context.source(node));
@@ -201,23 +202,23 @@ export function lowerRange(context: Context, node: ast.Limit): RangeLimit | null
 }
 
 /** A scale that goes nowhere; null: it is one. */
-function wrongScale({ low, high }: RangeLimit): readonly [ProblemCode, string] | null {
+function wrongScale({ low, high }: RangeLimit): readonly [ProblemCode, Said] | null {
   const written = formatLimit({ form: 'range', low, high });
   switch (compare(low, high)) {
     case null:
       return [
         'unit-of-another-kind',
-        `${written} goes from a ${kindOfUnit(low.unit)} to a ${kindOfUnit(high.unit)}: a scale has one kind of unit. Write both ends in the same unit.`,
+        say`${written} goes from a ${term(kindOfUnit(low.unit))} to a ${term(kindOfUnit(high.unit))}: a scale has one kind of unit. Write both ends in the same unit.`,
       ];
     case 0:
       return [
         'impossible-figure',
-        `${written} has no length, and nothing can be read on such a scale. Write both ends, such as 16..80 N·m.`,
+        say`${written} has no length, and nothing can be read on such a scale. Write both ends, such as 16..80 N·m.`,
       ];
     case 1:
       return [
         'impossible-figure',
-        `${written} goes down: a scale is written from its lower end up. Write ${formatLimit({ form: 'range', low: high, high: low })} if that is what you mean, and check the digits.`,
+        say`${written} goes down: a scale is written from its lower end up. Write ${formatLimit({ form: 'range', low: high, high: low })} if that is what you mean, and check the digits.`,
       ];
     case -1:
       return null;
@@ -230,7 +231,7 @@ export function lowerToleranceOnly(context: Context, node: ast.Limit): Tolerance
   if (limit === null || limit.form === 'tolerance') return limit;
   context.syntax(
     'wrong-form-of-limit',
-    'A standing tolerance has no nominal value: write, for example, ±10 %.',
+    say`A standing tolerance has no nominal value: write, for example, ±10 %.`,
     context.source(node),
   );
   return null;
@@ -271,7 +272,7 @@ function tolerances(context: Context, node: ast.Tolerance | undefined, nominal: 
   if (node.plus === undefined || node.minus === undefined) {
     context.syntax(
       'wrong-form-of-limit',
-      `A tolerance has two sides: write ${node.plus === undefined ? `+0 -${node.minus}` : `+${node.plus} -0`} where the other side is nothing, or ±${node.plus ?? node.minus}.`,
+      say`A tolerance has two sides: write ${node.plus === undefined ? say`+0 -${node.minus!}` : say`+${node.plus} -0`} where the other side is nothing, or ±${node.plus ?? node.minus!}.`,
       context.source(node),
     );
   }

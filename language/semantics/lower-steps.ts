@@ -18,6 +18,7 @@ import { readingOf } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 import { formatQuantity, kindOf, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
+import { say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { stepWords } from '../syntax/keywords.ts';
 import { nearest } from '../syntax/nearest.ts';
@@ -35,6 +36,7 @@ import { lowerAmount, lowerCount, lowerLimit, lowerMeasure, lowerQuantity, lower
 import { keptLayout, type Layout, type Lookup, layoutOf, type Memo, sameLayout } from './memo.ts';
 import { lowerPasses } from './passes.ts';
 import { phraseOfItem, phrasesOf } from './phrase-of.ts';
+import { checkPlan, lowerConditions, lowerEach, lowerFrom, lowerPoint, lowerWording, lowerWorkedOut } from './plans.ts';
 import type { Scope, Sequences } from './scope.ts';
 import { synonymMessage, synonyms } from './synonyms.ts';
 import { unreadLine } from './unread.ts';
@@ -245,6 +247,8 @@ export class StepLowering {
         return [this.single(node, 'clean-holes', node.clauses, node.objects, place)];
       case 'TestStep':
         return [this.single(node, 'test', node.clauses, [], place)];
+      case 'RecordStep':
+        return [this.single(node, 'record', node.clauses, [], place)];
       case 'AcrossStep':
         return [this.single(node, 'across', node.clauses, [], place)];
     }
@@ -288,9 +292,21 @@ export class StepLowering {
       if (partsNamed(parts, name).length > 0 || ports.some((port) => port.name === name)) {
         this.context.syntax(
           'unknown-word',
-          `${name} is not a step: it is ${partsNamed(parts, name).length > 0 ? 'a part' : 'a port'} of the family. Put a comma before it if it belongs to the list, or a verb that says what to do with it.`,
+          say`${name} is not a step: it is ${partsNamed(parts, name).length > 0 ? say`a part` : say`a port`} of the family. Put a comma before it if it belongs to the list, or a verb that says what to do with it.`,
           at,
         );
+        return null;
+      }
+      const { specs, shop } = this.names;
+      const among: readonly (readonly [readonly NameUse[], string])[] = [
+        [specs, `a spec: write “to ${name}” behind a torque, “within ${name}” behind what is read`],
+        [shop.fluids, `a fluid of the shop: write “in ${name}”`],
+        [shop.assets, `a tool of the shop: write “with ${name}”`],
+        [shop.stations, `a station of the shop: write “at ${name}”`],
+      ];
+      const [, said] = among.find(([names]) => names.some((one) => one.name === name)) ?? [];
+      if (said !== undefined) {
+        this.context.syntax('unknown-word', say`${name} is not a step: it is ${said}.`, at);
         return null;
       }
       if (meant !== undefined) this.context.syntax('unknown-word', synonymMessage(name), at, meant);
@@ -300,15 +316,19 @@ export class StepLowering {
     this.memo.note('sequence', name, this.layoutOf(sequence));
     this.context.link(at, this.context.source(sequence, 'name'), name, 'sequence');
     if (place.inside.includes(name)) {
-      this.context.syntax('endless-steps', `Sequence ${name} calls itself: it would never end. Delete the call.`, at);
+      this.context.syntax(
+        'endless-steps',
+        say`Sequence ${name} calls itself: it would never end. Delete the call.`,
+        at,
+      );
       return [];
     }
     this.called.push(this.context.anchorAround(sequence).id);
     if (node.arguments.length !== sequence.parameters.length) {
-      const wanted = sequence.parameters.length === 0 ? 'nothing' : sequence.parameters.join('; ');
+      const wanted = sequence.parameters.length === 0 ? say`nothing` : sequence.parameters.join('; ');
       this.context.syntax(
         'call-mismatch',
-        `Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length === 1 ? 'one list' : `${sequence.parameters.length} lists, separated by ;`}.`,
+        say`Sequence ${name} is called with ${wanted}: give it ${sequence.parameters.length === 1 ? say`one list` : say`${sequence.parameters.length} lists, separated by ;`}.`,
         at,
       );
       return [];
@@ -322,7 +342,7 @@ export class StepLowering {
     const allow = node.clauses.flatMap((clause) =>
       clause.$type === 'AllowClause' ? [lowerAllow(this.context, clause.allow)] : [],
     );
-    const steps = this.context.expand({ message: `Sequence ${name} is called here.`, source: whole }, () =>
+    const steps = this.context.expand({ message: say`Sequence ${name} is called here.`, source: whole }, () =>
       this.lines(sequence.lines, inner),
     );
     const notes = node.clauses.flatMap((clause) => (clause.$type === 'NoteClause' ? [clause.text] : []));
@@ -431,12 +451,19 @@ class SingleStepLowering {
         : this.objects(subjects, verbTable[verb].objects as ObjectKind[]);
     if (reads) said.reading = this.reading(subjects);
     for (const clause of clauses) this.clause(clause, said);
+    checkPlan(this.context, this.node, said.plan);
     const proves = clauses.find((clause) => clause.$type === 'ProvesClause');
     if (proves !== undefined && said.through !== null && (said.hold !== null || said.reads === 'pressure'))
       this.closedOver(said.through, proves);
     if (said.verdicts.some(({ verdict }) => verdict === 'lap'))
       said.onFail = [this.inlineRepair('lap', said.objects, null, null), ...said.onFail];
     if (verb === 'test') said.reading = this.standsFor((this.node as ast.TestStep).name.name, this.node);
+    if (verb === 'record') {
+      const { name, title, form } = this.node as ast.RecordStep;
+      said.reading = this.standsFor(name, this.node);
+      said.title = title ?? null;
+      said.wording = lowerWording(this.context, form);
+    }
     if (verb === 'across') {
       const { name } = this.node as ast.AcrossStep;
       said.reading = this.found(name, 'test or spec', 'readings') ?? name.name;
@@ -451,7 +478,7 @@ class SingleStepLowering {
     if (second !== undefined)
       this.context.syntax(
         'clause-without-meaning',
-        `${this.verb} takes one reading at a time: give ${pathText(second.path)} a step of its own.`,
+        say`${this.verb} takes one reading at a time: give ${pathText(second.path)} a step of its own.`,
         this.context.source(second),
       );
     const name = this.standsFor(pathText(subject.path), subject);
@@ -477,7 +504,7 @@ class SingleStepLowering {
     if (all === undefined) {
       this.context.syntax(
         'clause-without-meaning',
-        `all is too vague after ${this.verb}: name the parts, or the bench hand has to guess.`,
+        say`all is too vague after ${this.verb}: name the parts, or the bench hand has to guess.`,
         this.context.source(this.node),
       );
       return [];
@@ -560,8 +587,8 @@ class SingleStepLowering {
     this.context.syntax(
       'wrong-use-of-name',
       places.length === 0
-        ? `There is only one ${path.head}: the family does not declare it “for each cylinder”. Write ${path.head} without ${position}.`
-        : `There is no ${path.head} ${position}: the family has ${path.head} ${Math.min(...places)} to ${Math.max(...places)}.`,
+        ? say`There is only one ${path.head}: the family does not declare it “for each cylinder”. Write ${path.head} without ${position}.`
+        : say`There is no ${path.head} ${position}: the family has ${path.head} ${Math.min(...places)} to ${Math.max(...places)}.`,
       this.context.source(path),
     );
     return true;
@@ -591,7 +618,7 @@ class SingleStepLowering {
     if (!repeats(phrase) && this.seen.includes(clause.$type))
       context.syntax(
         'written-twice',
-        `${clauseWords(clause)} appears twice in this step. Delete one.`,
+        say`${clauseWords(clause)} appears twice in this step. Delete one.`,
         context.source(clause),
       );
     this.seen.push(clause.$type);
@@ -611,16 +638,13 @@ class SingleStepLowering {
         else if (clause.limit !== undefined) said.inTime = lowerLimit(context, clause.limit);
         else if (clause.text !== undefined) {
           if (this.verb === 'clamp') said.holder = clause.text;
-          else addText(said, clause.text);
+          else addText(said, clause.text, 'in');
         } else if (clause.name !== undefined) said.fluid = this.found(clause.name, 'fluid', this.names.shop.fluids);
         return;
       case 'AtClause':
-        if (clause.limit !== undefined) {
-          const limit = lowerLimit(context, clause.limit);
-          if (verbIs(this.verb, 'reads')) said.at = limit;
-          else if (limit === null || kindOfLimit(limit) === 'temperature') said.bath = limit;
-          else this.meansNothing(clause);
-        } else if (clause.name !== undefined) {
+        if (clause.places !== undefined) said.plan.places = lowerEach(context, this.names.family, clause.places);
+        else if (clause.conditions.length > 0) this.conditions(clause, said);
+        else if (clause.name !== undefined) {
           said.station = this.found(clause.name, 'station', this.names.shop.stations);
           if (clause.text !== undefined) addText(said, clause.text);
         }
@@ -641,17 +665,19 @@ class SingleStepLowering {
       case 'ByClause':
         return this.by(clause, said);
       case 'FromClause':
-        said.from = lowerLimit(context, clause.limit);
+        if (clause.limit === undefined) lowerFrom(context, this.names.family, clause, said.plan);
+        else said.from = lowerLimit(context, clause.limit);
         return;
       case 'ForClause':
         if (clause.trial) said.forTrial = true;
         else if (clause.limit !== undefined) {
           if (this.verb === 'test') said.forTime = lowerLimit(context, clause.limit);
           else said.count = lowerLimit(context, clause.limit);
-        } else addText(said, clause.text ?? '');
+        } else addText(said, clause.text ?? '', 'for');
         return;
       case 'WithinClause':
         this.limit(this.limitUse(clause.limit, clause.name, clause), clause, said);
+        if (clause.each) said.plan.perPlace = true;
         return;
       case 'AcceptClause':
         said.accept = clause.text ?? null;
@@ -676,8 +702,8 @@ class SingleStepLowering {
         return;
       case 'TakesClause':
         said.takes = lowerMeasure(context, clause, 'time', clause.time, {
-          what: 'The time of a step',
-          why: 'the time for the job is added up from it',
+          what: say`The time of a step`,
+          why: say`the time for the job is added up from it`,
           like: 'takes 10 min',
           kind: 'time',
         });
@@ -699,6 +725,13 @@ class SingleStepLowering {
         return;
       case 'SpreadClause':
         said.spread = lowerSpread(context, clause.limit);
+        if (this.verb !== 'across') said.plan.spread = said.spread;
+        return;
+      case 'PointClause':
+        said.plan.points = context.unique([...said.plan.points, this.point(clause, said)], 'point');
+        return;
+      case 'WorkedClause':
+        said.plan.workedOut = lowerWorkedOut(context, clause);
         return;
       case 'ProvesClause':
         said.through = clause.names.flatMap((path) => this.provenThrough(path));
@@ -712,7 +745,7 @@ class SingleStepLowering {
         if (!said.all)
           context.syntax(
             'clause-without-meaning',
-            'except goes with all: write wash all … except ….',
+            say`except goes with all: write wash all … except ….`,
             context.source(clause),
           );
         return;
@@ -726,7 +759,7 @@ class SingleStepLowering {
         const amount =
           clause.relation === undefined
             ? lowerLimit(context, clause.amount)
-            : lowerAmount(context, clause.amount, 'A pressure difference');
+            : lowerAmount(context, clause.amount, say`A pressure difference`);
         if (amount !== null)
           said.hold = {
             amount,
@@ -736,6 +769,47 @@ class SingleStepLowering {
         return;
       }
     }
+  }
+
+  /** The figures that a reading is taken at. The first that has no name is the speed, or the pressure, of the step. */
+  private conditions(clause: ast.AtClause, said: Said) {
+    const { context } = this;
+    const [first] = clause.conditions;
+    // `at tester at least 20 bar`: a station, and the limit of the step.
+    const station = first?.name === undefined ? undefined : firstNamed(this.names.shop.stations, first.name.name);
+    if (first?.name !== undefined && station !== undefined && this.takes('at station')) {
+      context.link(context.source(first.name), station.source, station.name, 'station');
+      said.station = station.name;
+      if (this.takes('amount')) {
+        const limit = lowerLimit(context, first.limit);
+        if (this.verb === 'prime' || this.verb === 'wait') said.count = limit;
+        else if (limit !== null) said.limit = { form: 'limit', limit, source: this.source(clause) };
+      } else this.meansNothing(clause);
+      return;
+    }
+    const conditions = lowerConditions(context, clause.conditions, (node) => this.source(node));
+    if (!verbIs(this.verb, 'reads')) {
+      said.bath = conditions[0]?.limit ?? null;
+      const isBath = conditions.length === clause.conditions.length && first?.name === undefined;
+      if (conditions.length > 1 || (said.bath !== null && !(isBath && kindOfLimit(said.bath) === 'temperature'))) {
+        said.bath = null;
+        this.meansNothing(clause);
+      }
+      return;
+    }
+    const plain = said.at === null ? conditions.find(({ name }) => name === null) : undefined;
+    if (plain !== undefined) said.at = plain.limit;
+    said.figures = [...said.figures, ...conditions.filter((one) => one !== plain)];
+  }
+
+  private point(clause: ast.PointClause, { plan }: Said) {
+    return lowerPoint(
+      this.context,
+      clause,
+      plan.points,
+      (limit, name, at) => this.limitUse(limit, name, at),
+      (node) => this.source(node),
+    );
   }
 
   private with(clause: ast.WithClause, said: Said) {
@@ -751,7 +825,7 @@ class SingleStepLowering {
           said.gauge = item.state;
           break;
         case 'WithAir':
-          said.air = lowerAmount(context, item.limit, 'Air');
+          said.air = lowerAmount(context, item.limit, say`Air`);
           break;
         case 'WithMarks':
           said.objects = said.objects.map((object) => ({ ...object, marksAligned: true }));
@@ -818,8 +892,8 @@ class SingleStepLowering {
   private adapter(item: ast.WithObject) {
     if (item.length === undefined) return null;
     const length = lowerMeasure(this.context, item, 'length', item.length, {
-      what: 'The length of an adapter',
-      why: 'what to set on the wrench is worked out from it',
+      what: say`The length of an adapter`,
+      why: say`what to set on the wrench is worked out from it`,
       like: 'and adapter 50 mm at 0°',
       kind: 'length',
     });
@@ -833,7 +907,7 @@ class SingleStepLowering {
     if (angle === null || (kindOfUnit(angle.unit) === 'angle' && Number(angle.number) <= 180)) return angle;
     this.context.syntax(
       kindOfUnit(angle.unit) === 'angle' ? 'impossible-figure' : 'unit-of-another-kind',
-      `An adapter is at 0° to 180° to its wrench, but this says ${formatQuantity(angle)}: what to set cannot be worked out. Write, for example, at 90°.`,
+      say`An adapter is at 0° to 180° to its wrench, but this says ${formatQuantity(angle)}: what to set cannot be worked out. Write, for example, at 90°.`,
       this.source(item, 'angle'),
     );
     return null;
@@ -845,7 +919,7 @@ class SingleStepLowering {
     if (this.limitedBy !== null && this.limitedBy !== clause.$type) {
       this.context.syntax(
         'written-twice',
-        `${clauseWords(clause)} is a second limit of this step, which is held to one: it would be nowhere on the sheet. Delete one of the two, or give each a step of its own.`,
+        say`${clauseWords(clause)} is a second limit of this step, which is held to one: it would be nowhere on the sheet. Delete one of the two, or give each a step of its own.`,
         this.context.source(clause),
       );
       return;
@@ -856,8 +930,8 @@ class SingleStepLowering {
 
   private ceiling(clause: ast.NeverClause): Quantity | null {
     return lowerMeasure(this.context, clause, 'limit', clause.limit, {
-      what: 'A ceiling',
-      why: 'nothing could be done below it',
+      what: say`A ceiling`,
+      why: say`nothing could be done below it`,
       like: 'never above 140 bar',
       kind: null,
     });
@@ -870,11 +944,11 @@ class SingleStepLowering {
       return;
     }
     if (clause.text !== undefined) {
-      addText(step, clause.text);
+      addText(step, clause.text, 'by');
       return;
     }
     if (clause.stretch) {
-      const limit = lowerAmount(this.context, clause.limit, 'A stretch');
+      const limit = lowerAmount(this.context, clause.limit, say`A stretch`);
       if (limit !== null) step.stretch = limit;
       return;
     }
@@ -899,7 +973,7 @@ class SingleStepLowering {
   private unquoted(name: ast.NameRef, step: Said) {
     this.context.syntax(
       'quote-missing',
-      `Write what holds the unit in quotes: in "${name.name}".`,
+      say`Write what holds the unit in quotes: in "${name.name}".`,
       this.context.source(name),
       `"${name.name}"`,
     );
@@ -911,7 +985,7 @@ class SingleStepLowering {
     const { context, verb } = this;
     context.syntax(
       'clause-without-meaning',
-      `${clauseWords(node)} has no meaning after ${verb}. Delete it.`,
+      say`${clauseWords(node)} has no meaning after ${verb}. Delete it.`,
       context.source(node),
     );
   }
@@ -947,7 +1021,7 @@ class SingleStepLowering {
     if (second !== undefined)
       this.context.syntax(
         'call-mismatch',
-        `${name} stands for one name here, and the call gives it several. Give ${pathText(second.path)} a call of its own.`,
+        say`${name} stands for one name here, and the call gives it several. Give ${pathText(second.path)} a call of its own.`,
         this.context.source(node),
       );
     return bound === undefined ? name : pathText(bound.path);
@@ -991,7 +1065,7 @@ class SingleStepLowering {
       const closing = baseOf(family.parts, joint.part);
       this.context.syntax(
         'wrong-use-of-name',
-        `${baseOf(family.parts, name)} is not a joint, and ${closing} closes over it: left loose, it would not be seen before this test. Write proves through ${closing}.`,
+        say`${baseOf(family.parts, name)} is not a joint, and ${closing} closes over it: left loose, it would not be seen before this test. Write proves through ${closing}.`,
         this.context.source(clause),
       );
       return;
@@ -1016,13 +1090,13 @@ class SingleStepLowering {
         entry.fluid ?? null,
         entry,
       );
-      return { ...inline, tries: tries ?? inline.tries, furthestOut: entry.furthest };
+      return { ...inline, tries: tries ?? inline.tries, furthestOut: entry.furthest, allAgain: entry.again };
     }
     if (entry.repair === undefined) return null;
     const repair = this.find(entry.repair.name, 'repair', 'repairs', this.context.source(entry.repair));
     return repair === null
       ? null
-      : { repair, as: 'repair', tries, furthestOut: entry.furthest, source: this.source(entry) };
+      : { repair, as: 'repair', tries, furthestOut: entry.furthest, allAgain: entry.again, source: this.source(entry) };
   }
 
   /** `on fail renew needle`, `lap if "…"`: a repair of one step, named by its words. */
@@ -1041,7 +1115,7 @@ class SingleStepLowering {
     else if (fluid !== null)
       this.context.syntax(
         'clause-without-meaning',
-        `“in ${fluid.name}” has no meaning after ${verb}. Delete it.`,
+        say`“in ${fluid.name}” has no meaning after ${verb}. Delete it.`,
         this.context.source(fluid),
       );
     const step = actionOf(verb, said, { hazards: [], only: this.place.only, call: null });
@@ -1054,10 +1128,12 @@ class SingleStepLowering {
       tries: null,
       inline: true,
       allow: [],
+      eachOf: null,
     });
+    const once = { furthestOut: false, allAgain: false };
     return entry === null
-      ? { repair: name, as: 'verdict', tries: Number.POSITIVE_INFINITY, furthestOut: false, source }
-      : { repair: name, as: 'at once', tries: null, furthestOut: false, source };
+      ? { repair: name, as: 'verdict', tries: Number.POSITIVE_INFINITY, ...once, source }
+      : { repair: name, as: 'at once', tries: null, ...once, source };
   }
 }
 
@@ -1067,7 +1143,7 @@ export function plainAddress(context: Context, address: ast.Address) {
   if (ordinal === undefined && place === undefined) return;
   context.syntax(
     'clause-without-meaning',
-    'A hazard names its step by verb and first object, and is printed at each of those: delete the rest. Put a hazard for a single step before that step, without “for”.',
+    say`A hazard names its step by verb and first object, and is printed at each of those: delete the rest. Put a hazard for a single step before that step, without “for”.`,
     place === undefined ? context.source(address, 'ordinal') : context.source(place),
   );
 }
@@ -1079,7 +1155,7 @@ export function lowerHazard(context: Context, node: ast.Hazard): Hazard {
     if (near !== null)
       context.syntax(
         'unknown-word',
-        `There is no signal word ${node.about}, and the hazard would print as a WARNING. Write ${near}.`,
+        say`There is no signal word ${node.about}, and the hazard would print as a WARNING. Write ${near}.`,
         context.source(node, 'about'),
         near,
       );
@@ -1152,7 +1228,9 @@ function saidWords(phrase: PhraseName, step: Said) {
 }
 
 /** The author's words for a step, all of them: none replaces another. */
-function addText(step: Said, text: string) {
+/** @param after the clause whose words they are; null: words of their own */
+function addText(step: Said, text: string, after: 'in' | 'for' | 'by' | null = null) {
+  if (after !== null) step.wordsAfter = [...step.wordsAfter, after];
   step.text = step.text === null ? text : `${step.text}; ${text}`;
 }
 

@@ -1,4 +1,5 @@
 import type { AstNode } from 'langium';
+import { say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { contentsOf } from '../syntax/place.ts';
 import type { Context } from './context.ts';
@@ -15,7 +16,7 @@ export function lowerParameters(context: Context, node: ast.Sequence) {
     if (uses.length > 0) return;
     context.syntax(
       'call-mismatch',
-      `Sequence ${node.name} does nothing with ${parameter}: what a call gives it would be lost. Use it in a step, or delete it.`,
+      say`Sequence ${node.name} does nothing with ${parameter}: what a call gives it would be lost. Use it in a step, or delete it.`,
       declared,
     );
   });

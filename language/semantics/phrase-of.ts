@@ -18,13 +18,14 @@ export function phrasesOf(clause: Exclude<ast.Clause | ast.TestClause, ast.WithC
       if (clause.limit !== undefined) return ['in time'];
       return [clause.text === undefined ? 'in fluid' : 'in text'];
     case 'AtClause':
-      return [clause.limit === undefined ? 'at station' : 'at limit'];
+      if (clause.places !== undefined) return ['at each'];
+      return [clause.conditions.length === 0 ? 'at station' : 'at limit'];
     case 'ToClause':
       return clause.limit === undefined ? ['to spec', 'to station'] : ['to limit'];
     case 'BringClause':
       return ['to bring'];
     case 'FromClause':
-      return ['from'];
+      return [clause.limit === undefined ? 'from place' : 'from'];
     case 'ByClause':
       if (clause.stretch) return ['by stretch'];
       if (clause.limit !== undefined) return [];
@@ -74,6 +75,10 @@ export function phrasesOf(clause: Exclude<ast.Clause | ast.TestClause, ast.WithC
       return ['read'];
     case 'HoldClause':
       return ['hold'];
+    case 'PointClause':
+      return ['point'];
+    case 'WorkedClause':
+      return ['worked out'];
   }
 }
 

@@ -4,6 +4,7 @@ import type { Action, Block, Procedure, Repair, Stage, Step } from '../model/pro
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Named, NameUse, Source } from '../model/source.ts';
 import { partGateId } from '../model/steps.ts';
+import { joined, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
@@ -30,6 +31,7 @@ import {
 } from './lower-steps.ts';
 import { LoweredBlock } from './lowered-block.ts';
 import { Memo } from './memo.ts';
+import { lowerEach } from './plans.ts';
 import { type Scope, Sequences } from './scope.ts';
 import { lowerDate, named } from './shop.ts';
 import { lowerPartNumber, lowerSpec } from './specs.ts';
@@ -109,7 +111,7 @@ export function lowerProcedure(
   const stepsOf = (block: BodyBlock) =>
     heads.likeSource === null || own.has(block.node)
       ? maker.steps(block.lines)
-      : context.expand({ message: `${node.name} takes this over here.`, source: heads.likeSource }, () =>
+      : context.expand({ message: say`${node.name} takes this over here.`, source: heads.likeSource }, () =>
           maker.steps(block.lines),
         );
   /** What it was made into before, if it is the same: then it is the same object. */
@@ -128,7 +130,16 @@ export function lowerProcedure(
     lowered(block, `${index + 1}.`, (base): Stage => ({ ...base, together: block.together })),
   );
   const written = repairBlocks.map((block, index) =>
-    lowered(block, `R${index + 1}.`, (base): Repair => ({ ...base, tries: null, inline: false })),
+    lowered(
+      block,
+      `R${index + 1}.`,
+      (base): Repair => ({
+        ...base,
+        tries: null,
+        inline: false,
+        eachOf: eachOf(context, family, block.node),
+      }),
+    ),
   );
   const all = [...stages, ...written];
   const hazards = body.hazards
@@ -182,6 +193,7 @@ interface Heads {
   family: Family | null;
   shop: Shop | null;
   revision: string | null;
+  language: string | null;
   writtenBy: string | null;
   approvedBy: string | null;
   approvedOn: string | null;
@@ -195,6 +207,7 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
     family: null,
     shop: null,
     revision: null,
+    language: null,
     writtenBy: null,
     approvedBy: null,
     approvedOn: null,
@@ -209,7 +222,7 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
     if (seen.has(head.$type) && head.$type !== 'HeadAllow')
       context.syntax(
         'written-twice',
-        `${textOf(head).split(' ')[0]} appears twice in the head of ${node.name}. Delete one.`,
+        say`${textOf(head).split(' ')[0]!} appears twice in the head of ${node.name}. Delete one.`,
         context.source(head),
       );
     seen.add(head.$type);
@@ -234,6 +247,9 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
       case 'InRevision':
         heads.revision = unquoted(head.revision);
         break;
+      case 'InLanguage':
+        heads.language = languageOf(context, head);
+        break;
       case 'WrittenBy':
         heads.writtenBy = head.person;
         break;
@@ -250,23 +266,44 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
   if ((noFamily || noShop) && heads.like !== null && isLike)
     context.syntax(
       'head-incomplete',
-      `${node.name} is not checked: it takes ${noFamily ? 'its family' : 'its shop'} from ${heads.like}, where it is missing or unknown. Correct it there, or add “${noFamily ? 'for FAMILY' : 'at SHOP'}” here.`,
+      say`${node.name} is not checked: it takes ${noFamily ? say`its family` : say`its shop`} from ${heads.like}, where it is missing or unknown. Correct it there, or add “${noFamily ? say`for FAMILY` : say`at SHOP`}” here.`,
       context.source(node, 'name'),
     );
-  if ((noFamily || noShop) && heads.like === null) {
+  // What is written and could not be read is reported where the reading stopped.
+  const isUnread = (word: string) => unquotedHead(node).split(/\s+/u).includes(word);
+  if ((noFamily || noShop) && heads.like === null && !(noFamily && isUnread('for')) && !(noShop && isUnread('at'))) {
     const lacks =
       noFamily && noShop
-        ? 'neither says which family it is for nor at which shop it is done: add “for FAMILY at SHOP”'
+        ? say`neither says which family it is for nor at which shop it is done: add “for FAMILY at SHOP”`
         : noFamily
-          ? 'does not say which family it is for: add “for FAMILY”'
-          : 'does not say at which shop it is done: add “at SHOP”';
+          ? say`does not say which family it is for: add “for FAMILY”`
+          : say`does not say at which shop it is done: add “at SHOP”`;
     context.syntax(
       'head-incomplete',
-      `Procedure ${node.name} ${lacks} to its head. Until then the procedure is not checked.`,
+      say`Procedure ${node.name} ${lacks} to its head. Until then the procedure is not checked.`,
       context.source(node, 'name'),
     );
   }
   return heads;
+}
+
+/** The head as it is written, up to its brace, without words in quotes. */
+function unquotedHead(node: ast.Procedure): string {
+  return (textOf(node).split('{')[0] ?? '').replace(/"[^"\n]*"/gu, '');
+}
+
+const languageNames = new Intl.DisplayNames(['en'], { type: 'language', fallback: 'none' });
+
+/** A code of ISO 639 that a reader program can make use of: `es`. */
+function languageOf(context: Context, head: ast.InLanguage): string | null {
+  const { language } = head;
+  if (/^[a-z]{2,3}$/u.test(language) && languageNames.of(language) !== undefined) return language;
+  context.syntax(
+    'unknown-word',
+    say`No language has the code ${language}, so a reader program cannot speak these words right. Write the code of ISO 639: en, es, de, pt, fr.`,
+    context.source(head, 'language'),
+  );
+  return null;
 }
 
 /** Links a name of the workspace where it is written, or reports that it is none. */
@@ -309,10 +346,10 @@ function canBeWrittenOut(
   const writtenOut = new ExpansionSize(sequences);
   if (blocks.reduce((sum, { lines }) => sum + writtenOut.count(lines), 0) <= mostSteps) return true;
   const call = writtenOut.culprit(blocks.flatMap(({ lines }) => lines));
-  const what = call === null ? `Procedure ${node.name}` : `Sequence ${call.name.name}`;
+  const what = call === null ? say`Procedure ${node.name}` : say`Sequence ${call.name.name}`;
   context.syntax(
     'endless-steps',
-    `${what} has more than ${mostSteps} steps once every sequence is expanded: nobody can follow that, and it is not checked. Have the sequences call one another less.`,
+    say`${what} has more than ${mostSteps} steps once every sequence is expanded: nobody can follow that, and it is not checked. Have the sequences call one another less.`,
     call === null ? context.source(node, 'name') : context.source(call.name),
   );
   return false;
@@ -326,6 +363,11 @@ function testsOf(context: Context, blocks: readonly BodyBlock[], family: Family,
     const { tests: written, calls } = outlineOf(lines);
     for (const { name: ref } of written)
       if (!tests.has(ref.name)) tests.set(ref.name, { name: ref.name, source: context.source(ref) });
+    for (const { clauses } of written)
+      for (const clause of clauses)
+        if (clause.$type === 'WorkedClause')
+          for (const { name, source } of [clause.first, clause.second].map((one) => named(context, one)))
+            if (!tests.has(name)) tests.set(name, { name, source });
     for (const call of calls) {
       const sequence = sequences.get(call.name.name);
       if (sequence !== undefined) called.add(sequence);
@@ -335,6 +377,11 @@ function testsOf(context: Context, blocks: readonly BodyBlock[], family: Family,
   // A set takes what is put into it while it is walked.
   for (const { lines } of called) read(lines);
   return [...tests.values(), ...family.provenBy.filter(({ name }) => !tests.has(name))];
+}
+
+/** `for each cylinder that failed`. */
+function eachOf(context: Context, family: Family, node: ast.Stage | ast.Repair): string | null {
+  return node.$type === 'Repair' && node.places !== undefined ? lowerEach(context, family, node.places) : null;
 }
 
 type BlockBase = ReturnType<typeof blockHead> & Pick<Block, 'steps'>;
@@ -512,7 +559,14 @@ function placeHazards(
     const near = object === null ? [] : nearest(object.name, objects);
     context.syntax(
       'no-such-step',
-      `This hazard is for “${address}”, and there is no such step. ${near.length > 0 ? `Did you mean ${near.map((name) => `${verb} ${name}`).join(' or ')}?` : 'Name the step by its verb and first object.'}`,
+      say`This hazard is for “${address}”, and there is no such step. ${
+        near.length > 0
+          ? say`Did you mean ${joined(
+              near.map((name) => `${verb} ${name}`),
+              say` or `,
+            )}?`
+          : say`Name the step by its verb and first object.`
+      }`,
       source,
     );
   }

@@ -3,6 +3,7 @@ import { needleProblem, shimRateOf } from '../engineering/needle.ts';
 import type { RateFrom } from '../model/procedure.ts';
 import { formatQuantity, kindOfUnit } from '../quantities/index.ts';
 import type { Kind, Limit, Quantity } from '../quantities/types.ts';
+import { type Said, say, term } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { ProblemCode } from '../syntax/problem-code.ts';
 import type { Context } from './context.ts';
@@ -37,19 +38,19 @@ export function lowerRate(
   from: RateFrom | null,
   { name, kind, per }: RateOf,
 ): Limit | null {
-  const refuse = (code: ProblemCode, message: string, property?: string) => {
+  const refuse = (code: ProblemCode, message: Said, property?: string) => {
     context.syntax(code, message, context.source(node, property));
     return null;
   };
   if (kind !== 'setting rate')
     return refuse(
       'unit-of-another-kind',
-      `Spec ${name} is ${kind === null ? 'not declared as a rate' : `a ${kind}`}, but a spring and a needle give the rate of a shim. Write “spec ${name} rate from …”, or write the figure itself.`,
+      say`Spec ${name} is ${kind === null ? say`not declared as a rate` : say`a ${term(kind)}`}, but a spring and a needle give the rate of a shim. Write “spec ${name} rate from …”, or write the figure itself.`,
     );
   if (per !== null)
     return refuse(
       'unit-of-another-kind',
-      `Spec ${name} is written per ${formatQuantity(per)}, and a spring and a needle give a rate per mm: the two do not go together. Write the rate of the spec in one unit, such as 96 bar per mm.`,
+      say`Spec ${name} is written per ${formatQuantity(per)}, and a spring and a needle give a rate per mm: the two do not go together. Write the rate of the spec in one unit, such as 96 bar per mm.`,
     );
   if (from === null) return null;
   const { stiffness, guide, seat } = from;
@@ -59,7 +60,7 @@ export function lowerRate(
   if (wrong !== undefined)
     return refuse(
       'unit-of-another-kind',
-      `${wrong === 'stiffness' ? 'The stiffness of a spring is a force per length' : `A ${wrong} has a diameter`}, and ${formatQuantity(from[wrong])} is a ${kindOfUnit(from[wrong].unit)}: no rate follows from it. Write, for example, ${wrong === 'stiffness' ? '200 N/mm' : '6 mm'}.`,
+      say`${wrong === 'stiffness' ? say`The stiffness of a spring is a force per length` : say`A ${term(wrong)} has a diameter`}, and ${formatQuantity(from[wrong])} is a ${term(kindOfUnit(from[wrong].unit))}: no rate follows from it. Write, for example, ${wrong === 'stiffness' ? say`200 N/mm` : say`6 mm`}.`,
       wrong,
     );
   const problem = needleProblem({ guide, seat });
@@ -67,7 +68,7 @@ export function lowerRate(
   if (base(stiffness) <= 0)
     return refuse(
       'impossible-figure',
-      `A spring with a stiffness of ${formatQuantity(stiffness)} presses no harder on a thicker shim: nothing could be set with it. Write the measured stiffness or the one on the drawing, such as 200 N/mm.`,
+      say`A spring with a stiffness of ${formatQuantity(stiffness)} presses no harder on a thicker shim: nothing could be set with it. Write the measured stiffness or the one on the drawing, such as 200 N/mm.`,
       'stiffness',
     );
   const exact = shimRateOf(stiffness, { guide, seat });
@@ -75,7 +76,7 @@ export function lowerRate(
   if (nominal === null)
     return refuse(
       'impossible-figure',
-      'The rate of this spring and needle is too large to calculate with. Check the units.',
+      say`The rate of this spring and needle is too large to calculate with. Check the units.`,
     );
   return { form: 'nominal', nominal, plus: null, minus: null };
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { resolve } from '../db/resolve.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
 import { isGate } from '../model/steps.ts';
+import { english } from '../say/say.ts';
 import { parse } from '../syntax/parse.ts';
 
 const shop =
@@ -28,7 +29,7 @@ function resolved(text: string) {
 const problems = (text: string) =>
   resolved(text).problems.map(
     (problem) =>
-      `${problem.source.file}:${problem.source.range.start.line + 1} ${problem.kind === 'syntax' ? problem.message : problem.kind === 'unknown-name' ? `no ${problem.what} ${problem.name} (${problem.near.join(', ')})` : problem.kind === 'duplicate-name' ? `twice ${problem.what} ${problem.name}` : `${problem.kind} ${problem.step}`}`,
+      `${problem.source.file}:${problem.source.range.start.line + 1} ${problem.kind === 'syntax' ? english(problem.message) : problem.kind === 'unknown-name' ? `no ${problem.what} ${problem.name} (${problem.near.join(', ')})` : problem.kind === 'duplicate-name' ? `twice ${problem.what} ${problem.name}` : `${problem.kind} ${problem.step}`}`,
   );
 
 const only = (text: string): Procedure => {
@@ -376,7 +377,7 @@ describe('like', () => {
   it('reports an address that fits none or several, and two patches of one step', () => {
     const found = (patches: string) =>
       sister(patches).problems.map((problem) =>
-        problem.kind === 'syntax' ? problem.message.split('.')[0] : problem.kind,
+        problem.kind === 'syntax' ? english(problem.message).split('.')[0] : problem.kind,
       );
     expect(found(' without lap nut')).toEqual(['No step is called “lap nut”']);
     expect(found(' without tag')).toEqual(['2 steps are called “tag”']);

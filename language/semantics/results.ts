@@ -1,17 +1,21 @@
-import { factWords, type ReadingResult, type Result } from '../model/job.ts';
+import { type FactWord, factWords, type ReadingResult, type Result } from '../model/job.ts';
+import type { Wording } from '../model/plan.ts';
+import { readingAt, readingId } from '../model/reading-id.ts';
 import type { NameUse, Source } from '../model/source.ts';
 import { formatQuantity, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import { kindAdmits } from '../quantities/kinds.ts';
 import type { Kind, Quantity, UnitName } from '../quantities/types.ts';
+import { either, type Said, say, term } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
 import type { ProblemCode } from '../syntax/problem-code.ts';
 import type { Context } from './context.ts';
 import { factForms } from './fact-forms.ts';
-import { lowerQuantity } from './limits.ts';
+import { lowerCount, lowerNumber, lowerQuantity } from './limits.ts';
+import { addressIn, planFor } from './result-places.ts';
 import { lowerDate } from './shop.ts';
-import type { Signature } from './signature.ts';
+import type { RecordSignature, Signature } from './signature.ts';
 
 /** What was written down of a unit, and its notes. */
 interface Written {
@@ -31,9 +35,19 @@ export function lowerResults(context: Context, nodes: readonly ast.Result[], pro
 /** Words that make a result of a name. */
 const resultWords = ['as', 'found', 'renewed', 'batch', 'torque', 'done', 'note', 'pass', 'fail', 'out', ...factWords];
 
+/** Where something was read: `at cylinder 3`, `at turbine`. */
+interface Where {
+  readonly place: ast.NameRef;
+  readonly number: string | null;
+}
+
 /** What followed the names of a result. */
 interface Facts {
   value: Quantity | null;
+  /** A figure for each place. */
+  series: readonly Quantity[] | null;
+  /** `at cylinder 3`, `at turbine`. */
+  place: Where | null;
   fitted: Quantity | null;
   /** `with MIC-1`. */
   tool: string | null;
@@ -48,6 +62,8 @@ interface Facts {
 
 const noFacts: Facts = {
   value: null,
+  series: null,
+  place: null,
   fitted: null,
   tool: null,
   gauge: null,
@@ -86,10 +102,11 @@ class ResultReader {
         if (this.renewed(names, node) || (names.length === 0 && node.facts.length === 0)) return;
         continue;
       }
-      const verdict = names[1]?.name;
-      if (verdict !== 'pass' && verdict !== 'fail') break;
-      const [name] = names.splice(0, 2);
-      this.verdict(name!, verdict === 'pass', asFound, names.length === 0 ? node : null);
+      const at = names.findIndex(({ name }) => name === 'pass' || name === 'fail');
+      // `seat-leak pass`, or of a test with points and places `spray full turbine pass`.
+      if (at < 1 || at > 1 + this.placedWords(names[0]!)) break;
+      const about = names.splice(0, at + 1);
+      this.verdict(about.slice(0, -1), about.at(-1)!.name === 'pass', asFound, names.length === 0 ? node : null);
       if (names.length === 0) return;
     }
     this.last(node, names, asFound);
@@ -102,7 +119,7 @@ class ResultReader {
     if (last === undefined || word === undefined) return false;
     if (last.form === 'renewed' && (word.name === 'number' || word.name === 'batch') && names.length === 1) {
       const { text } = this.factsOf(node);
-      if (text === null) this.refuse(node, `Write the maker's ${word.name} in quotes: ${word.name} "L-7".`);
+      if (text === null) this.refuse(node, say`Write the maker's ${word.name} in quotes: ${word.name} "L-7".`);
       else this.with({ ...last, [word.name]: text });
       this.only(node, ['text']);
       return true;
@@ -116,7 +133,7 @@ class ResultReader {
     if (labels !== undefined && value !== undefined)
       this.context.find(value.name, 'cause', namesOf(labels, this.context.source(value)), this.context.source(value));
     const brought = goesOn.brings === 'on' ? facts.on : label;
-    if (brought === null) this.refuse(node, `Write all of it: ${example}.`);
+    if (brought === null) this.refuse(node, say`Write all of it: ${example}.`);
     this.with(goesOn.brings === 'on' ? { ...last, on: facts.on } : { ...last, label });
     return true;
   }
@@ -137,11 +154,13 @@ class ResultReader {
     const facts = this.factsOf(node);
     const takes = [...needs, ...may];
     const named = facts.part ?? (of === undefined ? undefined : second);
+    if (of === 'readable' && second !== undefined && planFor(this.procedure, second.name) !== null)
+      return this.conceded(node, word, names.slice(1), facts);
     const name = named === undefined || of === undefined ? null : this.nameOf(named, of);
     const tied = goesOn !== undefined && second?.name === goesOn.word ? second : undefined;
     const stray = [second, ...more].find((one) => one !== undefined && one !== named && one !== tied);
     if (stray !== undefined) {
-      this.refuse(stray, `“${stray.name}” has no meaning after ${word}. Write ${example}.`);
+      this.refuse(stray, say`“${stray.name}” has no meaning after ${word}. Write ${example}.`);
       return true;
     }
     this.only(node, [
@@ -163,6 +182,33 @@ class ResultReader {
     return true;
   }
 
+  /** `concession delivery full at cylinder 3 by "…" on …`: of a test with points and places, one reading. */
+  private conceded(node: ast.Result, word: FactWord, names: readonly ast.NameRef[], facts: Facts): true {
+    const { text, by, on } = facts;
+    this.only(node, ['text', 'by', 'on', 'place']);
+    const test = this.find(names[0]!, 'test', this.readable)!;
+    const where = addressIn(this.procedure, test, wordsOf(names, facts), facts.place?.number ?? null);
+    if ('wrong' in where) this.refuse(where.at ?? node, where.wrong);
+    else if (where.readings.length > 1)
+      this.refuse(
+        node,
+        say`A concession is for one reading, and ${test} is read at each ${where.places}: write at which behind it.`,
+      );
+    else
+      for (const at of where.readings)
+        this.written.results.push({
+          form: 'fact',
+          word,
+          name: readingId(at),
+          text,
+          label: null,
+          by,
+          on,
+          source: this.context.source(node),
+        });
+    return true;
+  }
+
   private nameOf(node: ast.NameRef, of: readonly string[] | 'parts' | 'readable'): string | null {
     if (of === 'parts') return this.find(node, 'part', this.procedure.family.parts);
     if (of === 'readable') return this.find(node, 'test', [...this.readable, ...this.procedure.family.parts]);
@@ -178,24 +224,28 @@ class ResultReader {
       if (needs.some((key) => result[key] === null || result[key]?.trim() === ''))
         this.context.syntax(
           'result-unreadable',
-          `Something is missing of ${result.word}. Write ${example}.`,
+          say`Something is missing of ${result.word}. Write ${example}.`,
           result.source,
         );
     }
   }
 
   /** What follows the last name of a line belongs to that. */
-  private verdict(node: ast.NameRef, passed: boolean, asFound: boolean, behind: ast.Result | null) {
+  private verdict(names: readonly ast.NameRef[], passed: boolean, asFound: boolean, behind: ast.Result | null) {
     const parts = this.procedure.family.parts;
-    const name = this.find(node, 'test', [...this.readable, ...parts]);
-    const source = this.context.source(node);
+    const [node] = names;
+    const name = this.find(node!, 'test', [...this.readable, ...parts]);
+    const source = this.context.source(node!);
     const facts = behind === null ? noFacts : this.factsOf(behind);
-    if (behind !== null) this.only(behind, ['tool', 'gauge', 'text', 'by', 'on']);
+    if (behind !== null) this.only(behind, ['tool', 'gauge', 'text', 'place', 'by', 'on']);
     const watched = facts.gauge ?? facts.tool;
-    if (name !== null)
+    if (name === null) return;
+    const where = addressIn(this.procedure, name, wordsOf(names, facts), facts.place?.number ?? null, true);
+    if ('wrong' in where) return this.refuse(where.at ?? node!, where.wrong);
+    for (const { point, place } of where.readings)
       this.written.results.push({
         form: 'verdict',
-        name,
+        name: readingId({ test: name, point, place }),
         asFound,
         passed,
         watched,
@@ -203,6 +253,12 @@ class ResultReader {
         source,
         ...doneOf(facts),
       });
+  }
+
+  /** How many words may say where a test was read, behind its name. */
+  private placedWords({ name }: ast.NameRef): number {
+    const plan = planFor(this.procedure, name);
+    return plan === null ? 0 : Number(plan.points.length > 0) + 2 * Number(plan.places !== null);
   }
 
   /**
@@ -244,31 +300,33 @@ class ResultReader {
     const [first, second, ...more] = names;
     const { value, fitted, text } = facts;
     if (first === undefined) {
-      if (text === null) return this.refuse(node, 'Write what was found: as found opening 214 bar, or as found "…".');
+      if (text === null)
+        return this.refuse(node, say`Write what was found: as found opening 214 bar, or as found "…".`);
       this.only(node, ['text']);
       written.results.push({ form: 'remark', asFound, text, source });
       return;
     }
     if (first.name === 'note' && second === undefined) {
-      if (text === null) return this.refuse(node, 'Write the note in quotes.');
+      if (text === null) return this.refuse(node, say`Write the note in quotes.`);
       this.only(node, ['text']);
       written.notes.push(text);
       return;
     }
-    if (first.name === 'renewed') return this.refuse(node, 'Write what went in new: renewed spring, washer.');
+    if (first.name === 'renewed') return this.refuse(node, say`Write what went in new: renewed spring, washer.`);
     if (first.name === 'done' && second === undefined) {
-      if (facts.by === null || facts.by.trim() === '') return this.refuse(node, 'Write done by and a name in quotes.');
+      if (facts.by === null || facts.by.trim() === '')
+        return this.refuse(node, say`Write done by and a name in quotes.`);
       this.only(node, ['by', 'on']);
       written.results.push({ form: 'done', by: facts.by, on: facts.on, source });
       return;
     }
     if (first.name === 'torque' && second !== undefined && more.length === 0) {
       const part = this.find(second, 'part', procedure.family.parts);
-      if (value === null) return this.refuse(node, 'Write the torque that was set: torque nut 60 N·m.');
+      if (value === null) return this.refuse(node, say`Write the torque that was set: torque nut 60 N·m.`);
       if (part !== null && !isTightened(procedure, part))
         return this.refuse(
           second,
-          `Nothing is tightened at ${part}: it is not a joint of the family, and no step torques it. Name the part that is turned.`,
+          say`Nothing is tightened at ${part}: it is not a joint of the family, and no step torques it. Name the part that is turned.`,
           'wrong-use-of-name',
         );
       this.only(node, ['value', facts.tool === null ? 'gauge' : 'tool', 'by', 'on']);
@@ -285,10 +343,10 @@ class ResultReader {
     }
     if (fitted !== null || (second?.name === 'out' && more.length === 0)) {
       if (fitted !== null && second !== undefined)
-        return this.refuse(second, 'Write one part, “in” and its size: shim in 1.45 mm.');
+        return this.refuse(second, say`Write one part, “in” and its size: shim in 1.45 mm.`);
       const part = this.find(first, 'part', procedure.family.parts);
       const size = fitted ?? value;
-      if (size === null) return this.refuse(node, 'Write the size: shim out 1.30 mm.');
+      if (size === null) return this.refuse(node, say`Write the size: shim out 1.30 mm.`);
       this.only(node, [fitted === null ? 'value' : 'fitted', facts.tool === null ? 'gauge' : 'tool', 'by', 'on']);
       if (part !== null && this.isOf(size, only('length'), node))
         written.results.push({
@@ -302,31 +360,76 @@ class ResultReader {
         });
       return;
     }
-    if (this.isSlip(names)) return;
-    if (second !== undefined) return this.refuse(second, `“${second.name}” is not a result here.`);
+    const record = procedure.records.find(({ name }) => name === first.name);
+    if (record !== undefined && text !== null && value === null) return this.words(node, record, names, facts, text);
+    const isPlanned = planFor(procedure, first.name) !== null;
+    if (!isPlanned && this.isSlip(names)) return;
+    if (second !== undefined && !isPlanned) return this.refuse(second, say`“${second.name}” is not a result here.`);
     const name = this.find(first, 'test', this.readable);
-    if (value === null) return this.refuse(node, 'Write what was read, or pass or fail.');
-    this.only(node, ['value', 'tool', 'gauge', 'text', 'by', 'on']);
-    if (name !== null && this.isOf(value, readableOf(procedure, name), node))
+    const values = facts.series ?? (value === null ? null : [value]);
+    if (values === null) return this.refuse(node, say`Write what was read, or pass or fail.`);
+    this.only(node, [facts.series === null ? 'value' : 'series', 'tool', 'gauge', 'text', 'place', 'by', 'on']);
+    if (name === null) return;
+    const where = addressIn(procedure, name, wordsOf(names, facts), facts.place?.number ?? null);
+    if ('wrong' in where) return this.refuse(where.at ?? node, where.wrong);
+    const { readings, places } = where;
+    if (readings.length !== values.length)
+      return this.refuse(
+        node,
+        values.length === 1
+          ? say`${first.name} is read at each ${places}: write one figure for each of ${readings.map(({ place }) => place).join(', ')}, separated by commas, or at which behind the figure.`
+          : readings.length === 1
+            ? say`${first.name} is one figure here, and these are ${values.length}.`
+            : say`These are ${values.length} figures, and ${readings.length} are read: one for each ${places}, ${readings.map(({ place }) => place).join(', ')}.`,
+      );
+    for (const [index, { point, place }] of readings.entries()) {
+      const id = readingId({ test: name, point, place });
+      const read = values[index]!;
+      if (!this.isOf(read, readableOf(procedure, id), node)) return;
       written.results.push({
         form: 'reading',
-        name,
+        name: id,
         asFound,
-        value,
-        ...this.readOn(facts, value),
+        value: read,
+        ...this.readOn(facts, read),
         text,
         source,
         ...doneOf(facts),
       });
+    }
+  }
+
+  /** `trim "A7K2Q9" at cylinder 3`. */
+  private words(
+    node: ast.Result,
+    { name, wording }: RecordSignature,
+    names: readonly ast.NameRef[],
+    facts: Facts,
+    text: string,
+  ) {
+    this.only(node, ['text', 'place']);
+    const wrong = wrongWords(wording, text);
+    if (wrong !== null) return this.refuse(node, wrong);
+    const where = addressIn(this.procedure, name, wordsOf(names, facts), facts.place?.number ?? null);
+    if ('wrong' in where) return this.refuse(where.at ?? node, where.wrong);
+    const [at, second] = where.readings;
+    if (at === undefined || second !== undefined)
+      return this.refuse(
+        node,
+        say`${name} is written down at each ${where.places}: write at which behind it, one to a line.`,
+      );
+    this.find(names[0]!, 'test', this.readable);
+    this.written.results.push({ form: 'words', name: readingId(at), text, source: this.context.source(node) });
   }
 
   /** Whether a word that makes a result is misspelled: reported, where no test or part is called so. */
   private isSlip(names: readonly ast.NameRef[]): boolean {
     const known = new Set([...this.readable, ...this.procedure.family.parts].map(({ name }) => name));
     for (const node of names) {
-      const [word] = known.has(node.name) ? [] : nearest(node.name, resultWords);
-      if (word === undefined || word === node.name) continue;
-      this.refuse(node, `“${node.name}” is not a result here. Did you mean ${word}?`);
+      // What is nearer to a name is a slip in that, which has its own report.
+      const [word] = known.has(node.name) ? [] : nearest(node.name, [...resultWords, ...known]);
+      if (word === undefined || word === node.name || known.has(word)) continue;
+      this.refuse(node, say`“${node.name}” is not a result here. Did you mean ${word}?`);
       return true;
     }
     return false;
@@ -338,6 +441,12 @@ class ResultReader {
       switch (fact.$type) {
         case 'ResultValue':
           facts.value ??= lowerQuantity(this.context, fact, 'value', fact.value, fact.sign);
+          break;
+        case 'ResultSeries':
+          facts.series ??= this.series(fact);
+          break;
+        case 'ResultPlace':
+          facts.place ??= this.place(fact);
           break;
         case 'ResultIn':
           facts.fitted ??= lowerQuantity(this.context, fact, 'value', fact.value, fact.sign);
@@ -366,6 +475,24 @@ class ResultReader {
     return facts;
   }
 
+  private place(fact: ast.ResultPlace): Where | null {
+    const { place, number } = fact;
+    if (number === undefined) return { place, number: null };
+    const count = lowerCount(this.context, fact, 'number', number, { least: 1, like: 'at cylinder 3' });
+    return count === null ? null : { place, number: String(count) };
+  }
+
+  /** `92.1, 91.5, 92.0 mL`: all in the unit of the last. Null where a figure cannot be read (reported). */
+  private series(fact: ast.ResultSeries): Quantity[] | null {
+    const last = lowerQuantity(this.context, fact.last, 'value', fact.last.value, fact.last.sign);
+    const numbers = fact.numbers.map((one) => {
+      const number = lowerNumber(this.context, one, 'number', one.number);
+      return number === null || one.sign === undefined ? number : `-${number}`;
+    });
+    if (last === null || numbers.includes(null)) return null;
+    return [...numbers.map((number) => ({ number: number!, unit: last.unit })), last];
+  }
+
   /** What follows a result and is not part of it, or is there twice, would be lost. */
   private only(node: ast.Result, takes: readonly (keyof Facts)[]) {
     for (const [index, fact] of node.facts.entries()) {
@@ -374,7 +501,7 @@ class ResultReader {
       if (key === null || (takes.includes(key) && first)) continue;
       this.refuse(
         fact,
-        `“${textOf(fact)}” belongs to no result here, and would be lost. Write the result that it belongs to before it, or delete it.`,
+        say`“${textOf(fact)}” belongs to no result here, and would be lost. Write the result that it belongs to before it, or delete it.`,
       );
     }
   }
@@ -402,7 +529,7 @@ class ResultReader {
     if (takes(unit)) return true;
     this.refuse(
       node,
-      `${formatQuantity(value)} is a ${kindOfUnit(unit)}, and a ${kind} is read here. Check the unit.`,
+      say`${formatQuantity(value)} is a ${term(kindOfUnit(unit))}, and a ${term(kind!)} is read here. Check the unit.`,
       'unit-of-another-kind',
     );
     return false;
@@ -410,7 +537,7 @@ class ResultReader {
 
   private refuse(
     node: ast.Result | ast.ResultFact | ast.NameRef,
-    message: string,
+    message: Said,
     code: ProblemCode = 'result-unreadable',
   ) {
     this.context.syntax(code, message, this.context.source(node));
@@ -426,10 +553,19 @@ function namesOf(names: readonly string[], source: Source): NameUse[] {
   return names.map((name) => ({ name, source }));
 }
 
+/** The words that say where: those behind the name of the test, and the place behind its figure. */
+function wordsOf(names: readonly ast.NameRef[], { place }: Facts): ast.NameRef[] {
+  return [...names.slice(1), ...(place === null ? [] : [place.place])];
+}
+
 function keyOf(fact: ast.ResultFact): keyof Facts | null {
   switch (fact.$type) {
     case 'ResultValue':
       return 'value';
+    case 'ResultSeries':
+      return 'series';
+    case 'ResultPlace':
+      return 'place';
     case 'ResultIn':
       return 'fitted';
     case 'ResultOn':
@@ -457,6 +593,25 @@ function isTightened({ family, tightened }: Signature, part: string): boolean {
   );
 }
 
+/** Why words are none that a `record` takes, as a sentence; null: they are. */
+function wrongWords(wording: Wording, text: string): Said | null {
+  switch (wording.form) {
+    case 'any':
+      return text.trim() === '' ? say`Nothing is written between the quotes.` : null;
+    case 'one of':
+      return wording.words.includes(text)
+        ? null
+        : say`“${text}” is none of the words to choose from. Write ${either(wording.words.map((word) => `"${word}"`))}.`;
+    case 'code': {
+      const { count, signs } = wording;
+      const sign = { letters: '[A-Za-z]', digits: '[0-9]', 'letters or digits': '[0-9A-Za-z]' }[signs];
+      return new RegExp(`^${sign}{${count}}$`, 'u').test(text)
+        ? null
+        : say`“${text}” is no code of ${count} ${term(signs)}. Read it again and write it whole, without blanks.`;
+    }
+  }
+}
+
 /** What may be written as a reading. */
 interface Readable {
   /** Null if it is not stated, and anything may. */
@@ -469,8 +624,12 @@ function only(...kinds: readonly Kind[]): Readable {
 }
 
 /** What a test reads: every unit that the limits take which it is held to; without one, what its own words take. */
-function readableOf({ specs, tests, numbers }: Signature, name: string): Readable {
-  const { limit = null, inTime = null, reads = null } = tests.find((test) => test.name === name) ?? {};
+function readableOf({ specs, tests, numbers }: Signature, id: string): Readable {
+  const { test: name, point } = readingAt(id);
+  const all = tests.filter((test) => test.name === name);
+  const at = all.flatMap(({ plan }) => plan?.points.find((one) => one.name === point) ?? []);
+  const { limit: own = null, inTime = null, reads = null } = all[0] ?? {};
+  const limit = at.find((one) => one.limit !== null)?.limit ?? own;
   if (inTime !== null) return only('time');
   if (limit?.form === 'limit') return only(kindOfLimit(limit.limit));
   const spec = specs.find((one) => one.name === (limit?.spec ?? name));

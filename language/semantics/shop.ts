@@ -26,6 +26,7 @@ import {
   sizesOf,
 } from '../quantities/index.ts';
 import type { Difference, Figure, Quantity, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
+import { type Said, say, term } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { textOf } from '../syntax/place.ts';
 import type { ProblemCode } from '../syntax/problem-code.ts';
@@ -46,6 +47,9 @@ export function named(
     | ast.Stock
     | ast.Master
     | ast.Part
+    | ast.Places
+    | ast.PointClause
+    | ast.Operand
     | ast.Family
     | ast.Procedure
     | ast.Stage
@@ -93,7 +97,7 @@ export function lowerShop(context: Context, node: ast.Shop): Shop {
         if (acceptance !== null)
           context.syntax(
             'written-twice',
-            'The shop says twice how readings are accepted. Delete one.',
+            say`The shop says twice how readings are accepted. Delete one.`,
             context.source(item),
           );
         acceptance ??= { rule: decisionRule(item.rule), sourceText: item.sourceText ?? null };
@@ -151,7 +155,7 @@ function stationOf(context: Context, node: ast.Station): Station {
   if (has('clean') && (has('dirty') || has('abrasive'))) {
     context.syntax(
       'two-ways-at-once',
-      `Station ${node.name} cannot be clean and ${has('dirty') ? 'dirty' : 'abrasive'} at the same time: split it into two stations.`,
+      say`Station ${node.name} cannot be clean and ${has('dirty') ? say`dirty` : say`abrasive`} at the same time: split it into two stations.`,
       context.source(node, 'name'),
     );
   }
@@ -197,7 +201,7 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
     if (seen.has(said) && fact.$type !== 'AssetAllow')
       context.syntax(
         'written-twice',
-        `${node.name} says “${textOf(fact)}” and gives the same fact again: nobody knows which one counts. Delete one.`,
+        say`${node.name} says “${textOf(fact)}” and gives the same fact again: nobody knows which one counts. Delete one.`,
         context.source(fact),
       );
     seen.add(said);
@@ -213,8 +217,8 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
         break;
       case 'AssetGraduated':
         asset.graduated = lowerMeasure(context, fact, 'step', fact.step, {
-          what: `The graduation of ${node.name}`,
-          why: 'nothing could be read on it',
+          what: say`The graduation of ${node.name}`,
+          why: say`nothing could be read on it`,
           like: 'graduated 1 bar',
           kind: null,
         });
@@ -242,8 +246,8 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
       }
       case 'AssetLength':
         asset.length = lowerMeasure(context, fact, 'length', fact.length, {
-          what: `The length of ${node.name}`,
-          why: 'what to set through an adapter is worked out from it',
+          what: say`The length of ${node.name}`,
+          why: say`what to set through an adapter is worked out from it`,
           like: 'length 300 mm',
           kind: 'length',
         });
@@ -259,7 +263,7 @@ function assetOf(context: Context, node: ast.Asset, stations: readonly Station[]
     if (calibrated !== null && due !== null && due < calibrated)
       context.syntax(
         'wrong-date',
-        `${node.name} was calibrated on ${calibrated} and was due on ${due}, before that: nothing that it reads could be certified. Correct one of the two dates.`,
+        say`${node.name} was calibrated on ${calibrated} and was due on ${due}, before that: nothing that it reads could be certified. Correct one of the two dates.`,
         context.source(node, 'name'),
       );
   calibrations.sort((one, other) => ((one.calibrated ?? '') < (other.calibrated ?? '') ? -1 : 1));
@@ -286,8 +290,8 @@ function beginsAnother(fact: ast.AssetFact, before: readonly MadeCalibration[]):
 function foundOf(context: Context, fact: ast.AssetFound, name: string): Calibration['found'] {
   const measure = (property: 'error' | 'value', written: string) =>
     lowerMeasure(context, fact, property, written, {
-      what: `What ${name} was found with`,
-      why: 'which readings were in doubt is worked out from it',
+      what: say`What ${name} was found with`,
+      why: say`which readings were in doubt is worked out from it`,
       like: 'found 3 bar high at 250 bar',
       kind: null,
     });
@@ -296,7 +300,7 @@ function foundOf(context: Context, fact: ast.AssetFound, name: string): Calibrat
   if (kindOfUnit(error.unit) !== kindOfUnit(at.unit)) {
     context.syntax(
       'unit-of-another-kind',
-      `${name} was found ${formatQuantity(error)} off at ${formatQuantity(at)}, and the two measure different things. Write both as it reads them: found 3 bar high at 250 bar.`,
+      say`${name} was found ${formatQuantity(error)} off at ${formatQuantity(at)}, and the two measure different things. Write both as it reads them: found 3 bar high at 250 bar.`,
       context.source(fact, 'error'),
     );
     return null;
@@ -312,7 +316,7 @@ function classOf(context: Context, fact: ast.AssetClass, name: string): string |
   if (number === null || (Number(number) > 0 && Number(number) <= coarsestClass)) return number;
   context.syntax(
     'impossible-figure',
-    `${name} cannot be of class ${number}: the class is how far a gauge may be off, in percent of its span (EN 837-1). Write the one on its dial, such as class 0.6 or class 1.6.`,
+    say`${name} cannot be of class ${number}: the class is how far a gauge may be off, in percent of its span (EN 837-1). Write the one on its dial, such as class 0.6 or class 1.6.`,
     context.source(fact, 'number'),
   );
   return null;
@@ -321,15 +325,15 @@ function classOf(context: Context, fact: ast.AssetClass, name: string): string |
 /** What a tool is good for: over nothing, and under all of what it reads. */
 function withinOf(context: Context, fact: ast.AssetWithin, name: string): Figure | null {
   const within = lowerMeasure(context, fact, 'error', fact.error, {
-    what: `The error of ${name}`,
-    why: 'no tool is exact, and every limit read with it would be judged as if this one were',
-    like: 'within 4 %, or within 0.003 mm',
+    what: say`The error of ${name}`,
+    why: say`no tool is exact, and every limit read with it would be judged as if this one were`,
+    like: say`within 4 %, or within 0.003 mm`,
     kind: null,
   });
   if (within === null || within.unit !== '%' || Number(within.number) < 100) return within;
   context.syntax(
     'impossible-figure',
-    `${name} could be off by as much as it reads: within ${formatQuantity(within)} says nothing about it. Look the figure up on its calibration sheet.`,
+    say`${name} could be off by as much as it reads: within ${formatQuantity(within)} says nothing about it. Look the figure up on its calibration sheet.`,
     context.source(fact, 'error'),
   );
   return null;
@@ -342,18 +346,18 @@ function onItsScale(
   { range, within, graduated }: Pick<Asset, 'range' | 'within' | 'graduated'>,
 ): Pick<Asset, 'within' | 'graduated'> {
   const span = range === null ? null : between(range.high, range.low);
-  const kept = (figure: Difference | null, type: 'AssetWithin' | 'AssetGraduated', what: string) => {
+  const kept = (figure: Difference | null, type: 'AssetWithin' | 'AssetGraduated', what: Said) => {
     if (figure === null || span === null || (compareDifferences(figure, span) ?? -1) === -1) return figure;
     context.syntax(
       'impossible-figure',
-      `${node.name} ${what} ${formatQuantity(figure)}, and its whole scale is ${formatQuantity(span)} long: one of the two is wrong. Check the digits and the units.`,
+      say`${node.name} ${what} ${formatQuantity(figure)}, and its whole scale is ${formatQuantity(span)} long: one of the two is wrong. Check the digits and the units.`,
       context.source(node.facts.find((fact) => fact.$type === type)!),
     );
     return null;
   };
   return {
-    within: kept(within, 'AssetWithin', 'may be off by'),
-    graduated: kept(graduated, 'AssetGraduated', 'has a mark only every'),
+    within: kept(within, 'AssetWithin', say`may be off by`),
+    graduated: kept(graduated, 'AssetGraduated', say`has a mark only every`),
   };
 }
 
@@ -362,12 +366,12 @@ function airBelowOf(context: Context, node: ast.AirBelow, before: Shop['airBelow
   if (before !== null)
     context.syntax(
       'written-twice',
-      'The shop gives the limit for compressed air twice. Delete one.',
+      say`The shop gives the limit for compressed air twice. Delete one.`,
       context.source(node),
     );
   const limit = lowerMeasure(context, node, 'limit', node.limit, {
-    what: 'The limit of the shop for compressed air',
-    why: 'every blow-dry is checked against it',
+    what: say`The limit of the shop for compressed air`,
+    why: say`every blow-dry is checked against it`,
     like: 'air below 30 psi',
     kind: 'pressure',
   });
@@ -393,7 +397,7 @@ export function lowerDate(
   if (!Number.isNaN(date.getTime()) && date.toISOString().startsWith(text)) return text;
   context.syntax(
     'wrong-date',
-    `${text} is not in the calendar: write the date as year-month-day.`,
+    say`${text} is not in the calendar: write the date as year-month-day.`,
     context.source(node, property),
   );
   return null;
@@ -421,14 +425,14 @@ function flashOf(context: Context, fact: ast.FluidFact, name: string): Quantity 
   if (flash === null) return null;
   const problem =
     kindOfUnit(flash.unit) !== 'temperature'
-      ? `is a temperature, and ${formatQuantity(flash)} is a ${kindOfUnit(flash.unit)}`
+      ? say`is a temperature, and ${formatQuantity(flash)} is a ${term(kindOfUnit(flash.unit))}`
       : compare(flash, flashPoints.low) === -1 || compare(flash, flashPoints.high) === 1
-        ? `cannot be ${formatQuantity(flash)}: flash points of liquids range from ${formatLimit(flashPoints)}`
+        ? say`cannot be ${formatQuantity(flash)}: flash points of liquids range from ${formatLimit(flashPoints)}`
         : null;
   if (problem === null) return flash;
   context.syntax(
     kindOfUnit(flash.unit) === 'temperature' ? 'impossible-figure' : 'unit-of-another-kind',
-    `The flash point of ${name} ${problem}. Baths and cautions are judged by it: take it from the safety data sheet, such as flammable 62 °C.`,
+    say`The flash point of ${name} ${problem}. Baths and cautions are judged by it: take it from the safety data sheet, such as flammable 62 °C.`,
     context.source(fact, 'flash'),
   );
   return null;
@@ -444,7 +448,7 @@ function stockOf(context: Context, node: ast.Stock): Stock {
       if (index === 0 || !amount(size).equals(amount(shims[index - 1]!.size))) continue;
       context.syntax(
         'written-twice',
-        `Stock ${node.name} has ${formatQuantity(size)} twice: nobody knows which count is meant. Write it once, with the total count.`,
+        say`Stock ${node.name} has ${formatQuantity(size)} twice: nobody knows which count is meant. Write it once, with the total count.`,
         source,
       );
     }
@@ -456,8 +460,8 @@ function stockOf(context: Context, node: ast.Stock): Stock {
   }
   const [low, high, step] = (['low', 'high', 'step'] as const).map((end) =>
     lowerMeasure(context, node, end, node[end]!, {
-      what: end === 'step' ? `The step of stock ${node.name}` : `A size of stock ${node.name}`,
-      why: 'shims are chosen by their thickness',
+      what: end === 'step' ? say`The step of stock ${node.name}` : say`A size of stock ${node.name}`,
+      why: say`shims are chosen by their thickness`,
       like: 'from 1.00 mm to 1.95 mm by 0.05 mm',
       kind: 'length',
     }),
@@ -475,15 +479,15 @@ function seriesOf(
   const span = between(high, low)!;
   const problem =
     compare(low, high) !== -1
-      ? `goes from ${formatQuantity(low)} to ${formatQuantity(high)}: the first size must be less than the last`
+      ? say`goes from ${formatQuantity(low)} to ${formatQuantity(high)}: the first size must be less than the last`
       : compareDifferences(step, span) === 1
-        ? `has a step of ${formatQuantity(step)}, which is more than the distance from ${formatQuantity(low)} to ${formatQuantity(high)}: it would have one size only`
+        ? say`has a step of ${formatQuantity(step)}, which is more than the distance from ${formatQuantity(low)} to ${formatQuantity(high)}: it would have one size only`
         : null;
   const sizes = problem === null ? sizesOf(low, high, step) : null;
   if (sizes === null)
     context.syntax(
       'impossible-figure',
-      `Stock ${node.name} ${problem ?? 'has more than 10000 sizes: the step is too small'}. Check the digits and the units.`,
+      say`Stock ${node.name} ${problem ?? say`has more than 10000 sizes: the step is too small`}. Check the digits and the units.`,
       context.source(node, problem === null ? 'step' : 'high'),
     );
   return sizes ?? [];
@@ -492,8 +496,8 @@ function seriesOf(
 /** A single size, and how many there are of it. Null where the size has no meaning (reported). */
 function shimOf(context: Context, node: ast.StockSize) {
   const size = lowerMeasure(context, node, 'size', node.size, {
-    what: 'The size of a shim',
-    why: 'shims are chosen by their thickness',
+    what: say`The size of a shim`,
+    why: say`shims are chosen by their thickness`,
     like: '1.45 mm',
     kind: 'length',
   });
@@ -502,7 +506,7 @@ function shimOf(context: Context, node: ast.StockSize) {
   if (!isWhole) {
     context.syntax(
       'impossible-figure',
-      `Shims come in whole numbers, and ${node.count} is not a count. Write a whole number, 0 if there is none, or leave out the count if there are always enough.`,
+      say`Shims come in whole numbers, and ${node.count!} is not a count. Write a whole number, 0 if there is none, or leave out the count if there are always enough.`,
       context.source(node, 'count'),
     );
   }
@@ -523,7 +527,10 @@ function standingOf(
       limit === null
         ? null
         : [...before, ...own].some((other) => other.kind === kind)
-          ? (['written-twice', `The shop gives the tolerance of a ${standing.kind} twice. Delete one.`] as const)
+          ? ([
+              'written-twice',
+              say`The shop gives the tolerance of a ${term(standing.kind)} twice. Delete one.`,
+            ] as const)
           : wrongTolerance(standing.kind, limit);
     if (problem !== null) context.syntax(...problem, context.source(standing));
     else if (limit !== null)
@@ -533,21 +540,24 @@ function standingOf(
 }
 
 /** What is wrong with a standing tolerance; null: nothing. */
-function wrongTolerance(word: ast.SpecKind, { plus, minus }: ToleranceOnly): readonly [ProblemCode, string] | null {
+function wrongTolerance(word: ast.SpecKind, { plus, minus }: ToleranceOnly): readonly [ProblemCode, Said] | null {
   const written = formatLimit({ form: 'tolerance', plus, minus });
   const sides = [plus, minus];
   const other = sides.find(({ unit }) => unit !== '%' && !kindAdmits(kindOf(word), unit));
   if (other !== undefined)
     return [
       'unit-of-another-kind',
-      `A ${word} cannot have a tolerance of ${written}: ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}. Write it in percent, or in a unit of ${word}.`,
+      say`A ${term(word)} cannot have a tolerance of ${written}: ${formatQuantity(other)} is a ${term(kindOfUnit(other.unit))}. Write it in percent, or in a unit of ${term(word)}.`,
     ];
   if (sides.every(({ number }) => Number(number) === 0))
     return [
       'impossible-figure',
-      `A tolerance of ${written} lets no reading through. Write what the shop works to, such as ±10 %.`,
+      say`A tolerance of ${written} lets no reading through. Write what the shop works to, such as ±10 %.`,
     ];
   return sides.some(({ unit, number }) => unit === '%' && Number(number) >= 100)
-    ? ['impossible-figure', `A tolerance of ${written} reaches down to zero, which is no tolerance. Check the digits.`]
+    ? [
+        'impossible-figure',
+        say`A tolerance of ${written} reaches down to zero, which is no tolerance. Check the digits.`,
+      ]
     : null;
 }

@@ -1,6 +1,7 @@
+import type { Plan, Wording } from '../model/plan.ts';
 import type { Block, LimitUse, Procedure, TestFigures } from '../model/procedure.ts';
 import type { NameUse, Source } from '../model/source.ts';
-import { readingOf } from '../model/steps.ts';
+import { own, readingOf } from '../model/steps.ts';
 
 /**
  * What a job may say of a procedure: all that others know of it, and nothing of how its steps are done or where they
@@ -13,11 +14,20 @@ export interface Signature
   /** Parts that a step tightens or locks. */
   readonly tightened: readonly string[];
   readonly tests: readonly TestSignature[];
+  readonly records: readonly RecordSignature[];
+}
+
+/** What is written down in words. */
+export interface RecordSignature {
+  readonly name: string;
+  readonly wording: Wording;
+  readonly plan: Plan | null;
 }
 
 export interface TestSignature extends Pick<TestFigures, 'inTime' | 'reads'> {
   readonly name: string;
   readonly limit: LimitUse | null;
+  readonly plan: Plan | null;
 }
 
 export function buildSignature(procedure: Procedure): Signature {
@@ -34,14 +44,37 @@ export function buildSignature(procedure: Procedure): Signature {
     specs,
     readable: withoutPlaces(readableNames(procedure), somewhere(source)),
     tightened: [...new Set(tightening.flatMap(({ objects }) => objects.map((object) => object.name)))],
+    records: [...stages, ...repairs].flatMap(({ steps: all }) =>
+      all.flatMap((step) =>
+        step.verb === 'record'
+          ? [withoutPlaces({ name: step.reading, wording: step.wording, plan: step.plan }, somewhere(source))]
+          : [],
+      ),
+    ),
     tests: stages.flatMap((stage) =>
       stage.steps.flatMap((step) => {
         if (step.verb !== 'test') return [];
         const { inTime, reads } = step.test;
-        return [withoutPlaces({ name: step.gate.test, limit: step.limit, inTime, reads }, somewhere(source))];
+        const own = { name: step.gate.test, limit: step.limit, inTime, reads, plan: step.plan };
+        return withoutPlaces([own, ...partsWorkedOut(own)], somewhere(source));
       }),
     ),
   };
+}
+
+/** What a reading is worked out of is read where it is, and held to nothing. */
+function partsWorkedOut({ plan, reads }: TestSignature): TestSignature[] {
+  if (plan?.workedOut == null) return [];
+  const isOne = plan.points.length === 0 && plan.places === null;
+  const bare = plan.points.map((point) => ({ ...point, limit: null, spread: null, beyond: null }));
+  const own = isOne ? null : { ...plan, workedOut: null, spread: null, points: bare };
+  return [plan.workedOut.first, plan.workedOut.second].map(({ name }) => ({
+    name,
+    limit: null,
+    inTime: null,
+    reads,
+    plan: own,
+  }));
 }
 
 /** Where in its declaration something is has to be asked when it matters, by its name. */
@@ -59,7 +92,11 @@ export function readableNames({ specs, stages, repairs }: Procedure): NameUse[] 
   const steps = [...stages, ...repairs].flatMap((block) => block.steps);
   const named = steps.flatMap((step): NameUse[] => {
     const name = readingOf(step);
-    return name === null ? [] : [{ name, source: step.source }];
+    const worked = own(step, 'plan')?.workedOut;
+    return [
+      ...(name === null ? [] : [{ name, source: step.source }]),
+      ...(worked == null ? [] : [worked.first, worked.second].map((one) => ({ name: one.name, source: one.source }))),
+    ];
   });
   const all = [...specs.map(({ name, source }) => ({ name, source })), ...named];
   const names = new Set<string>();

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { resolve } from '../db/resolve.ts';
+import { english } from '../say/say.ts';
 import { parse } from '../syntax/parse.ts';
 
 /** A family with one joint, and something else about its stud. */
@@ -21,7 +22,7 @@ const told = (joint: string, more?: string) => {
   const { families, problems } = resolved(joint, more);
   expect(families[0]!.joints[0]!.solid).toBeNull();
   return problems.map((problem) =>
-    problem.kind === 'syntax' ? `${problem.source.range.start.character} ${problem.message}` : problem.kind,
+    problem.kind === 'syntax' ? `${problem.source.range.start.character} ${english(problem.message)}` : problem.kind,
   );
 };
 

@@ -1,5 +1,6 @@
 import { propertyClasses } from '../engineering/proof-load.ts';
 import type { Family, Part, SolidBolt } from '../model/family.ts';
+import { say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
 import { lowerNumber } from './limits.ts';
@@ -15,13 +16,13 @@ export function lowerSolidBolt(
   const [said, again] = node.traits.filter((trait): trait is ast.JointSolid => trait.$type === 'JointSolid');
   if (said === undefined) return null;
   if (again !== undefined)
-    context.syntax('written-twice', 'The joint gives its class twice. Delete one.', context.source(again));
+    context.syntax('written-twice', say`The joint gives its class twice. Delete one.`, context.source(again));
   const propertyClass = lowerNumber(context, said, 'propertyClass', said.propertyClass);
   if (propertyClass === null) return null;
   if (!propertyClasses.includes(propertyClass)) {
     context.syntax(
       'impossible-figure',
-      `There is no property class ${propertyClass}: write the one marked on the head or the end of the bolt, ${propertyClasses.join(', ')}.`,
+      say`There is no property class ${propertyClass}: write the one marked on the head or the end of the bolt, ${propertyClasses.join(', ')}.`,
       context.source(said, 'propertyClass'),
     );
     return null;
@@ -29,7 +30,7 @@ export function lowerSolidBolt(
   if (node.thread === undefined) {
     context.syntax(
       'clause-without-meaning',
-      'What a bolt can take is calculated from its thread: write it before “solid class”, like "M8x1.25", or "M8" for the coarse pitch.',
+      say`What a bolt can take is calculated from its thread: write it before “solid class”, like "M8x1.25", or "M8" for the coarse pitch.`,
       context.source(said),
     );
     return null;
@@ -38,7 +39,7 @@ export function lowerSolidBolt(
   if (thread === null) {
     context.syntax(
       'clause-without-meaning',
-      `“${node.thread}” is not read as a metric thread, and only ISO metric threads are judged by their class: write it with its pitch, like "M8x1.25" ("M8" alone is the coarse one, M3 to M36). Leave “solid class” out for inch threads.`,
+      say`“${node.thread}” is not read as a metric thread, and only ISO metric threads are judged by their class: write it with its pitch, like "M8x1.25" ("M8" alone is the coarse one, M3 to M36). Leave “solid class” out for inch threads.`,
       context.source(node, 'thread'),
     );
     return null;
@@ -47,7 +48,7 @@ export function lowerSolidBolt(
   if (inside !== undefined) {
     context.syntax(
       'clause-without-meaning',
-      `${node.part.name} has ${inside} in it, so it is hollow: it has less metal than its thread suggests, and its torque cannot be judged by the thread. Leave “solid class” out.`,
+      say`${node.part.name} has ${inside} in it, so it is hollow: it has less metal than its thread suggests, and its torque cannot be judged by the thread. Leave “solid class” out.`,
       context.source(said),
     );
     return null;

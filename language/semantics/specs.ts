@@ -3,6 +3,7 @@ import type { PartNumber, Spec, SpecValue } from '../model/procedure.ts';
 import type { DecisionRule } from '../model/shop.ts';
 import { formatQuantity, kindAdmits, kindOf, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import type { Figure, Kind } from '../quantities/types.ts';
+import { say, term } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { lowerAllow } from './allows.ts';
 import type { Context } from './context.ts';
@@ -33,8 +34,8 @@ export function lowerSpec(context: Context, node: ast.Spec, family: Family): Spe
 function perOf(context: Context, { value, name }: ast.Spec): Figure | null {
   if (value?.per === undefined) return null;
   return lowerMeasure(context, value, 'per', value.per, {
-    what: `The second quantity of rate ${name}`,
-    why: 'no shim change has such an effect, and none could be calculated',
+    what: say`The second quantity of rate ${name}`,
+    why: say`no shim change has such an effect, and none could be calculated`,
     like: 'rate 3 bar per 0.001 in',
     kind: null,
   });
@@ -46,7 +47,7 @@ function specValueOf(context: Context, node: ast.SpecValue | undefined, family: 
     node?.rateFrom === undefined
       ? node?.per === undefined && of.per === null
         ? lowerLimit(context, node?.rebuilt)
-        : lowerAmount(context, node?.rebuilt, `The rate of ${of.name}`)
+        : lowerAmount(context, node?.rebuilt, say`The rate of ${of.name}`)
       : lowerRate(context, node.rateFrom, rateFrom, of);
   const kind = of.kind ?? (rebuilt === null ? null : kindOfLimit(rebuilt));
   let inService: SpecValue['inService'] = null;
@@ -86,7 +87,7 @@ function settlingOf(context: Context, node: ast.SpecSettling, name: string, kind
   if (node.sign !== undefined && Number(amount.number) !== 0) {
     context.syntax(
       'impossible-figure',
-      `A new spring loses pressure as it settles, and ${node.sign}${formatQuantity(amount)} says that it gains: the unit would be set too low. Write the loss: settling ${formatQuantity(amount)}.`,
+      say`A new spring loses pressure as it settles, and ${node.sign}${formatQuantity(amount)} says that it gains: the unit would be set too low. Write the loss: settling ${formatQuantity(amount)}.`,
       context.source(node),
     );
     return null;
@@ -94,7 +95,7 @@ function settlingOf(context: Context, node: ast.SpecSettling, name: string, kind
   if (kind !== null && !kindAdmits(kind, amount.unit)) {
     context.syntax(
       'unit-of-another-kind',
-      `Spec ${name} is a ${kind}, and ${formatQuantity(amount)} is a ${kindOfUnit(amount.unit)}: nobody can set a unit higher by that. Write what a new spring loses of this ${kind}.`,
+      say`Spec ${name} is a ${term(kind)}, and ${formatQuantity(amount)} is a ${term(kindOfUnit(amount.unit))}: nobody can set a unit higher by that. Write what a new spring loses of this ${term(kind)}.`,
       context.source(node, 'amount'),
     );
     return null;

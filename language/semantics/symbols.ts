@@ -63,6 +63,8 @@ function item(node: ast.ShopItem | ast.FamilyItem | ast.ProcedureItem): Declared
       return symbol(node, 'master');
     case 'Part':
       return symbol(node, 'part');
+    case 'Places':
+      return symbol(node, 'places');
     case 'Face':
       return made(node, textOf(node.face), node.title ?? '', 'face', 'face');
     case 'Port':
@@ -99,7 +101,11 @@ function steps(lines: readonly ast.StepLine[]): DeclaredSymbol[] {
       const declared = made(step, text.length > 60 ? `${text.slice(0, 59)}…` : text, '', 'step');
       if (step.$type !== 'TestStep') return declared;
       const test = { name: step.name.name, kind: 'test', nameRange: rangeOf(step.name) };
-      return declared.map((one) => ({ ...one, declares: [...one.declares, test] }));
+      const workedOut = step.clauses.flatMap((clause) =>
+        clause.$type === 'WorkedClause' ? [clause.first, clause.second] : [],
+      );
+      const parts = workedOut.map((part) => ({ name: part.name, kind: 'test', nameRange: rangeOf(part, 'name') }));
+      return declared.map((one) => ({ ...one, declares: [...one.declares, test, ...parts] }));
     }),
   );
 }

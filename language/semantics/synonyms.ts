@@ -1,3 +1,4 @@
+import { type Said, say } from '../say/say.ts';
 /** Words that a bench hand says for a verb of the language, and that look nothing like it. */
 export const synonyms: ReadonlyMap<string, string> = new Map(
   Object.entries({
@@ -32,6 +33,6 @@ export const synonyms: ReadonlyMap<string, string> = new Map(
 );
 
 /** The message for a word that stands for a verb. */
-export function synonymMessage(word: string): string {
-  return `Here ${word} is called ${synonyms.get(word)}. Write ${synonyms.get(word)}.`;
+export function synonymMessage(word: string): Said {
+  return say`Here ${word} is called ${synonyms.get(word)!}. Write ${synonyms.get(word)!}.`;
 }

@@ -1,4 +1,5 @@
 import type { Source } from '../model/source.ts';
+import { joined, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { continuing } from '../syntax/keywords.ts';
 import { nearest } from '../syntax/nearest.ts';
@@ -31,7 +32,7 @@ export function unreadLine(
   if (sequences?.get(word) !== undefined) {
     context.syntax(
       'not-a-name',
-      `${word} is a word of the language: a sequence of that name cannot be called. Give the sequence another name.`,
+      say`${word} is a word of the language: a sequence of that name cannot be called. Give the sequence another name.`,
       source,
     );
     return;
@@ -44,7 +45,7 @@ export function unreadLine(
   if (continuing.includes(word)) {
     context.syntax(
       'out-of-place',
-      `${word} continues a statement, and there is none before it. Write that statement above, or delete this.`,
+      say`${word} continues a statement, and there is none before it. Write that statement above, or delete this.`,
       source,
     );
     return;
@@ -52,11 +53,11 @@ export function unreadLine(
   const near = sequences?.nearest(word, words) ?? nearest(word, words);
   const what =
     near.length === 0
-      ? 'Delete the line, or begin it with a word of the language.'
-      : `Did you mean ${near.join(' or ')}?`;
+      ? say`Delete the line, or begin it with a word of the language.`
+      : say`Did you mean ${joined(near, say` or `)}?`;
   context.syntax(
     'unknown-word',
-    `No such step or word: ${word.length > 30 ? `${word.slice(0, 29)}…` : word}. ${what}`,
+    say`No such step or word: ${word.length > 30 ? say`${word.slice(0, 29)}…` : word}. ${what}`,
     source,
     near.length === 1 ? near[0] : undefined,
     word,

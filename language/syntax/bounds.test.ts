@@ -1,9 +1,10 @@
 import { expect, it } from 'vitest';
+import { english } from '../say/say.ts';
 import { bounds } from './bounds.ts';
 import { nearest } from './nearest.ts';
 import { parse } from './parse.ts';
 
-const problems = (text: string) => parse(text).problems.map(({ message }) => message);
+const problems = (text: string) => parse(text).problems.map(({ message }) => english(message));
 const family = (part: string) => `family f {\n  ${part}\n}\n`;
 
 it('reads names and words up to their length, and cuts what is longer', () => {
@@ -12,7 +13,7 @@ it('reads names and words up to their length, and cuts what is longer', () => {
     'This name has 101 letters; at most 100 are read. Give it a shorter one, with the long one in quotes after it.',
   ]);
   const { ast, problems: found } = parse(family(`part p "${'w'.repeat(50_000)}"`));
-  expect(found.map(({ message }) => message)).toEqual([
+  expect(found.map(({ message }) => english(message))).toEqual([
     'This text has 50002 letters; at most 5000 are read. Shorten it, or split it over several steps.',
   ]);
   expect(ast.declarations).toHaveLength(1);

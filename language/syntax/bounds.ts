@@ -1,3 +1,4 @@
+import { type Said, say } from '../say/say.ts';
 import type { Row } from './statement.ts';
 import type { Token } from './token.ts';
 
@@ -18,13 +19,13 @@ export const bounds = {
 } as const;
 
 /** The token at which a text goes beyond what is read at all, and why; null: all of it can be read. */
-export function beyondBounds(rows: readonly Row[]): { token: Token; message: string } | null {
+export function beyondBounds(rows: readonly Row[]): { token: Token; message: Said } | null {
   let depth = 0;
   for (const { tokens, isFlat } of rows) {
     if (tokens.length > bounds.statement)
       return {
         token: tokens[0]!,
-        message: `This statement has ${tokens.length} words and symbols; the longest that is read has ${bounds.statement}. Nothing in this file is read until the statement is split into several`,
+        message: say`This statement has ${tokens.length} words and symbols; the longest that is read has ${bounds.statement}. Nothing in this file is read until the statement is split into several`,
       };
     if (isFlat) continue;
     let inRow = 0;
@@ -36,12 +37,12 @@ export function beyondBounds(rows: readonly Row[]): { token: Token; message: str
       if (depth + inRow > bounds.depth)
         return {
           token,
-          message: `This is nested in more than ${bounds.depth} blocks or brackets. Nothing in this file is read until it is nested less deeply`,
+          message: say`This is nested in more than ${bounds.depth} blocks or brackets. Nothing in this file is read until it is nested less deeply`,
         };
       if (isLongNumber(token))
         return {
           token,
-          message: `This number has ${token.image.length} characters; the longest that is read has ${bounds.number}. Nothing in this file is read until it is shorter`,
+          message: say`This number has ${token.image.length} characters; the longest that is read has ${bounds.number}. Nothing in this file is read until it is shorter`,
         };
     }
   }
@@ -65,14 +66,14 @@ export function mayBeBeyond(token: Token): boolean {
 }
 
 /** A name or words in quotes that are too long, cut to what is read; reported. Any other token as it is. */
-export function cut(token: Token, report: (message: string) => void): Token {
+export function cut(token: Token, report: (message: Said) => void): Token {
   const isWords = token.name === 'STRING';
   const most = isWords ? bounds.words : bounds.name;
   if (token.image.length <= most || !(isWords || token.name === 'ID')) return token;
   report(
     isWords
-      ? `This text has ${token.image.length} letters; at most ${most} are read. Shorten it, or split it over several steps`
-      : `This name has ${token.image.length} letters; at most ${most} are read. Give it a shorter one, with the long one in quotes after it`,
+      ? say`This text has ${token.image.length} letters; at most ${most} are read. Shorten it, or split it over several steps`
+      : say`This name has ${token.image.length} letters; at most ${most} are read. Give it a shorter one, with the long one in quotes after it`,
   );
   return token.readAs(token.name, isWords ? `${token.image.slice(0, most - 1)}"` : token.image.slice(0, most));
 }

@@ -23,6 +23,7 @@ export const itemHeads = [
   'proven',
   'master',
   'always',
+  'places',
   'wrench',
   'fluid',
   'stock',
@@ -37,7 +38,7 @@ export const itemHeads = [
 /** What has a name of its own, by what it is in. */
 export const namedItems: ReadonlyMap<string, readonly string[]> = new Map([
   ['shop', ['station', 'wrench', 'gauge', 'tool', 'fluid', 'stock', 'master']],
-  ['family', ['part']],
+  ['family', ['part', 'places']],
   ['procedure', ['spec', 'number', 'stage', 'repair', 'sequence']],
 ]);
 
@@ -79,6 +80,8 @@ export const kindWords = [
   'volume',
   'flow',
   'speed',
+  'frequency',
+  'vibration',
   'count',
   'stiffness',
   'voltage',
@@ -119,6 +122,8 @@ export const continuing = [
   'threads',
   'solid',
   'passes',
+  'point',
+  'worked',
   'slides',
   'turns-free',
   'spread',
@@ -133,6 +138,7 @@ export const continuing = [
   'because',
   // heads
   'revision',
+  'language',
   'written',
   'approved',
   'like',
@@ -151,6 +157,7 @@ export const continuing = [
   'marks',
   'chosen',
   'renewed',
+  'fitted',
   'supplied',
   'meets',
   'guarded',

@@ -1,3 +1,4 @@
+import { type Said, say } from '../say/say.ts';
 import { beyondBounds } from './bounds.ts';
 import {
   blockHeads,
@@ -16,7 +17,7 @@ import type { ProblemCode } from './problem-code.ts';
 import { Row, Statement } from './statement.ts';
 import { keyword, type Line, madeToken, type Slip, slipOf, type Token } from './token.ts';
 
-type Report = (token: Token, code: ProblemCode, message: string) => void;
+type Report = (token: Token, code: ProblemCode, message: Said) => void;
 
 /**
  * The token pass: makes statements out of the tokens of lines.
@@ -110,7 +111,7 @@ function repairBraces(rows: readonly Row[], report: Report): Statement[] {
     const depth = depthOf(read.tokens, open);
     while (open.length > depth) {
       const last = rows[place - 1]!.tokens.at(-1)!;
-      report(last, 'unbalanced-brace', `the ${open.at(-1)} is not closed here: put } after this line`);
+      report(last, 'unbalanced-brace', say`the ${open.at(-1)!} is not closed here: put } after this line`);
       close(read.tokens[0]!, true);
     }
     const row = withName(read.tokens, open, report);
@@ -125,7 +126,7 @@ function repairBraces(rows: readonly Row[], report: Report): Statement[] {
     row.forEach((token, index) => {
       if (token.image === '{') {
         if (statement.length === 0) {
-          report(token, 'unbalanced-brace', 'this { opens nothing: write the head before it, or delete it');
+          report(token, 'unbalanced-brace', say`this { opens nothing: write the head before it, or delete it`);
           return;
         }
         open.push(head);
@@ -135,12 +136,12 @@ function repairBraces(rows: readonly Row[], report: Report): Statement[] {
       }
       if (token.image === '}') {
         if (open.length === 0) {
-          report(token, 'unbalanced-brace', 'this } closes nothing: delete it');
+          report(token, 'unbalanced-brace', say`this } closes nothing: delete it`);
           return;
         }
         if (index === row.length - 1 && wouldStrand(open, following)) {
-          const what = open.length === 1 ? `${following![0]!.image} follows` : 'steps follow';
-          report(token, 'unbalanced-brace', `this } ends the ${open.at(-1)}, but ${what} it: delete it`);
+          const what = open.length === 1 ? say`${following![0]!.image} follows` : say`steps follow`;
+          report(token, 'unbalanced-brace', say`this } ends the ${open.at(-1)!}, but ${what} it: delete it`);
           return;
         }
         end(token);
@@ -158,7 +159,7 @@ function repairBraces(rows: readonly Row[], report: Report): Statement[] {
     });
     if (statement.length > 0 && needsBlock(row, head, open)) {
       const last = row.at(-1)!;
-      report(last, 'unbalanced-brace', `the head of this ${head} ends without {: put { at the end of the line`);
+      report(last, 'unbalanced-brace', say`the head of this ${head} ends without {: put { at the end of the line`);
       statement.push(madeToken('{', last));
       end(statement.at(-1)!);
       open.push(head);
@@ -174,13 +175,13 @@ function repairBraces(rows: readonly Row[], report: Report): Statement[] {
       report(
         row.at(-1)!,
         'unbalanced-brace',
-        `the ${open.at(-1)} that begins on this line is not closed: put } at its end`,
+        say`the ${open.at(-1)!} that begins on this line is not closed: put } at its end`,
       );
       close(row.at(-1)!, false);
     }
   });
   while (open.length > 0) {
-    report(lastEnd(), 'unbalanced-brace', `the ${open.at(-1)} is not closed: put } at the end`);
+    report(lastEnd(), 'unbalanced-brace', say`the ${open.at(-1)!} is not closed: put } at the end`);
     close(lastEnd(), false);
   }
   return out;
@@ -210,7 +211,7 @@ function withName(row: readonly Token[], open: readonly string[], report: Report
     const words = second.image.replace(/^"|"$/gu, '');
     const isName = /^\p{L}[\p{L}\d_-]*$/u.test(words);
     if (isName && (third?.name === 'STRING' || words === words.toLowerCase())) {
-      report(second, 'not-a-name', `a name is written without quotes: write ${word} ${words}`);
+      report(second, 'not-a-name', say`a name is written without quotes: write ${word} ${words}`);
       return [head!, second.readAs('ID', words), ...row.slice(2)];
     }
     const made =
@@ -222,14 +223,14 @@ function withName(row: readonly Token[], open: readonly string[], report: Report
     report(
       second,
       'not-a-name',
-      `the name is missing before the title: write ${word} ${made} ${second.image}, or another short name`,
+      say`the name is missing before the title: write ${word} ${made} ${second.image}, or another short name`,
     );
     return [head!, head!.readAs('ID', made), ...row.slice(1)];
   }
   // A reserved word in place of a name: the parser has the better message.
   if (kind !== '{' && third?.name === 'STRING') return row;
   if (kind !== '{' && !['for', 'at', 'of', 'on', 'in', 'with'].includes(second.image)) return row;
-  report(head!, 'not-a-name', `the name of this ${word} is missing: write a short one of your own after ${word}`);
+  report(head!, 'not-a-name', say`the name of this ${word} is missing: write a short one of your own after ${word}`);
   return [head!, head!.readAs('ID', `${word}-${head!.line.number + 1}`), ...row.slice(1)];
 }
 
@@ -285,6 +286,6 @@ function nearestHead(token: Token, rest: readonly Token[], depth: number, report
         : ['only'];
   const [head] = nearest(token.image, heads);
   if (head === undefined) return token;
-  report(token, 'unknown-word', `no such word: ${token.image}. It is read as ${head}; write ${head}`);
+  report(token, 'unknown-word', say`no such word: ${token.image}. It is read as ${head}; write ${head}`);
   return token.readAs(head, head);
 }

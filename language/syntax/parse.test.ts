@@ -1,5 +1,6 @@
 import type { AstNode } from 'langium';
 import { describe, expect, it } from 'vitest';
+import { english } from '../say/say.ts';
 import { parse } from './parse.ts';
 import { contentsOf, textOf } from './place.ts';
 
@@ -17,7 +18,9 @@ function read(text: string): string[] {
 }
 
 const problems = (text: string) =>
-  parse(text).problems.map(({ message, range }) => `${range.start.line + 1}:${range.start.character + 1} ${message}`);
+  parse(text).problems.map(
+    ({ message, range }) => `${range.start.line + 1}:${range.start.character + 1} ${english(message)}`,
+  );
 
 const procedure = (body: string) => `procedure p for f at s {\n${body}\n}`;
 const stage = (steps: string) => procedure(`stage one at bench {\n${steps}\n}`);

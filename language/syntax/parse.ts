@@ -1,4 +1,5 @@
 import type { Range } from '../model/source.ts';
+import { english, type Said, say } from '../say/say.ts';
 import type { File } from './generated/ast.ts';
 import { inside, linesOf } from './inside.ts';
 import { statementsOf } from './layout.ts';
@@ -13,7 +14,7 @@ import { type Harm, markUnread } from './unread.ts';
 /** A problem of spelling or syntax, at its place. */
 export interface SyntaxProblem {
   readonly code: ProblemCode;
-  readonly message: string;
+  readonly message: Said;
   readonly range: Range;
 }
 
@@ -38,7 +39,7 @@ export interface Parsed {
  */
 export function parse(text: string, before: Parsed | null = null): Parsed {
   if (text.length > longestText) {
-    const message = `This file has ${text.length} characters; the longest that is read has ${longestText}. Split the declarations over several files.`;
+    const message = say`This file has ${text.length} characters; the longest that is read has ${longestText}. Split the declarations over several files.`;
     return {
       ast: emptyFile(),
       problems: [{ code: 'too-much-to-read', message, range: pointRange(0, 0) }],
@@ -101,7 +102,19 @@ function setAside(error: ParserError, statements: readonly Statement[], damage: 
 /** Where a head goes on behind what could not be read: `procedure p Title words for valve at bench {`. */
 function resumeIn(statement: readonly Token[], keep: number): number {
   const isHead = ['procedure', 'job', 'stage', 'repair'].includes(statement[0]!.image);
-  const goesOn = ['for', 'at', 'like', 'of', 'revision', 'written', 'approved', 'customer', 'received', 'order'];
+  const goesOn = [
+    'for',
+    'at',
+    'like',
+    'of',
+    'revision',
+    'language',
+    'written',
+    'approved',
+    'customer',
+    'received',
+    'order',
+  ];
   return isHead ? statement.findIndex((token, index) => index > keep && goesOn.includes(keyword(token) ?? '')) : -1;
 }
 
@@ -129,7 +142,7 @@ function unreadRest(error: ParserError): SyntaxProblem {
   const below = { line: tokenRange(errorPlace(error)).end.line + 1, character: 0 };
   return {
     code: 'too-much-to-read',
-    message: 'What follows has not been read yet: correct the lines above first.',
+    message: say`What follows has not been read yet: correct the lines above first.`,
     range: { start: below, end: { line: below.line, character: 1 } },
   };
 }
@@ -146,7 +159,7 @@ function openQuotes(statements: readonly Statement[]): SyntaxProblem[] {
     .flatMap(({ tokens }) => tokens.filter(({ isOpen }) => isOpen))
     .map((token) => ({
       code: 'quote-missing',
-      message: 'The closing quote is missing: put " at the end of the text.',
+      message: say`The closing quote is missing: put " at the end of the text.`,
       range: tokenRange(token),
     }));
 }
@@ -168,7 +181,7 @@ function inOrder(text: string, problems: SyntaxProblem[]): SyntaxProblem[] {
   return problems
     .map((problem) => ({ ...problem, range: inside(lines, problem.range) }))
     .filter(({ message, range }) => {
-      const key = `${range.start.line}:${range.start.character}:${message}`;
+      const key = `${range.start.line}:${range.start.character}:${english(message)}`;
       return !seen.has(key) && seen.add(key);
     })
     .sort((a, b) => a.range.start.line - b.range.start.line || a.range.start.character - b.range.start.character);

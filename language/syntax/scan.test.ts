@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { english } from '../say/say.ts';
 import { scan } from './scan.ts';
 import { tables } from './tables.generated.ts';
 
@@ -22,7 +23,7 @@ describe('the scanner', () => {
 
   it('reports what has no meaning once, with its whole first character', () => {
     const [line] = scan('fit 😀😀 a').lines;
-    expect(line!.slips.map(({ column, length, message }) => [column, length, message])).toEqual([
+    expect(line!.slips.map(({ column, length, message }) => [column, length, english(message)])).toEqual([
       [4, 4, '😀 has no meaning here: delete it, or put it inside "…".'],
     ]);
   });

@@ -1,6 +1,8 @@
 import { numberPattern, quantityPattern } from '../quantities/index.ts';
+import { type Said, say } from '../say/say.ts';
 import { bounds, cut } from './bounds.ts';
 import { fluidWords } from './keywords.ts';
+import { nameLetters } from './name-pattern.ts';
 import { tables } from './tables.generated.ts';
 import { type Line, type Slip, type Source, slipOf, Token, typeOf } from './token.ts';
 
@@ -94,10 +96,12 @@ function linesIn(source: Source, piece: string, offset: number, followed = false
 
 const [partOfName, startOfName] = [1, 2];
 
+const letter = new RegExp(`[${nameLetters}]`, 'u');
+
 /** What each character up to ʯ is in a name. */
 const inNames = Uint8Array.from({ length: 0x2b0 }, (_, code) => {
   const sign = String.fromCharCode(code);
-  return /[A-Za-zÀ-ÖØ-öø-ʯ]/u.test(sign) ? partOfName | startOfName : /[0-9_]/u.test(sign) ? partOfName : 0;
+  return letter.test(sign) ? partOfName | startOfName : /[0-9_]/u.test(sign) ? partOfName : 0;
 });
 
 function isIn(code: number, what: number): boolean {
@@ -207,8 +211,9 @@ function scanLine(piece: string, start: number, end: number, place: Pick<Line, '
   return finished(line);
 }
 
-const blankMessage =
-  'This blank is still to be filled in: write the figure, the name or the words in the place of “…”.';
+const blankMessage = say`This blank is still to be filled in: write the figure, the name or the words in the place of “…”.`;
+
+const emptyMessage = say`These quotes are empty, and whatever needs their words would take them as given. Write the words, or delete the quotes and what introduces them.`;
 
 /** Words that say nothing without what is to be filled in behind them. */
 const leading = new Set(
@@ -246,7 +251,10 @@ export function finished(line: Line): Line {
   let hasPosition = false;
   tokens.forEach((token, index) => {
     const read = cut(token, (message) => cuts.push(slipOf(token, 'too-much-to-read', message)));
-    if (token.image === '"…"') cuts.push({ ...slipOf(token, 'blank-left', ''), message: blankMessage });
+    if (token.image === '"…"') cuts.push({ ...slipOf(token, 'blank-left', blankMessage), message: blankMessage });
+    // A concession without a reason has a rule of its own.
+    if (/^"\s*"$/u.test(token.image) && tokens[index - 1]?.image !== 'because')
+      cuts.push({ ...slipOf(token, 'blank-left', emptyMessage), message: emptyMessage });
     tokens[index] = read;
     if (read.isOpen) line.isFlawed = true;
     hasPosition ||= isPosition(tokens[index - 1], token, tokens[index + 1]);
@@ -284,9 +292,10 @@ function split({ image, line, column, endColumn }: Token): Token[] {
   ];
 }
 
-export function unexpectedCharacter(text: string): string {
-  if (text.startsWith('#')) return 'A remark begins with //: write // instead of #.';
-  if (/[“”„«»]/u.test(text)) return 'Curly quotes are not read: use straight ones, "…".';
-  if (/[–—]/u.test(text)) return 'A long dash is not read: write .. between the ends of a range, or - inside a name.';
-  return `${text} has no meaning here: delete it, or put it inside "…".`;
+export function unexpectedCharacter(text: string): Said {
+  if (text.startsWith('#')) return say`A remark begins with //: write // instead of #.`;
+  if (/[“”„«»]/u.test(text)) return say`Curly quotes are not read: use straight ones, "…".`;
+  if (/[–—]/u.test(text))
+    return say`A long dash is not read: write .. between the ends of a range, or - inside a name.`;
+  return say`${text} has no meaning here: delete it, or put it inside "…".`;
 }

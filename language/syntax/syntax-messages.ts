@@ -1,3 +1,4 @@
+import { type Said, say } from '../say/say.ts';
 import { reserved } from './keywords.ts';
 import type { ProblemCode } from './problem-code.ts';
 import type { ParserError } from './rules.ts';
@@ -17,14 +18,14 @@ const called: Readonly<Record<string, string>> = {
 
 interface Told {
   readonly code: ProblemCode;
-  readonly message: string;
+  readonly message: Said;
 }
 
 /** What the parser's error says, in the words of the trade, and what kind of slip it is. */
 export function syntaxMessage(error: ParserError, next: Token | undefined): Told {
   const token = error.token;
   const before = error.previous;
-  const after = before === undefined || before.image === '' ? '' : ` after ${shown(before)}`;
+  const after = before === undefined || before.image === '' ? '' : say` after ${shown(before)}`;
   const wanted = wantedToken(error);
   const ends = ['EOL', 'EOF', '}'];
   if (
@@ -35,7 +36,7 @@ export function syntaxMessage(error: ParserError, next: Token | undefined): Told
   ) {
     return {
       code: 'line-breaks-off',
-      message: `This line breaks off after ${shown(token)}: something is missing. Finish the line, or delete ${shown(token)}.`,
+      message: say`This line breaks off after ${shown(token)}: something is missing. Finish the line, or delete ${shown(token)}.`,
     };
   }
   const slip = beginnersSlip(error);
@@ -44,29 +45,29 @@ export function syntaxMessage(error: ParserError, next: Token | undefined): Told
   if (atEnd)
     return {
       code: 'line-breaks-off',
-      message: `This line breaks off${after}: ${wanted === null ? 'something is missing' : `${wanted} is missing`}. Finish the line, or delete it.`,
+      message: say`This line breaks off${after}: ${wanted === null ? say`something is missing` : say`${wanted} is missing`}. Finish the line, or delete it.`,
     };
   if (reserved.includes(token.image) && wanted === 'a name') {
     return {
       code: 'not-a-name',
-      message: `${shown(token)} is a word of the language and cannot be a name. Choose another name.`,
+      message: say`${shown(token)} is a word of the language and cannot be a name. Choose another name.`,
     };
   }
   if (token.name === 'NUMBER' && before?.name === 'NUMBER' && /^\d{3}(?!\d)/u.test(token.image))
     return {
       code: 'number-unreadable',
-      message: `“${before.image} ${token.image}” is read as two numbers: thousands have no space. Write ${before.image}${token.image}, or delete one of them.`,
+      message: say`“${before.image} ${token.image}” is read as two numbers: thousands have no space. Write ${before.image}${token.image}, or delete one of them.`,
     };
   // Where a word is missing (`solid 8.8`), no unit would correct the number.
   if (token.name === 'NUMBER' && wanted !== 'a number' && wanted?.startsWith('“') !== true) {
     return {
       code: 'unit-unreadable',
-      message: `${shown(token)} has no unit here${after}. Write the number with its unit, such as 250 bar or 3 times.`,
+      message: say`${shown(token)} has no unit here${after}. Write the number with its unit, such as 250 bar or 3 times.`,
     };
   }
   return {
     code: 'out-of-place',
-    message: `${shown(token)} is out of place here${after}${wanted === null || wanted === 'the end of the line' ? '' : `: ${wanted} should follow`}. Correct the line, or delete ${shown(token)}.`,
+    message: say`${shown(token)} is out of place here${after}${wanted === null || wanted === 'the end of the line' ? '' : say`: ${wanted} should follow`}. Correct the line, or delete ${shown(token)}.`,
   };
 }
 
@@ -74,19 +75,25 @@ export function syntaxMessage(error: ParserError, next: Token | undefined): Told
 function beginnersSlip({ token, previous: before }: ParserError): Told | null {
   const kind = token.name;
   if (token.image === 'and')
-    return { code: 'out-of-place', message: 'A list has commas, and no “and”: write a comma here.' };
+    return { code: 'out-of-place', message: say`A list has commas, and no “and”: write a comma here.` };
   if (before?.name === 'NUMBER' && ['±', '+/-', '+', '-', '−'].includes(token.image))
     return {
       code: 'unit-unreadable',
-      message: `${shown(before)} has no unit. Write the number with its unit, then the tolerance, such as 20 bar ±2.`,
+      message: say`${shown(before)} has no unit. Write the number with its unit, then the tolerance, such as 20 bar ±2.`,
     };
   if (kind === 'NUMBER' && before !== undefined && ['on', 'due', 'received'].includes(before.image))
-    return { code: 'wrong-date', message: 'A date is written year-month-day, such as 2026-09-01.' };
+    return { code: 'wrong-date', message: say`A date is written year-month-day, such as 2026-09-01.` };
   const isBare = before !== undefined && ['ID', before.image].includes(before.name);
   if (kind === 'ID' && isBare && /^\p{Lu}\p{Ll}/u.test(token.image))
     return {
       code: 'quote-missing',
-      message: `${shown(token)} is out of place here after ${shown(before)}. If it begins a title, put the whole title in quotes: "${token.image} …".`,
+      message: say`${shown(token)} is out of place here after ${shown(before)}. If it begins a title, put the whole title in quotes: "${token.image} …".`,
+    };
+  const isName = /^"[\p{L}_][\p{L}\d_-]*"$/u.test(token.image);
+  if (kind === 'STRING' && isName && before !== undefined && before.name !== 'STRING')
+    return {
+      code: 'out-of-place',
+      message: say`${shown(token)} is out of place here after ${shown(before)}. Quotes are for your own words; a name is written without them: ${token.image.slice(1, -1)}.`,
     };
   return null;
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../db/workspace.ts';
+import { english } from '../say/say.ts';
 import { hiddenSigns, textProblem } from './text-problem.ts';
 
 const found = (text: string) =>
@@ -36,7 +37,7 @@ describe('characters that cannot be seen', () => {
   });
 
   it('say what to do', () => {
-    const messages = hiddenSigns('x\u001B\u202E\u200B').map(({ message }) => message);
+    const messages = hiddenSigns('x\u001B\u202E\u200B').map(({ message }) => english(message));
     expect(messages.map((message) => message.split('.')[0])).toEqual([
       'This is a control character',
       'This character changes the direction of the text',
@@ -47,7 +48,10 @@ describe('characters that cannot be seen', () => {
 });
 
 describe('a file in another encoding', () => {
-  const decoded = (bytes: Buffer) => textProblem(bytes.toString('utf8'))?.message;
+  const decoded = (bytes: Buffer) => {
+    const problem = textProblem(bytes.toString('utf8'));
+    return problem === null ? null : english(problem.message);
+  };
   const text = 'shop a "針針針針針針針針針針針針" {\n}\n';
 
   it.each([
@@ -60,8 +64,8 @@ describe('a file in another encoding', () => {
 
   it('of one byte a character, at the place of the first that is no UTF-8', () => {
     const bytes = Buffer.from('shop a "b" {\n  gauge g range 0..9 bar within \u00B12 %\n}\n', 'latin1');
+    expect(decoded(bytes)).toContain('Save it as UTF-8');
     expect(textProblem(bytes.toString('utf8'))).toMatchObject({
-      message: expect.stringContaining('Save it as UTF-8'),
       range: { start: { line: 1, character: 32 } },
     });
   });

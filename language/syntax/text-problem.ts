@@ -1,4 +1,5 @@
 import type { Position } from '../model/source.ts';
+import { say } from '../say/say.ts';
 import type { SyntaxProblem } from './parse.ts';
 
 /** Says why something is no text to be read: binary data, UTF-16, wrong bytes. Null where it is text. */
@@ -13,8 +14,8 @@ export function textProblem(text: string): SyntaxProblem | null {
     return {
       code: 'not-text',
       message: wide
-        ? 'This file is in UTF-16. Save it as UTF-8: in the editor, click the encoding at the bottom of the window and choose Save with Encoding, UTF-8.'
-        : 'This file is not text: it holds binary data. Move it out of the folder, or give it a different extension than .rebuild.',
+        ? say`This file is in UTF-16. Save it as UTF-8: in the editor, click the encoding at the bottom of the window and choose Save with Encoding, UTF-8.`
+        : say`This file is not text: it holds binary data. Move it out of the folder, or give it a different extension than .rebuild.`,
       range: whole,
     };
   }
@@ -22,8 +23,7 @@ export function textProblem(text: string): SyntaxProblem | null {
   if (broken >= 0) {
     return {
       code: 'not-text',
-      message:
-        'This character was not written in UTF-8, so the file is not read. Save it as UTF-8: then ° ± · µ and accents come out right.',
+      message: say`This character was not written in UTF-8, so the file is not read. Save it as UTF-8: then ° ± · µ and accents come out right.`,
       range: signAt(placeOf(text, broken)),
     };
   }
@@ -33,16 +33,16 @@ export function textProblem(text: string): SyntaxProblem | null {
 const kinds = [
   {
     signs: /[\u0001-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\u2028\u2029]/u,
-    why: 'This is a control character. It cannot be seen, and on a screen or a printer it can hide or change the text around it',
+    why: say`This is a control character. It cannot be seen, and on a screen or a printer it can hide or change the text around it`,
   },
   {
     // The Bidi_Control characters of Unicode (UAX 9). That they can make a text read differently is CVE-2021-42574.
     signs: /[\u061C\u200E\u200F\u202A-\u202E\u2066-\u2069]/u,
-    why: 'This character changes the direction of the text. It cannot be seen, and what is shown can differ from what is read and printed',
+    why: say`This character changes the direction of the text. It cannot be seen, and what is shown can differ from what is read and printed`,
   },
   {
     signs: /[\u200B\u2060-\u2064\uFEFF]/u,
-    why: 'This character has no width. It cannot be seen, and a name or a number with it is not the same as one without',
+    why: say`This character has no width. It cannot be seen, and a name or a number with it is not the same as one without`,
   },
 ] as const;
 
@@ -56,7 +56,7 @@ export function hiddenSigns(text: string): SyntaxProblem[] {
   const found = [...text.matchAll(anyHidden)].filter(({ 0: sign, index }) => index > 0 || sign !== '\uFEFF');
   return found.slice(0, mostReported).map(({ 0: sign, index }) => ({
     code: 'hidden-character',
-    message: `${kinds.find(({ signs }) => signs.test(sign))!.why} (${codeOf(sign)}). Delete it; if that does not work, retype the line.`,
+    message: say`${kinds.find(({ signs }) => signs.test(sign))!.why} (${codeOf(sign)}). Delete it; if that does not work, retype the line.`,
     range: signAt(placeOf(text, index)),
   }));
 }

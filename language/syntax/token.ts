@@ -1,3 +1,4 @@
+import { capital, type Said, say } from '../say/say.ts';
 import type { ProblemCode } from './problem-code.ts';
 import type { Row } from './statement.ts';
 import { tables } from './tables.generated.ts';
@@ -14,7 +15,7 @@ export interface Slip {
   readonly column: number;
   readonly length: number;
   readonly code: ProblemCode;
-  readonly message: string;
+  readonly message: Said;
 }
 
 /** A line of a text. Its tokens know their place in the line only: a line moves with all that was made of it. */
@@ -102,8 +103,8 @@ export function madeToken(name: string, near: Token, before = false): Token {
 }
 
 /** What is wrong with a token, as a sentence. */
-export function slipOf({ line, column, image }: Token, code: ProblemCode, message: string): Slip {
-  const sentence = `${message.charAt(0).toUpperCase()}${message.slice(1)}.`;
+export function slipOf({ line, column, image }: Token, code: ProblemCode, message: Said): Slip {
+  const sentence = say`${capital(message)}.`;
   return { line, column, length: Math.max(image.length, 1), code, message: sentence };
 }
 

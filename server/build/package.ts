@@ -7,6 +7,7 @@ import { execFileSync } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { createVSIX, listFiles } from '@vscode/vsce';
+import { localized } from './manifest-words.ts';
 import { packagedReadme } from './package-readme.ts';
 
 /** Platforms of the editor, each with the package of the typesetter for it. */
@@ -70,6 +71,10 @@ export async function packFor(target: string): Promise<string> {
   manifest.dependencies = Object.fromEntries(beside.map((name) => [name, manifest.dependencies[name]]));
   // The entry that is not in this file.
   delete manifest[native === undefined ? 'main' : 'browser'];
+  const { displayName, description, contributes } = manifest;
+  const { part, files } = localized({ displayName, description, contributes });
+  Object.assign(manifest, part);
+  for (const [name, text] of Object.entries(files)) writeFileSync(join(stage, name), text);
   writeFileSync(join(stage, 'package.json'), `${JSON.stringify(manifest, null, 2)}\n`);
   writeFileSync(join(stage, 'README.md'), packagedReadme(readFileSync('README.md', 'utf8')));
   cpSync('.vscodeignore', join(stage, '.vscodeignore'));

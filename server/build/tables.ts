@@ -18,7 +18,7 @@ interface Made {
 }
 
 /** Verbs that a rule of their own reads. */
-const own: readonly Verb[] = ['clean-outside', 'clean-holes', 'test', 'across'];
+const own: readonly Verb[] = ['clean-outside', 'clean-holes', 'test', 'record', 'across'];
 
 /** A rule of the grammar that is one of these words. */
 function ruleOf(name: string, words: readonly string[]): Made {

@@ -1,6 +1,8 @@
 import type { Workspace } from '../../language/db/workspace.ts';
+import { translated } from '../../language/i18n/translate.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { diffOf, type FixedFile, fixedLines, fixWorkspace, writeFixed } from './fix.ts';
+import { messageLanguage, workspaceLanguage } from './messages.ts';
 import { githubReport } from './report-github.ts';
 import { jsonReport } from './report-json.ts';
 import { sarifReport } from './report-sarif.ts';
@@ -50,9 +52,11 @@ export async function checkOnce(
   const isWritten = fixes !== null && options.fix !== 'dry-run';
   if (isWritten) await writeFixed(fixes.changed);
   const { files, result } = isWritten ? fixes : workspace;
-  const diagnostics = [...result.diagnostics, ...notRead].filter(
-    ({ severity, source }) => severity !== 'hint' && asked.has(source.file),
-  );
+  workspaceLanguage(result.messages);
+  const language = messageLanguage();
+  const diagnostics = [...result.diagnostics, ...notRead]
+    .filter(({ severity, source }) => severity !== 'hint' && asked.has(source.file))
+    .map((diagnostic) => translated(diagnostic, language));
   const texts = new Map(
     [...files, ...(settings !== null && 'text' in settings ? [settings] : [])].map(({ uri, text }) => [uri, text]),
   );

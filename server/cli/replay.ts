@@ -4,6 +4,7 @@ import type { FlowAnalysis, PathContext } from '../../language/analysis/flow-ana
 import { pathWords } from '../../language/analysis/prose.ts';
 import type { Source } from '../../language/model/source.ts';
 import { isGate } from '../../language/model/steps.ts';
+import { capital, english } from '../../language/say/say.ts';
 import { openProcedure } from './procedure.ts';
 import { say, sayData } from './say.ts';
 import { visibleJson } from './visible.ts';
@@ -63,7 +64,7 @@ export function stepsOf(flow: FlowAnalysis): ReplayedStep[] {
     Object.fromEntries(
       layout.locations.map((cell, index) => [`${cell.of} ${cell.property}`, layout.wordsOf(index, values[index]!)]),
     );
-  const said = (path: PathContext) => pathWords(program.procedure, path).replace(/^./u, (first) => first.toUpperCase());
+  const said = (path: PathContext) => english(capital(pathWords(program.procedure, path) ?? ''));
   let before: Written = {};
   flow.visit({
     step: (visit) => {

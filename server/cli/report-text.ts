@@ -3,8 +3,10 @@ import pc from 'picocolors';
 import wrapAnsi from 'wrap-ansi';
 import { areaOf } from '../../language/diagnostics/index.ts';
 import { type Diagnostic, fullMessage } from '../../language/model/diagnostic.ts';
+import { say } from '../../language/say/say.ts';
 import type { Checked } from './check.ts';
 import { fixedLines } from './fix.ts';
+import { words } from './messages.ts';
 import { visible } from './visible.ts';
 
 /** Most findings that are shown with their lines; the rest are only counted. */
@@ -14,15 +16,16 @@ const most = 200;
 export function textReport(checked: Checked): string {
   const shown = checked.diagnostics.slice(0, most).map((diagnostic) => one(diagnostic, checked));
   const left = checked.diagnostics.length - shown.length;
-  const rest = left > 0 ? [`… and ${left} more.\n`] : [];
+  const rest = left > 0 ? [`${words(say`… and ${left} more.`)}\n`] : [];
   const fixed = checked.fixed.length === 0 ? [] : [fixedLines(checked.fixed, 'fixed')];
   return [...fixed, ...shown, ...rest, summary(checked)].join('\n');
 }
 
 function one(diagnostic: Diagnostic, checked: Checked): string {
   const { file, range } = diagnostic.source;
-  const severity = diagnostic.severity === 'error' ? pc.bold(pc.red('error')) : pc.bold(pc.yellow('warning'));
-  const step = diagnostic.step === undefined ? '' : pc.dim(`  step ${diagnostic.step}`);
+  const severity =
+    diagnostic.severity === 'error' ? pc.bold(pc.red(words(say`error`))) : pc.bold(pc.yellow(words(say`warning`)));
+  const step = diagnostic.step === undefined ? '' : pc.dim(`  ${words(say`step ${diagnostic.step}`)}`);
   const head = `${pc.cyan(`${visible(file)}:${range.start.line + 1}:${range.start.character + 1}`)}  ${severity}  ${pc.bold(diagnostic.rule)}${step}`;
   const related = (diagnostic.related ?? []).map(({ message, source }) =>
     pc.dim(`  ${visible(message)} (${visible(source.file)}:${source.range.start.line + 1})`),
@@ -60,25 +63,34 @@ function wrapped(message: string): string {
 }
 
 function summary({ files, errors, warnings, diagnostics, settings }: Checked): string {
-  const counted = (count: number, word: string) => `${count} ${word}${count === 1 ? '' : 's'}`;
-  const checked = `${counted(files.length, 'file')} checked`;
-  const words =
+  const checked = files.length === 1 ? say`${1} file checked` : say`${files.length} files checked`;
+  const first = errors === 1 ? say`${1} error` : say`${errors} errors`;
+  const second = warnings === 1 ? say`${1} warning` : say`${warnings} warnings`;
+  const summed =
     diagnostics.length === 0
-      ? pc.green(`${checked}: nothing found.`)
-      : (errors > 0 ? pc.red : pc.yellow)(`${checked}: ${counted(errors, 'error')}, ${counted(warnings, 'warning')}.`);
+      ? pc.green(words(say`${checked}: nothing found.`))
+      : (errors > 0 ? pc.red : pc.yellow)(words(say`${checked}: ${first}, ${second}.`));
   const explained = diagnostics.find(({ rule }) => areaOf(rule) !== null);
   return [
-    words,
+    summed,
     ...(settings === null || settings.restated === 0
       ? []
       : [
-          `${settings.file} changes the severity of ${counted(settings.restated, 'finding')} or turns ${settings.restated === 1 ? 'it' : 'them'} off.`,
+          words(
+            settings.restated === 1
+              ? say`${settings.file} changes the severity of ${1} finding or turns it off.`
+              : say`${settings.file} changes the severity of ${settings.restated} findings or turns them off.`,
+          ),
         ]),
     ...(explained === undefined
       ? []
       : [
           pc.dim(
-            `For more on ${explained === diagnostics[0] ? 'the first' : explained.rule}: npx handtight explain ${explained.rule}`,
+            words(
+              explained === diagnostics[0]
+                ? say`For more on the first: npx handtight explain ${explained.rule}`
+                : say`For more on ${explained.rule}: npx handtight explain ${explained.rule}`,
+            ),
           ),
         ]),
     '',

@@ -1,9 +1,11 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import pc from 'picocolors';
 import * as z from 'zod';
-import { languages } from '../../language/i18n/index.ts';
+import { labelKinds } from '../../language/documents/labels/index.ts';
+import { type Language, languages } from '../../language/i18n/index.ts';
 import { sheetForms } from '../../language/model/sheet-form.ts';
 import { reserved } from '../../language/syntax/keywords.ts';
+import { namePattern } from '../../language/syntax/name-pattern.ts';
 import manifest from '../../package.json' with { type: 'json' };
 import type { CheckFormat, CheckOptions } from './check.ts';
 import { dateText, today } from './dates.ts';
@@ -39,7 +41,16 @@ export async function run(argv: readonly string[]): Promise<number> {
     .version(manifest.version)
     .exitOverride()
     .configureOutput({ writeOut: say, writeErr: tell })
-    .showHelpAfterError('(add --help for the options)');
+    .showHelpAfterError('(add --help for the options)')
+    .addOption(
+      new Option(
+        '--messages <language>',
+        'language of what the command says (else as in handtight.json, else that of the machine)',
+      ).choices([...languages]),
+    )
+    .hook('preAction', async () =>
+      (await import('./messages.ts')).chooseLanguage(program.opts<{ messages?: Language }>().messages),
+    );
 
   program
     .command('check')
@@ -124,6 +135,25 @@ export async function run(argv: readonly string[]): Promise<number> {
       const parsed = printOptions.parse({ ...options, formats: options.format });
       const { certificateCommand } = await import('./certificate.ts');
       code = await certificateCommand(name, parsed);
+    });
+  program
+    .command('label')
+    .description('print labels of a job, one to a page: a tag for each unit, a slip for the box, or what is certified')
+    .argument('<job>')
+    .addOption(new Option('--kind <kind>', 'what for').choices([...labelKinds]).default('tag'))
+    .option('--size <size>', 'width and height of the label in millimeters', labelSize, { width: 70, height: 36 })
+    .option('--unit <place>', 'of one unit')
+    .addOption(
+      new Option('--language <language>', 'of the fixed words (else as in handtight.json, else en)').choices([
+        ...languages,
+      ]),
+    )
+    .option('--to <folder>', 'where the file goes', 'traveler')
+    .option('--today <date>', 'date of issue, if the clock of this machine is wrong', dateText, today())
+    .option('--workspace <folder>', 'look names up in this folder', '.')
+    .action(async (name: string, options) => {
+      const { labelCommand } = await import('./label.ts');
+      code = await labelCommand(name, labelOptions.parse(options));
     });
 
   records(program, (done) => {
@@ -228,7 +258,11 @@ export async function run(argv: readonly string[]): Promise<number> {
     .command('family')
     .description('write a first family from the names of its parts')
     .argument('<name>', '', nameText)
-    .requiredOption('--parts <names>', 'in the order in which they are built, such as body,spring,plug', commaNames)
+    .requiredOption(
+      '--parts <names>',
+      'in the order in which they are built, such as body,spring,plug; the first again begins another stack on it',
+      commaNames,
+    )
     .option('--tests <names>', 'what every unit must pass', commaNames, [])
     .option('--title <title>', 'of the family', 'Unit')
     .option('--to <file>', 'where it goes (else a file of its name)')
@@ -321,6 +355,16 @@ const printOptions = z.object({
   today: z.iso.date(),
 });
 
+const labelOptions = z.object({
+  kind: z.enum(labelKinds),
+  size: z.object({ width: z.number(), height: z.number() }),
+  unit: z.string().min(1).optional(),
+  language: z.enum(languages).optional(),
+  to: z.string().min(1),
+  workspace: z.string().min(1),
+  today: z.iso.date(),
+});
+
 /** The options of all that prints sheets. */
 function printed(command: Command): Command {
   return command
@@ -336,6 +380,15 @@ function printed(command: Command): Command {
       ]),
     )
     .option('--to <folder>', 'where the files go', 'traveler');
+}
+
+/** `70x36`: millimeters, as label paper is sold. */
+function labelSize(text: string): { width: number; height: number } {
+  const [, width, height] = /^(\d{2,3}(?:\.\d)?)\s*[x×]\s*(\d{2,3}(?:\.\d)?)(?:\s*mm)?$/u.exec(text) ?? [];
+  const size = { width: Number(width), height: Number(height) };
+  if (!(size.width >= 20 && size.width <= 300 && size.height >= 10 && size.height <= 300))
+    throw new InvalidArgumentError('Give width and height of the label in millimeters: 70x36.');
+  return size;
 }
 
 function sheetPart(text: string): string {
@@ -363,7 +416,7 @@ function commaNames(text: string): string[] {
 
 /** A name that the language reads. */
 function nameText(text: string): string {
-  if (!/^[A-Za-zÀ-ÖØ-öø-ʯ][A-Za-zÀ-ÖØ-öø-ʯ0-9_]*(?:-[A-Za-zÀ-ÖØ-öø-ʯ0-9_]+)*$/u.test(text) || reserved.includes(text))
+  if (!namePattern.test(text) || reserved.includes(text))
     throw new InvalidArgumentError(
       `“${text}” is no name. A name begins with a letter and has letters, digits and single hyphens, and is not a word such as ${reserved.slice(0, 3).join(', ')}: spring-seat.`,
     );

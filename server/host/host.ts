@@ -3,7 +3,7 @@
  * `node.ts` is a machine with a disk, `browser.ts` a worker of a browser.
  */
 import type { Printed } from '../../language/db/printed-content.ts';
-import type { CheckResult, Kept, Workspace } from '../../language/db/workspace.ts';
+import type { CheckResult, Kept, SourceFile, Workspace } from '../../language/db/workspace.ts';
 import type { FontFace } from '../../language/documents/renderers/index.ts';
 import type { Sheet } from '../../language/documents/traveler/index.ts';
 
@@ -27,6 +27,18 @@ export interface SessionResults {
   readonly kept: Kept;
   /** Keeps what was worked out since, and lets go of what it has in memory. */
   keep(workspace: Pick<Workspace, 'database' | 'jobsOf'>): void;
+  /**
+   * Other threads for the work on some of the files; null where they are too few, or there are none.
+   * @param files all of the workspace
+   */
+  threads(files: readonly SourceFile[], uris: readonly string[]): CheckThreads | null;
+}
+
+/** Threads that work out what is found in the files of a workspace. */
+export interface CheckThreads {
+  /** What is found is among the results of the session when it resolves. Never rejects: what is left undone is worked out there. */
+  workOut(uris: readonly string[]): Promise<void>;
+  end(): void;
 }
 
 export interface Files {

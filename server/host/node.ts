@@ -11,6 +11,7 @@ import { packageRoot } from './files/package-root.ts';
 import { readText } from './files/read-text.ts';
 import { canonicalUri, pathOfUri, uriOfPath } from './files/uris.ts';
 import type { Files, FoundFolder, FoundWorkspace, Host, PrintedFile, PrintPlace } from './host.ts';
+import { startThreads } from './threads/check-threads.ts';
 
 export const nodeHost = (client: Client): Host => ({
   files: filesOf(client),
@@ -19,15 +20,14 @@ export const nodeHost = (client: Client): Host => ({
   fonts: async () => (await import('./print/fonts.ts')).htmlFonts(),
   printer: (folder) => (pathOfUri(folder) === null ? null : { print }),
   results(folder) {
-    const place = cachePlace();
-    if (place === null) return null;
-    const store = new ResultCache(place, folder);
+    const store = new ResultCache(cachePlace(), folder);
     return {
       kept: { digest, store },
       keep(workspace) {
         store.keep(workspace.database, (uri) => workspace.jobsOf(uri) !== null);
         store.release();
       },
+      threads: (files, uris) => startThreads(files, uris, (pack) => store.add(pack)),
     };
   },
   rulePages: () => uriOfPath(join(packageRoot(), 'language/diagnostics/areas')),
@@ -96,7 +96,7 @@ async function print(sheet: Sheet, to: PrintPlace): Promise<PrintedFile> {
   const path = pathOfUri(to.folder);
   if (path === null) throw new Error(`There is no folder on this machine's disk behind ${to.folder}.`);
   const { printSheet, sheetNames } = await import('./print/index.ts');
-  const name = sheetNames(to.result)(to.printed, to.draft);
+  const name = sheetNames(to.result)(to.printed, to.draft, sheet.form === 'card' ? '' : sheet.form);
   const { files, notes } = printSheet(sheet, { formats: ['pdf'], to: path, name });
   return { uri: uriOfPath(files[0]!), notes };
 }

@@ -12,6 +12,21 @@ export const fixAllKind = `${CodeActionKind.SourceFixAll}.handtight`;
 /** All colors of names, in the order in which the protocol numbers them. */
 export const colors: readonly Color[] = ['function', 'parameter', 'variable'];
 
+/** The keys after which the line is laid out. */
+export const onType = { firstTriggerCharacter: '}', moreTriggerCharacter: ['\n'] };
+
+/**
+ * Whether the layout is registered for procedures once the client is there. Announced here it would be for the settings file too,
+ * which the editor's own formatter lays out.
+ */
+export function registersFormatting(client: ClientCapabilities['textDocument']): boolean {
+  return (
+    client?.formatting?.dynamicRegistration === true &&
+    client.rangeFormatting?.dynamicRegistration === true &&
+    client.onTypeFormatting?.dynamicRegistration === true
+  );
+}
+
 /** What the server can do for a client. It is answered before anything else is loaded. */
 export function initializeResult({ textDocument }: ClientCapabilities): InitializeResult {
   return {
@@ -36,9 +51,13 @@ export function initializeResult({ textDocument }: ClientCapabilities): Initiali
       documentLinkProvider: { resolveProvider: false },
       foldingRangeProvider: true,
       selectionRangeProvider: true,
-      documentFormattingProvider: true,
-      documentRangeFormattingProvider: true,
-      documentOnTypeFormattingProvider: { firstTriggerCharacter: '}', moreTriggerCharacter: ['\n'] },
+      ...(registersFormatting(textDocument)
+        ? {}
+        : {
+            documentFormattingProvider: true,
+            documentRangeFormattingProvider: true,
+            documentOnTypeFormattingProvider: onType,
+          }),
       codeActionProvider: {
         codeActionKinds: [
           CodeActionKind.QuickFix,

@@ -1,7 +1,7 @@
 import { nextTurn } from './turn.ts';
 
-/** How long the check works before messages are looked at again, ms. */
-const sliceTime = 4;
+/** How long the check works before messages are looked at again, ms: no answer waits longer for it. */
+const sliceTime = 2;
 
 /** Most turns that the check waits while messages come in: an editor that never stops asking must not keep it from starting. */
 const mostTurnsWaited = 20;

@@ -1,7 +1,7 @@
 /** Findings, in the protocol's terms. */
 import type { ClientCapabilities } from 'vscode-languageserver';
 import { DiagnosticSeverity, DiagnosticTag, type Diagnostic as LspDiagnostic } from 'vscode-languageserver-types';
-import { isUnnecessary, problemText } from '../../language/ide/problem.ts';
+import { isUnnecessary, type Language, problemText, translated } from '../../language/ide/problem.ts';
 import type { Diagnostic, Severity } from '../../language/model/diagnostic.ts';
 
 /** Who says it, in the editor's list of problems. */
@@ -12,13 +12,16 @@ const diagnosticSource = 'handtight';
  * @param rulePage URI of a rule's page, null where it has none
  * @param clientUri the client's spelling of a file's URI
  * @param client what the client can show
+ * @param language of its texts
  */
 export function diagnosticOf(
-  diagnostic: Diagnostic,
+  found: Diagnostic,
   rulePage: (rule: string) => string | null,
   clientUri: (uri: string) => string,
   client: ClientCapabilities,
+  language: Language,
 ): LspDiagnostic {
+  const diagnostic = translated(found, language);
   const can = client.textDocument?.publishDiagnostics ?? client.textDocument?.diagnostic;
   const page = rulePage(diagnostic.rule);
   return {
@@ -27,7 +30,7 @@ export function diagnosticOf(
     code: diagnostic.rule,
     ...(page === null || can?.codeDescriptionSupport === false ? {} : { codeDescription: { href: page } }),
     source: diagnosticSource,
-    message: problemText(diagnostic),
+    message: problemText(diagnostic, language),
     ...(isUnnecessary(diagnostic) && can?.tagSupport !== undefined ? { tags: [DiagnosticTag.Unnecessary] } : {}),
     ...(diagnostic.related === undefined || can?.relatedInformation !== true
       ? {}

@@ -14,6 +14,7 @@ import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { idleSettings, unreadFinding } from '../host/files/not-read.ts';
 import { isPassedOver, isRead } from '../host/files/which-files.ts';
 import type { Files, FoundFolder, FoundWorkspace, ReadText, SessionResults } from '../host/host.ts';
+import { FirstCheck } from './first-check.ts';
 import { readingOrder } from './reading-order.ts';
 
 /** Files that are read at the same time while a workspace is opened. */
@@ -43,6 +44,7 @@ export class DocumentStore {
   readonly #worlds = new Map<string, LiveWorkspace>();
   /** What earlier sessions found, of the worlds that are folders. */
   readonly #kept = new Map<string, SessionResults>();
+  readonly #checks = new Set<FirstCheck>();
   #isLoading = false;
   /** What is found in files that are not read, and whether it has to be looked at again. */
   #notRead: ReadonlyMap<string, Diagnostic> = new Map();
@@ -62,9 +64,15 @@ export class DocumentStore {
     for (const [key, workspace] of this.#worlds) this.#kept.get(key)?.keep(workspace);
   }
 
-  /** Files are still being read. */
-  get isLoading(): boolean {
-    return this.#isLoading;
+  /** More is about to come: files are still being read, or checked by other threads. */
+  get isWaiting(): boolean {
+    return this.#isLoading || [...this.#worlds.values()].some(({ helper }) => helper?.isWorking === true);
+  }
+
+  /** Lets go of what other threads are working on. */
+  stop(): void {
+    for (const check of this.#checks) check.end();
+    this.#checks.clear();
   }
 
   /** Reads every file below the folders; what was known of the disk before is forgotten. */
@@ -89,11 +97,12 @@ export class DocumentStore {
     for (const uri of this.filesWithFindings()) this.#changed.add(uri);
     this.#folders = folders;
     this.#folderOfUri.clear();
+    this.stop();
     this.#worlds.clear();
     this.#kept.clear();
     this.#disk = new Map(unread.map(({ uri, message }) => [uri, { kind: 'unreadable', message }]));
     this.#isLoading = true;
-    const order = readingOrder(files);
+    const order = readingOrder(files, [...this.#open.keys()]);
     for (let at = 0; at < order.length; at += readAtOnce) {
       const uris = order.slice(at, at + readAtOnce);
       const texts = await Promise.all(uris.map((uri) => this.#files.read(uri)));
@@ -359,10 +368,22 @@ export class DocumentStore {
     const made = new LiveWorkspace(this.#isOutside(key) ? key : null, results?.kept);
     this.#worlds.set(key, made);
     made.isLoading = this.#isLoading;
+    if (results !== null && this.#isLoading) this.#checks.add(this.#firstCheck(key, made, results));
     made.configure(this.#settingsIn(key));
     for (const { uri, text } of this.#filesOf(key)) made.edit(uri, text, this.#open.has(uri) ? 'at once' : 'in time');
     if (made.settingsUri !== null) this.#changed.add(made.settingsUri);
     return made;
+  }
+
+  #firstCheck(key: string, workspace: LiveWorkspace, results: SessionResults): FirstCheck {
+    const check = new FirstCheck(
+      workspace,
+      results,
+      () => this.#filesOf(key),
+      () => this.#listener.restart(),
+    );
+    workspace.helper = check;
+    return check;
   }
 
   /** A file from elsewhere sees the names of the workspace, and its own before them; nothing there sees it. */

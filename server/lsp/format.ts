@@ -1,9 +1,19 @@
 /** The layout of a document, of a range, and of what is typed. */
-import { ErrorCodes, ResponseError, type TextEdit } from 'vscode-languageserver';
+import {
+  BulkRegistration,
+  type Connection,
+  DocumentFormattingRequest,
+  DocumentOnTypeFormattingRequest,
+  DocumentRangeFormattingRequest,
+  ErrorCodes,
+  ResponseError,
+  type TextEdit,
+} from 'vscode-languageserver';
 import { isSettings } from '../../language/config/settings-name.ts';
 import { isIssuedFile } from '../../language/db/issued/format.ts';
 import { formatEdits, formatTyped, unreadable } from '../../language/ide/format/format.ts';
 import type { Edit } from '../../language/model/diagnostic.ts';
+import { onType } from './capabilities.ts';
 import { asked, type Feature } from './feature.ts';
 
 export const format: Feature = {
@@ -35,6 +45,16 @@ export const format: Feature = {
     );
   },
 };
+
+/** Announces it for procedures alone. */
+export async function registerFormatting({ client }: Connection): Promise<void> {
+  const of = { documentSelector: [{ language: 'rebuild' }] };
+  const all = BulkRegistration.create();
+  all.add(DocumentFormattingRequest.type, of);
+  all.add(DocumentRangeFormattingRequest.type, of);
+  all.add(DocumentOnTypeFormattingRequest.type, { ...of, ...onType });
+  await client.register(all);
+}
 
 function textEdit({ source: { range }, text }: Edit): TextEdit {
   return { range, newText: text };

@@ -11,21 +11,24 @@ import type { PrintResult, printParams } from './requests.ts';
 export async function printAt(
   store: DocumentStore,
   host: Host,
-  { uri, position, folder, paper, draft }: z.output<typeof printParams>,
+  { uri, position, folder, paper, form, draft }: z.output<typeof printParams>,
 ): Promise<PrintResult> {
   const found = await hashedTarget(store, host, uri, (state) => printTargetAt(state, store.canonical(uri), position));
   if (found.kind === 'none') return found;
   const { target, result, hash } = found;
   const errors = countOf(target, 'error');
   if (errors > 0 && !draft) return { kind: 'errors', title: titleOf(target), errors };
-  const sheet = sheetFor(target, result, { hash, draft, paper });
+  const sheet = sheetFor(target, result, { hash, draft, paper, form });
+  // An instruction is for the wall, for every job.
+  const printed = sheet.form === 'instruction' ? { ...target, job: null } : target;
   const printer = host.printer(folder);
   if (printer === null) {
-    const of = target.job === null ? target.procedure.name : `job-${target.job.name}`;
-    return { kind: 'page', name: draft ? `${of}-draft` : of, html: printedPage(sheet, await host.fonts()) };
+    const of = printed.job === null ? printed.procedure.name : `job-${printed.job.name}`;
+    const piece = sheet.form === 'card' ? of : `${of}-${sheet.form}`;
+    return { kind: 'page', name: draft ? `${piece}-draft` : piece, html: printedPage(sheet, await host.fonts()) };
   }
   try {
-    const file = await printer.print(sheet, { folder, printed: target, result, draft });
+    const file = await printer.print(sheet, { folder, printed, result, draft });
     return { kind: 'printed', file: file.uri, draft, notes: file.notes };
   } catch (error) {
     return { kind: 'none', reason: error instanceof Error ? error.message : String(error) };

@@ -1,8 +1,14 @@
 /** The sheet of what is at a place of a document: {@link SheetParams} to {@link SheetResult}. */
 export const sheetMethod = 'handtight/sheet';
 
-/** The specifications of what is at a place of a document: {@link SheetParams} to {@link SpecsResult}. */
+/** The specifications of what is at a place of a document: {@link PlaceParams} to {@link SpecsResult}. */
 export const specsMethod = 'handtight/specs';
+
+/** The drawing of what is at a place of a document: {@link PlaceParams} to {@link DrawingResult}. */
+export const drawingMethod = 'handtight/drawing';
+
+/** The state of the unit at a place of a document: {@link PlaceParams} to {@link StateResult}. */
+export const stateMethod = 'handtight/state';
 
 /** Prints what is at a place of a document: {@link PrintParams} to {@link PrintResult}. */
 export const printMethod = 'handtight/print';

@@ -4,13 +4,20 @@
  */
 import * as z from 'zod';
 import type { FamilyChoice } from '../../language/ide/first-procedure.ts';
-import type { SheetPage, SpecsPage } from '../../language/ide/pages.ts';
+import type { Page, SheetPage, SpecsPage } from '../../language/ide/pages.ts';
+import type { StateView } from '../../language/ide/state-view.ts';
 
 const position = z.strictObject({ line: z.int().min(0), character: z.int().min(0) });
 const documentUri = z.string().min(1).max(4096);
 
-/** Parameters for a sheet, or for the specifications: the procedure or job of `uri` that holds `position`; without one, the first. */
-export const sheetParams = z.strictObject({ uri: documentUri, position: position.optional() });
+/** Parameters for what is shown of a place: the procedure, job or family of `uri` that holds `position`; without one, the first. */
+export const placeParams = z.strictObject({ uri: documentUri, position: position.optional() });
+export type PlaceParams = z.infer<typeof placeParams>;
+
+const sheetForms = ['card', 'record', 'instruction'] as const satisfies readonly SheetPage['form'][];
+
+/** Parameters for a sheet; without a form, as the settings file says, else the card. */
+export const sheetParams = placeParams.extend({ form: z.enum(sheetForms).optional() });
 export type SheetParams = z.infer<typeof sheetParams>;
 
 /** Paper that sheets are laid out for. */
@@ -23,6 +30,7 @@ export const printParams = z.strictObject({
   folder: documentUri,
   /** Without one as the settings file says, else A4. */
   paper: z.enum(paperSizes).optional(),
+  form: z.enum(sheetForms).optional(),
   draft: z.boolean().default(false),
 });
 export type PrintParams = z.input<typeof printParams>;
@@ -86,6 +94,8 @@ const hintSwitches = z.object({
 export const settings = z.object({
   problems: z.object({ scope: z.enum(['workspace', 'open']).default('workspace') }).default({ scope: 'workspace' }),
   hints: hintSwitches.default(hintSwitches.parse({})),
+  /** Of what is said; anything else: that of the editor. */
+  language: z.string().default('auto'),
 });
 
 export type Settings = z.infer<typeof settings>;
@@ -105,6 +115,14 @@ export type SheetResult =
 export type SpecsResult =
   | (SpecsPage & OfDocument & { readonly kind: 'specs' })
   | { readonly kind: 'none'; readonly reason: string };
+
+/** The drawing of a family or of a procedure, or why there is none. */
+export type DrawingResult =
+  | (Page & OfDocument & { readonly kind: 'drawing' })
+  | { readonly kind: 'none'; readonly reason: string };
+
+/** The state of the unit, or why none is known. The URIs of its sources are the client’s. */
+export type StateResult = StateView;
 
 /**
  * The file that was printed, or why it was not. Where no PDF can be made there, it is the same sheet as an HTML document that is

@@ -21,30 +21,34 @@ import { completionsAt } from '../../language/ide/completion/completions.ts';
 import { definitionsAt } from '../../language/ide/definition.ts';
 import { hoverAt } from '../../language/ide/hover/hover.ts';
 import { outlineOf } from '../../language/ide/outline.ts';
-import { rulePage } from '../../language/ide/problem.ts';
+import { languageOf, rulePage } from '../../language/ide/problem.ts';
 import { refactoringsIn } from '../../language/ide/refactorings.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Host } from '../host/host.ts';
 import { unlessCanceled } from './canceled.ts';
-import { fixAllKind } from './capabilities.ts';
+import { fixAllKind, registersFormatting } from './capabilities.ts';
 import { Checking } from './checking.ts';
 import { codeAction, fixAll, refactoringAction } from './code-actions.ts';
 import { completionItem, resolvedItem } from './completion.ts';
 import { diagnosticOf } from './diagnostics.ts';
 import { DocumentStore } from './document-store.ts';
 import { registerFeatures } from './features.ts';
+import { registerFormatting } from './format.ts';
 import { resolvePrintLink } from './print-link.ts';
 import { Publisher } from './publish.ts';
 import {
   checkedMethod,
+  drawingMethod,
   familyChoicesMethod,
   firstProcedureMethod,
   printLinkMethod,
   printMethod,
   sheetMethod,
   specsMethod,
+  stateMethod,
 } from './request-names.ts';
 import {
+  type DrawingResult,
   type FamilyChoicesResult,
   type FirstProcedureResult,
   familyChoicesParams,
@@ -52,10 +56,12 @@ import {
   initializationOptions,
   type PrintLinkResult,
   type PrintResult,
+  placeParams,
   printLinkParams,
   printParams,
   type SheetResult,
   type SpecsResult,
+  type StateResult,
   settings as settingsSchema,
   sheetParams,
 } from './requests.ts';
@@ -75,7 +81,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     work: () => store.work(),
     publish: (uri) => publisher.publish(uri),
     isUrgent: (uri) => store.isOpen(uri),
-    isWaiting: () => store.isLoading,
+    isWaiting: () => store.isWaiting,
     done: finished,
     failed: (error) =>
       connection.console.error(`The check failed: ${error instanceof Error ? error.stack : String(error)}`),
@@ -110,8 +116,10 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     const page = rulePage(rule);
     return pages === null || page === null ? null : `${pages.replace(/\/$/u, '')}/${page}`;
   };
+  /** Of what is said: as it is set, else that of the editor. */
+  const language = () => languageOf(settings.language) ?? languageOf(params.locale ?? '') ?? 'en';
   const clientUri = (uri: string) => store.clientUri(uri);
-  const toDiagnostic = (diagnostic: Diagnostic) => diagnosticOf(diagnostic, pageOf, clientUri, client);
+  const toDiagnostic = (diagnostic: Diagnostic) => diagnosticOf(diagnostic, pageOf, clientUri, client, language());
   registerFeatures({
     connection,
     store,
@@ -135,7 +143,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
   function finished() {
     if (publisher.isHolding && typing.uri !== null) return;
     publisher.isHolding = false;
-    if (!isKept && !store.isLoading) {
+    if (!isKept && !store.isWaiting) {
       isKept = true;
       store.keep();
     }
@@ -151,6 +159,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
         watchers: [{ globPattern: '**/*.rebuild' }, { globPattern: '**/handtight.json' }],
       });
     }
+    if (registersFormatting(client.textDocument)) await registerFormatting(connection);
     await readSettings();
     await scanned;
   });
@@ -158,11 +167,12 @@ export function serve(connection: Connection, host: Host, params: InitializePara
   async function readSettings(): Promise<void> {
     if (!configures) return;
     try {
+      const said = language();
       const read = settingsSchema.safeParse(await connection.workspace.getConfiguration('handtight'));
       if (read.success) {
         settings = read.data;
         const { scope } = settings.problems;
-        if (scope !== publisher.scope) {
+        if (scope !== publisher.scope || language() !== said) {
           publisher.scope = scope;
           publisher.publishAll();
         }
@@ -231,7 +241,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     const wants = (kind: string) =>
       only === undefined || only.some((one) => kind === one || kind.startsWith(`${one}.`));
     const actions = wants(CodeActionKind.QuickFix)
-      ? actionsIn(snapshot, file, range).flatMap((action) => codeAction(action, editing))
+      ? actionsIn(snapshot, file, range, language()).flatMap((action) => codeAction(action, editing))
       : [];
     // Only when it is requested by kind: on save, or from the menu of source actions.
     const all = only !== undefined && wants(fixAllKind) ? fixAll(allSafeChanges(snapshot, file), editing) : null;
@@ -256,7 +266,21 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     specsMethod,
     unlessCanceled(async (params: unknown) => {
       const { specsAt } = await import('./pages.ts');
-      return specsAt(store, host, understood(sheetParams, params));
+      return specsAt(store, host, understood(placeParams, params));
+    }),
+  );
+  connection.onRequest<DrawingResult, void>(
+    drawingMethod,
+    unlessCanceled(async (params: unknown) => {
+      const { drawingAt } = await import('./pages.ts');
+      return drawingAt(store, host, understood(placeParams, params));
+    }),
+  );
+  connection.onRequest<StateResult, void>(
+    stateMethod,
+    unlessCanceled(async (params: unknown) => {
+      const { stateOf } = await import('./pages.ts');
+      return stateOf(store, understood(placeParams, params));
     }),
   );
   connection.onRequest<PrintResult, void>(
@@ -295,6 +319,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
   connection.onShutdown(() => {
     clearTimeout(settling);
     checking.stop();
+    store.stop();
     store.keep();
   });
   return () => checking.notice();

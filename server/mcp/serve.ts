@@ -9,6 +9,7 @@ import { Folder } from './folder.ts';
 import { addCalculate } from './tools/calculate.ts';
 import { addCheck } from './tools/check.ts';
 import { addExplain, addLanguage } from './tools/explain.ts';
+import { addFormat } from './tools/format.ts';
 import { addHistory, addShims } from './tools/jobs.ts';
 import { addReplay } from './tools/replay.ts';
 
@@ -24,7 +25,7 @@ const instructions = [
 export function buildServer(path: string): McpServer {
   const folder = new Folder(path);
   const server = new McpServer({ name: 'handtight', version: manifest.version }, { instructions });
-  for (const add of [addCheck, addExplain, addLanguage, addReplay, addCalculate, addShims, addHistory])
+  for (const add of [addCheck, addExplain, addLanguage, addReplay, addCalculate, addShims, addHistory, addFormat])
     add(server, folder);
   return server;
 }

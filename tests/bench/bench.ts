@@ -17,6 +17,8 @@ export interface Bench {
 export interface Setting {
   /** Smaller sizes and fewer rounds, to see that a bench works or whether a change is worth a whole run. */
   readonly quick: boolean;
+  /** Fewer rounds of any size: all the targets in a quarter of an hour. */
+  readonly brief: boolean;
   /** Roots of the checkouts that are measured: this one, and with `--before FOLDER` another one, built as well. */
   readonly checkouts: readonly Checkout[];
   /** What is measured beside us; null where it could not be installed, which the run has said. */

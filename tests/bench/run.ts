@@ -1,5 +1,5 @@
 /**
- * `npm run bench -- [NAME…] [--quick] [--profile] [--before FOLDER] [--json FILE] [--markdown]`: measures speed and memory side by
+ * `npm run bench -- [NAME…] [--quick | --brief] [--profile] [--before FOLDER] [--json FILE] [--markdown]`: measures speed and memory side by
  * side with peers, which the first run installs. DEVELOPERS.md says how to read it.
  */
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -19,6 +19,7 @@ const { values: options, positionals } = parseArgs({
   allowPositionals: true,
   options: {
     quick: { type: 'boolean', default: false },
+    brief: { type: 'boolean', default: false },
     profile: { type: 'boolean', default: false },
     before: { type: 'string' },
     json: { type: 'string' },
@@ -32,7 +33,8 @@ const benches = new Map<string, Bench>();
 for (const file of readdirSync(folder).sort())
   benches.set(file.replace(/\.ts$/u, ''), ((await import(join(folder, file))) as { default: Bench }).default);
 
-const unknown = positionals.filter((name) => !benches.has(name));
+const named = positionals.filter((name) => name !== 'all');
+const unknown = named.filter((name) => !benches.has(name));
 if (options.list || unknown.length > 0) {
   if (unknown.length > 0) console.log(`There is no bench ${unknown.join(', ')}. There are:`);
   for (const [name, { title }] of benches) console.log(`${name.padEnd(12)} ${title}`);
@@ -50,6 +52,7 @@ const folders = new Folders();
 const before = options.before === undefined ? [] : [{ name: 'before', root: resolve(options.before) }];
 const setting: Setting = {
   quick: options.quick,
+  brief: options.brief || options.quick,
   checkouts: [{ name: 'Handtight', root }, ...before],
   peers: 'why' in peers ? null : peers,
   folders,
@@ -58,15 +61,19 @@ const setting: Setting = {
 
 const machine = `${cpus()[0]?.model ?? 'unknown'}, ${availableParallelism()} cores, Node ${process.version}`;
 console.log(machine);
+/** Those that the targets are measured by. */
+const hasTargets = new Set(['edit', 'among-many', 'check', 'one-job', 'start', 'growth', 'rounds']);
 const chosen = [...benches].filter(([name, { onlyNamed }]) =>
-  positionals.length > 0 ? positionals.includes(name) : onlyNamed === undefined,
+  named.length > 0 ? named.includes(name) : options.brief ? hasTargets.has(name) : onlyNamed === undefined,
 );
 const results: Result[] = [];
 const work = async () => {
   for (const [name, bench] of chosen) {
+    const begin = performance.now();
     console.log(`\n── ${name}: ${bench.title}`);
     try {
       for await (const result of bench.run(setting)) report(result);
+      console.log(`  (${name} took ${Math.round((performance.now() - begin) / 1000)} s)`);
     } catch (error) {
       report({ kind: 'failure', work: `the rest of ${name}`, why: (error as Error).message } satisfies Failure);
     } finally {
@@ -92,7 +99,10 @@ console.log(
 if (profiles !== null) console.log(`\n${profileInWords(sharesOf(profiles))}\n\nThe profiles are in ${profiles}.`);
 if (options.json !== undefined) {
   const verdicts = results.map((result) => ({ ...result, verdict: verdictOf(result) }));
-  writeFileSync(options.json, `${JSON.stringify({ machine, quick: options.quick, results: verdicts }, null, 2)}\n`);
+  writeFileSync(
+    options.json,
+    `${JSON.stringify({ machine, quick: options.quick, brief: options.brief, results: verdicts }, null, 2)}\n`,
+  );
 }
 if (options.markdown) {
   const page = join(root, 'DEVELOPERS.md');

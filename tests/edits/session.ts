@@ -76,7 +76,7 @@ export class EditingSession {
     const expected = new Map<string, unknown[]>();
     for (const diagnostic of diagnostics) {
       const { file } = diagnostic.source;
-      expected.set(file, [...(expected.get(file) ?? []), diagnosticOf(diagnostic, rulePageOf, (uri) => uri, {})]);
+      expected.set(file, [...(expected.get(file) ?? []), diagnosticOf(diagnostic, rulePageOf, (uri) => uri, {}, 'en')]);
     }
     return new Map([...expected].map(([uri, all]) => [uri, JSON.parse(JSON.stringify(all.slice(0, 500)))]));
   }

@@ -50,6 +50,8 @@ function asked(random: Random, uris: readonly string[]): Sent {
     'textDocument/inlayHint',
     'handtight/sheet',
     'handtight/specs',
+    'handtight/drawing',
+    'handtight/state',
     'handtight/printLink',
     'textDocument/rename',
     'nobody/knows',

@@ -24,6 +24,7 @@ import { highlightsAt, referencesAt } from '../../language/ide/references.ts';
 import { renameAt } from '../../language/ide/rename.ts';
 import { coloredNames } from '../../language/ide/semantic-tokens.ts';
 import { signatureAt } from '../../language/ide/signature.ts';
+import { stateViewAt } from '../../language/ide/state-view.ts';
 import { foldsOf, rangesAround } from '../../language/ide/structure.ts';
 import { typeDefinitionsAt } from '../../language/ide/type-definition.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
@@ -33,6 +34,7 @@ import type { Range } from '../../language/model/source.ts';
 import { buildHints } from '../../language/recommendations/hints.ts';
 import { rateLines } from '../../language/recommendations/rate-report.ts';
 import { matchLines, shimLines } from '../../language/recommendations/report.ts';
+import { english } from '../../language/say/say.ts';
 import { parse } from '../../language/syntax/parse.ts';
 import { textProblem } from '../../language/syntax/text-problem.ts';
 import { stepsOf } from '../../server/cli/replay.ts';
@@ -159,7 +161,7 @@ function aboutFindings(files: readonly SourceFile[], result: CheckResult, fail: 
     const own = result.diagnostics.filter(({ source, severity }) => source.file === uri && severity === 'error');
     const problems = textProblem(text) === null ? parse(text) : null;
     if (problems !== null && problems.problems.length > 0 && own.length === 0)
-      fail('findings', 'syntax and clean', problems.problems[0]!.message);
+      fail('findings', 'syntax and clean', english(problems.problems[0]!.message));
     const written = text.replace(/\/\/[^\n\r]*/gu, '').trim();
     if (written !== '' && (problems?.ast.declarations.length ?? 0) === 0 && own.length === 0)
       fail('findings', 'nothing read and clean', written.slice(0, 120));
@@ -281,6 +283,7 @@ function aboutEditor(
     for (let count = 0; count < 4; count++) {
       const offset = random.chance(0.1) ? text.length : random.below(text.length + 1);
       const position = random.chance(0.1) ? { line: lines.length + 3, character: 99 } : document.positionAt(offset);
+      run('state view', () => stateViewAt(snapshot, uri, position));
       run('completion', () =>
         completionsAt(snapshot, uri, position, { snippets: random.chance(0.5), onlyNames: random.chance(0.5) }),
       );
@@ -307,7 +310,9 @@ function aboutEditor(
     run('lenses', () => codeLensesOf(snapshot, uri));
     run('symbols', () => outlineOf(snapshot, uri));
     run('inlay hints', () => inlayHintsIn(snapshot, uri, whole, { shims: true, steps: true, limits: true }));
-    run('code actions', () => actionsIn(snapshot, uri, whole).map(({ diagnostic }) => problemText(diagnostic)));
+    run('code actions', () =>
+      actionsIn(snapshot, uri, whole, 'en').map(({ diagnostic }) => problemText(diagnostic, 'en')),
+    );
     run('fix all', () => {
       const edits = allSafeChanges(snapshot, uri).map(({ source, text: newText }) => ({
         range: source.range,

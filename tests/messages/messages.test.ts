@@ -2,6 +2,7 @@ import { globSync, readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import { check } from '../fixtures/example-pages.ts';
+import { saidInSource } from './templates.ts';
 import { texts } from './texts.ts';
 
 const read = (files: readonly string[]) => files.map((file) => readFileSync(file, 'utf8'));
@@ -40,29 +41,21 @@ it('every message of the front end and of the rules is quoted in a test or a sna
     // A regular expression or a string in a test.
     .replace(/\\(?=[^nu])/gu, '')
     .toLowerCase();
-  const sources = globSync('language/{syntax,quantities,semantics,diagnostics}/**/*.ts').filter(
-    (file) => !/\.test\.ts$|generated|example-|sound-procedure|near-units|decimal\.ts$/u.test(file),
-  );
-  const unquoted = sources.flatMap((file, index) =>
-    messagesIn(read(sources)[index]!)
-      .filter((pieces) => !pieces.some((piece) => quotes.includes(piece.toLowerCase())))
-      .map((pieces) => `${file}: ${pieces.join(' … ')}`),
-  );
+  const unquoted = saidInSource()
+    .filter(
+      ({ file }) => /^language\/(?:syntax|quantities|semantics|diagnostics)\//u.test(file) && !/near-units/u.test(file),
+    )
+    .map(({ template, file }) => ({ file, template, pieces: piecesOf(template) }))
+    .filter(({ pieces }) => pieces.length > 0 && !pieces.some((piece) => quotes.includes(piece.toLowerCase())))
+    .map(({ file, template }) => `${file}: ${template}`);
   expect(unquoted).toEqual([]);
 });
 
-/** The fixed pieces of the sentences in a source: what stays the same whatever is filled in. */
-function messagesIn(source: string): string[][] {
-  return [...source.replace(/\/\*[\s\S]*?\*\/|(?<=^|\s)\/\/.*$|title:\s*'.*'/gmu, '').matchAll(literal)].flatMap(
-    ([, single, template]) => {
-      const text = (single ?? template!).replace(/\\(.)/gu, '$1');
-      const pieces = text
-        .split(/\$\{(?:[^{}]|\{[^{}]*\})*\}|\$\{[^{}]*$|^[^{}]*\}/u)
-        .map((piece) => piece.trim().replace(/\.$/u, ''))
-        .filter((piece) => piece.split(' ').length > 2);
-      return /^[A-Z“]|[.?]$/u.test(text) && pieces.length > 0 ? [pieces] : [];
-    },
-  );
+/** What of a sentence stays the same whatever is filled in. */
+function piecesOf(template: string): string[] {
+  if (!/[.?]$/u.test(template)) return [];
+  return template
+    .split(/\{\d+\}/u)
+    .map((piece) => piece.trim().replace(/\.$/u, ''))
+    .filter((piece) => piece.split(' ').length > 2);
 }
-
-const literal = /'((?:[^'\\\n]|\\.)*)'|`((?:[^`\\]|\\.)*)`/gu;

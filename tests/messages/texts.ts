@@ -45,6 +45,45 @@ const unreadable = [
   items('sequence within { do "Nothing" }\nstage one at build {\n  within\n}\n'),
 ];
 
+/** Points and places. */
+const planned = (test: string, more = 'places bore 1..3') =>
+  `${exampleShop}\n${added(exampleFamily, more)}\nprocedure example for holder at bench revision A {\n  stage one at tester {\n${test}\n  }\n}\n`;
+const plans = [
+  ...each(inFamily, [
+    'part plunger "Plunger" on body for each cylinder',
+    'places bore 1..90',
+    'places bore 1..3 in order 1, 2, 2',
+    'places bore 1..3 in order 1, 2',
+    'places bore 1..3 in order 1, 2, 4',
+  ]),
+  steps('test other read volume at each bore within 5 mL ±1', 'tester'),
+  ...each(planned, [
+    'test other read angle at each bore within 90 cam ° ±1 per place in order',
+    'test other read angle from bore 9 within 90 cam ° ±1 per place in order',
+    'test other read volume within 5 mL ±1 spread at most 1 mL',
+    'test other read volume point full within 5 mL ±1 within 6 mL ±1 for 0 strokes',
+    'test other read volume point full within 5 mL ±1 point idle for 5 strokes',
+    'test other read volume within 5 mL ±1 for 500 strokes',
+    'test other read volume at each bore within 5 mL ±1 spread at most 4 mL for 5 s',
+    'test other read speed point low within 50 rpm ±5 point high within 30 rpm ±5 above low',
+  ]),
+  ...each(
+    (line) =>
+      `${planned('test other read volume at each bore within 5 mL ±1 record look record code as 2 digits at each bore record seat as "good" or "bad"')}job 7 of example at bench {\n  unit 1 number none serial 041 {\n    ${line}\n  }\n}\n`,
+    [
+      'other 5 mL at bore 1, "x"',
+      'other 5, 6 mL at bore 1',
+      'other 5, 6, 7, 8 mL',
+      'other 5 mL at bore 9',
+      'code "12"',
+      'code "1" at bore 2',
+      'look " "',
+      'seat "fair"',
+      'look "dull" at bore 1',
+    ],
+  ),
+];
+
 /** Shop. */
 const shops = [
   ...each(inShop, [
@@ -220,7 +259,7 @@ const situations = [
   }),
   steps('slacken nut\n  remove nut\n  check body.end "Bright, even" on fail renew body (once)', 'strip'),
   spec('a  pressure not required'),
-  spec('shim-rate  rate  3 mm per 0.001 in  source "S"'),
+  spec('shim-rate  rate  3 bar per 5 s  source "S"'),
   spec('nut-fit  torque  20 N·m ±2 then 5 mm  source "S"'),
   spec('a  pressure  250 bar ±5 (at most 3700 psi)  source "S"'),
   spec('a  pressure  250 bar ±5 (±72 psi)  source "S"'),
@@ -256,6 +295,10 @@ const situations = [
     swap: [['  wrench TW-80   range 16..80 N·m  within 4 %\n', '']],
     text: at('build', 'torque nut to 12 N·m ±1 with TW-5'),
   }),
+  whole({
+    swap: [['within 4 %\n', 'within 4 %  at tester\n']],
+    text: at('build', 'torque nut to nut-fit with TW-80'),
+  }),
   inShop('wrench TW-1 range 16..80 N·m (1..2 lbf·ft)'),
   inShop('tool T-1 range 0..25 mm within 5 bar'),
   inShop('tool T-1 range 0..25 mm graduated 0 mm'),
@@ -275,6 +318,7 @@ const situations = [
 
 export const texts: readonly string[] = [
   ...unreadable,
+  ...plans,
   ...shops,
   ...families,
   ...procedures,

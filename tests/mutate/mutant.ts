@@ -37,6 +37,13 @@ export const kinds = [
   'drop a fact of the family',
   'move a caution behind its step',
   'raise the air',
+  'slip a point',
+  'turn a limit round',
+  'keep what is used once',
+  'take another fluid',
+  'send to another repair',
+  'take the figure of another',
+  'empty the words',
 ] as const;
 
 export type Kind = (typeof kinds)[number];

@@ -56,6 +56,24 @@ class Breaker {
         break;
       case 'FailClause':
         this.failList(node as ast.FailClause);
+        this.otherRepair(node as ast.FailClause);
+        break;
+      case 'ToClause':
+        this.otherSpec(node as ast.ToClause);
+        break;
+      case 'InClause':
+        this.otherFluid(node as ast.InClause);
+        break;
+      case 'SpecSource':
+      case 'ApprovedBy':
+      case 'Hazard':
+        this.emptied(node);
+        break;
+      case 'InService':
+        this.quantityOf((node as ast.InService).limit, 'slip a point', tenth);
+        break;
+      case 'AtMost':
+        this.turned(node, 'most', 'least');
         break;
       case 'NominalLimit':
         this.tolerance(node as ast.NominalLimit);
@@ -133,6 +151,10 @@ class Breaker {
   }
 
   private step(step: ast.ObjectStep) {
+    if (step.verb === 'discard') {
+      const edit = { start: start(step), end: start(step) + 'discard'.length, text: 'remove' };
+      this.add('keep what is used once', step, [edit]);
+    }
     this.list(step.objects ?? []);
     for (const subject of step.objects ?? []) this.located(subject);
     for (const clause of step.clauses) {
@@ -183,6 +205,59 @@ class Breaker {
       if (tries !== undefined && closing !== undefined)
         this.add('delete a count of tries', entry, [{ start: tries.offset, end: closing.end, text: '' }]);
     }
+  }
+
+  // ---- names ------------------------------------------------------------------------------------------
+
+  /** A check that sends to the next repair of the file. */
+  private otherRepair(clause: ast.FailClause) {
+    const container = clause.$container as unknown as ast.ObjectStep;
+    if (container.verb !== 'check' && container.verb !== 'measure') return;
+    const names = [...AstUtils.streamAllContents(this.root)].flatMap((node) =>
+      node.$type === 'Repair' ? (node as ast.Repair).name : [],
+    );
+    for (const entry of clause.entries) {
+      const at = entry.repair === undefined ? -1 : names.indexOf(entry.repair.name);
+      const other = names[(at + 1) % names.length];
+      if (entry.repair === undefined || at < 0 || other === entry.repair.name) continue;
+      this.replaced('send to another repair', entry.repair, other!);
+    }
+  }
+
+  /** A joint that is tightened to the torque of another. */
+  private otherSpec(clause: ast.ToClause) {
+    const step = clause.$container as unknown as ast.ObjectStep;
+    if (clause.name === undefined || (step.verb !== 'torque' && step.verb !== 'lock')) return;
+    const torques = [...AstUtils.streamAllContents(this.root)].flatMap((node) =>
+      node.$type === 'Spec' && (node as ast.Spec).kind === 'torque' ? (node as ast.Spec).name : [],
+    );
+    const other = torques.find((name) => name !== clause.name!.name);
+    if (torques.includes(clause.name.name) && other !== undefined)
+      this.replaced('take the figure of another', clause.name, other);
+  }
+
+  private otherFluid(clause: ast.InClause) {
+    if (clause.name?.name === 'cal-oil') this.replaced('take another fluid', clause.name, 'preserver');
+  }
+
+  private replaced(kind: Kind, node: AstNode, text: string) {
+    const edit = { start: start(node), end: end(node), text };
+    this.add(kind, node, [edit], `${this.words(node)} → ${text} in ${this.line(node)}`);
+  }
+
+  /** The words in quotes, taken out of them. */
+  private emptied(node: AstNode) {
+    const quoted = /"[^"]+"/u.exec(this.cutText(node));
+    if (quoted === null) return;
+    const from = start(node) + quoted.index;
+    this.add('empty the words', node, [{ start: from, end: from + quoted[0].length, text: '""' }]);
+  }
+
+  private turned(node: AstNode, from: string, to: string) {
+    const word = GrammarUtils.findNodeForKeyword(node.$cstNode, from);
+    if (word === undefined) return;
+    const edit = { start: word.offset, end: word.end, text: to };
+    this.add('turn a limit round', node, [edit], `at ${from} → at ${to} in ${this.line(node)}`);
   }
 
   // ---- specs -------------------------------------------------------------------------------------------
@@ -331,6 +406,11 @@ function otherKind(quantity: string): string | null {
   if (unit === '' || unit === quantity) return null;
   const other = /bar|psi|Pa/u.test(unit) ? 'N·m' : 'bar';
   return quantity.replace(unit, other);
+}
+
+function tenth(quantity: string): string | null {
+  const number = /^[\d.]+/u.exec(quantity)?.[0];
+  return number === undefined ? null : quantity.replace(number, String(Number(number) / 10));
 }
 
 function tripled(quantity: string): string | null {

@@ -67,6 +67,7 @@ export const reasons: readonly Reason[] = [
       deletes(/^(clean holes|soak|wipe|wash|only \S+ \{ soak)/u),
       all(ofKind('delete a time'), label(/^for /u)),
       all(ofKind('delete a part from a list'), label(/of (wash|soak|wipe|rinse) /u)),
+      all(ofKind('take another fluid'), label(/ in wipe /u)),
       clause(/^(in solvent|in cal-oil|in preserver|with solvent)$/u),
     ),
   },
@@ -138,6 +139,12 @@ export const reasons: readonly Reason[] = [
     name: 'said-by-the-joint',
     reason: 'A joint that says `threads oiled` prints it at each torque: the step that oils it says it again.',
     holds: deletes(/^oil nut /u),
+  },
+  {
+    name: 'said-by-the-limit',
+    reason:
+      'What a test reads follows from its limit, if that is of the same kind; the drawing alone shows it at its part.',
+    holds: clause(/^read length$/u),
   },
   {
     name: 'speed-of-a-spray',

@@ -4,6 +4,7 @@ import { resolve } from '../../language/db/resolve.ts';
 import { rules } from '../../language/diagnostics/index.ts';
 import type { Report } from '../../language/diagnostics/rule.ts';
 import type { Source } from '../../language/model/source.ts';
+import { english } from '../../language/say/say.ts';
 import { parse } from '../../language/syntax/parse.ts';
 import { visitorOf } from '../visitor.ts';
 import { allDeviations, type Deviation } from './deviations.ts';
@@ -67,7 +68,7 @@ export function compare(text: string, departures: ReadonlySet<Deviation> = allDe
   const parsed = parse(text);
   const resolved = resolve([shopTree, { uri: 'random.rebuild', ast: parsed.ast }]);
   const unread = [
-    ...parsed.problems.map(({ message }) => message),
+    ...parsed.problems.map(({ message }) => english(message)),
     ...resolved.problems.map(({ kind, source }) => `${kind} in line ${source.range.start.line + 1}`),
   ];
   const [procedure] = resolved.procedures;

@@ -30,13 +30,29 @@ export class Facts {
     return [...on, ...inside, ...through];
   }
 
-  /** Parts that come out with a part as a sub-assembly: in it, on nothing else. Nothing comes out with the unit itself. */
+  /**
+   * Parts that come out with a part as a sub-assembly: in it and on nothing else, or a ring or washer on it that is
+   * renewed anyway. Nothing comes out with the unit itself.
+   */
   inside(name: string): readonly string[] {
     if (this.restsOn(name).length === 0) return [];
     const direct = this.family.parts.filter(
-      (part) => part.in.includes(name) && part.on.length === 0 && this.joint(part.name) === undefined,
+      (part) =>
+        this.joint(part.name) === undefined &&
+        ((part.in.includes(name) && part.on.length === 0) || this.isLooseRing(part, name)),
     );
     return direct.flatMap((part) => [part.name, ...this.inside(part.name)]);
+  }
+
+  /** Renewed, on this part alone, and nothing else is on, in or around it, or under its load. */
+  private isLooseRing({ name, on, in: inside, through, renewed, holds, bearsOn }: Part, carrier: string): boolean {
+    const isAlone = [on.slice(1), inside, through, holds, bearsOn].every((others) => others.length === 0);
+    return (
+      renewed &&
+      isAlone &&
+      on[0] === carrier &&
+      !this.family.parts.some((part) => this.restsOn(part.name).includes(name) || part.holds.includes(name))
+    );
   }
 
   /** What keeps a part from coming off: what lies on it, what holds it, a joint that closes over it. */

@@ -1,6 +1,7 @@
 /** Compares what the parser makes of a text with what Langium makes of it: trees and problems. */
 import { type AstNode, GrammarUtils, isAstNode } from 'langium';
 import type { Range } from '../../language/model/source.ts';
+import { english } from '../../language/say/say.ts';
 import type { File } from '../../language/syntax/generated/ast.ts';
 import type { Parsed, SyntaxProblem } from '../../language/syntax/parse.ts';
 import { rangeOf, textOf } from '../../language/syntax/place.ts';
@@ -47,7 +48,7 @@ function shown({ start, end }: Range): string {
 }
 
 function shownProblem({ code, message, range }: SyntaxProblem): string {
-  return `${shown(range)} ${code} ${message}`;
+  return `${shown(range)} ${code} ${english(message)}`;
 }
 
 function propertiesOf(node: AstNode): [string, unknown][] {

@@ -6,6 +6,7 @@ import { type Called, cautionsByStep, type Topic, usualCautions } from '../../la
 import { baseTitle, objectTitle } from '../../language/documents/names.ts';
 import type { SheetOptions } from '../../language/documents/print-context.ts';
 import { wordsIn } from '../../language/i18n/index.ts';
+import { translated } from '../../language/i18n/translate.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { LimitUse, Procedure, Step, Verb } from '../../language/model/index.ts';
 import { specFor } from '../../language/model/spec-for.ts';
@@ -110,6 +111,9 @@ const called: Partial<Record<Verb, string>> = {
   'book-in': 'book',
   'hold-for': 'hold',
   across: 'compare',
+  guard: 'protect',
+  lock: 'tighten',
+  renew: 'replace',
   do: '',
 };
 
@@ -215,7 +219,7 @@ export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClai
       }),
       ...options.diagnostics
         .filter(({ severity }) => severity !== 'hint')
-        .flatMap((one) => claim('finding', fullMessage(one))),
+        .flatMap((one) => claim('finding', fullMessage(translated(one, words.language)))),
     ],
     places,
     hazards: [...new Map(hazards.map((one) => [one.topic, one])).values()].map(({ topic, word }) => ({

@@ -48,6 +48,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
     ['at wheel', 'wheel'],
     ['at wheel "own corner"', 'wheel', 'own corner'],
     ['at 45 °C', '45 °C'],
+    ['at 600 rpm, rack 9.2 mm ±0.05', '600 rpm', 'rack 9.2 mm'],
     ['at 70..90 strokes/min', '70 to 90 strokes/min'],
   ],
   ToClause: [
@@ -90,7 +91,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
   ],
   FailClause: [
     ['on fail reshim (2 times)', 'R1', '2 attempts max.'],
-    ['on fail renew needle (once)', 'renew needle'],
+    ['on fail renew needle (once)', 'replace the needle'],
   ],
   NoteClause: [['note "own note"', 'own note']],
   AllowClause: [['allow prime-how because "own cause"', 'prime-how', 'own cause']],
@@ -118,6 +119,9 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
   // Its caution is before the step or at the head of the stage: tests/cautions.test.ts.
   DangerClause: [],
   ReadClause: [['read pressure']],
+  // Points and places have a table of their own: tests/points/card.test.ts.
+  PointClause: [],
+  WorkedClause: [],
   HoldClause: [
     ['hold 17 bar below opening', '17 bar below'],
     ['hold 217 bar', '217 bar'],
@@ -274,6 +278,6 @@ procedure example for holder at bench {
       diagnostics: [],
       hash: '',
     });
-    expect(sheet.blocks.flatMap(blockTexts)).toContain('Read ring of known size.');
+    expect(sheet.blocks.flatMap(blockTexts)).toContain('Read the ring of known size.');
   });
 });

@@ -148,7 +148,11 @@ function anchorsOf({ places }: SheetClaims, body: readonly Piece[]): Anchors {
         : (indexes.find((at) => at > from && !(isRepair && body[at]!.text.trimStart().startsWith('R'))) ?? body.length);
     let at = from + 1;
     for (const step of own) {
-      const index = isRepair ? sharedIndex(body, from, to, step.number) : exactIndex(body, at, to, step.number);
+      const index = isRepair
+        ? sharedIndex(body, from, to, step.number)
+        : head === undefined
+          ? lastIndex(body, step.number)
+          : exactIndex(body, at, to, step.number);
       if (index === null) continue;
       if (!isRepair && head !== undefined) at = index + 1;
       steps.set(step.number, starts[index]!);
@@ -177,6 +181,12 @@ function anchorsOf({ places }: SheetClaims, body: readonly Piece[]): Anchors {
 
 function exactIndex(body: readonly Piece[], from: number, to: number, number: string): number | null {
   const index = body.findIndex((piece, at) => at >= from && at < to && !piece.heading && piece.text.trim() === number);
+  return index < 0 ? null : index;
+}
+
+/** Findings, before all else, name steps by their numbers too. */
+function lastIndex(body: readonly Piece[], number: string): number | null {
+  const index = body.findLastIndex((piece) => !piece.heading && piece.text.trim() === number);
   return index < 0 ? null : index;
 }
 

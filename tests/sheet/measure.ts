@@ -104,22 +104,31 @@ function turnsOf(sheet: Sheet, pages: readonly string[]): number {
   return known.slice(1).reduce((sum, one, at) => sum + Math.abs(one - known[at]!), 0);
 }
 
-/** A line for each procedure and job of the library, in each form. */
+/** A row for each procedure and job of the library, in each form: a table in Markdown. Pages are those of A4 and of Letter. */
 export async function measureLibrary(): Promise<string[]> {
-  const lines: string[] = ['pages  cautions  boxes  to fill  turns  smallest'];
-  for (const paper of papers)
-    for (const form of ['card', 'record', 'instruction'] as const)
-      for (const { name, sheet } of libraryPrints(paper, form)) {
-        const { pages, cautions, boxes, toFill, turns, smallest } = await measuresOf(sheet);
-        const cells = [
-          String(pages).padStart(5),
-          `${cautions} %`.padStart(9),
-          String(boxes).padStart(6),
-          String(toFill).padStart(8),
-          String(turns).padStart(6),
-          `${smallest.toFixed(1)} pt`.padStart(9),
-        ];
-        lines.push(`${cells.join(' ')}  ${name}`);
-      }
-  return lines;
+  const rows: string[] = [
+    '| sheet | form | pages, A4 and Letter | words of caution | boxes printed | to fill | pages turned for one re-shim | smallest type |',
+    '|---|---|---|---|---|---|---|---|',
+  ];
+  for (const form of ['card', 'record', 'instruction'] as const) {
+    const [a4, letter] = papers.map((paper) => libraryPrints(paper, form));
+    for (const [at, { procedure, options, sheet }] of a4!.entries()) {
+      // An instruction is that of the procedure, whatever job it is printed for.
+      if (form === 'instruction' && options.job !== null) continue;
+      const [one, other] = [await measuresOf(sheet), await measuresOf(letter![at]!.sheet)];
+      const name = options.job === null ? `\`${procedure.name}\`, blank` : `job ${options.job.name}`;
+      const most = (of: 'cautions' | 'turns') => Math.max(one[of], other[of]);
+      const figures = [
+        `${one.pages}, ${other.pages}`,
+        `${most('cautions')} %`,
+        one.boxes,
+        one.toFill,
+        // Nothing is repaired by what is on the wall alone.
+        form === 'card' ? most('turns') : '',
+        `${Math.min(one.smallest, other.smallest).toFixed(1)} pt`,
+      ];
+      rows.push(`| ${[form === 'instruction' ? `\`${procedure.name}\`` : name, form, ...figures].join(' | ')} |`);
+    }
+  }
+  return rows;
 }

@@ -39,6 +39,7 @@ function wantedOf(result: Result): string[] {
       return [result.passed ? '✓' : '✗'];
     case 'renewed':
       return ['new '];
+    case 'words':
     case 'remark':
       return [result.text];
     case 'fact':

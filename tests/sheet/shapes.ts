@@ -38,6 +38,15 @@ export function shapeOf(data: ArrayLike<number>, ctm: Matrix, width: number | nu
       lines: bars.map((bar) => ({ ...bar, width: Math.min(bar.right - bar.left, bar.bottom - bar.top) })),
       field: null,
     };
+  // Dashes, as a browser fills them: each is a strip of its own, and one that goes round a corner has more than four.
+  if (bars.every((bar, index) => bars.every((other, at) => at === index || isApart(bar, other)))) {
+    const strips = paths.map(stripWidth);
+    if (paths.length > 1 && strips.every((strip) => strip <= thickest))
+      return {
+        lines: paths.flatMap((path, index) => edges(path).map((box) => ({ ...box, width: strips[index]! }))),
+        field: null,
+      };
+  }
   const gap = narrowest(points);
   if (gap <= thickest)
     return { lines: paths.flatMap((path) => edges(path).map((box) => ({ ...box, width: gap }))), field: null };
@@ -92,6 +101,21 @@ function edges(path: readonly Point[]): Box[] {
 function isBar(path: readonly Point[], box: Box): boolean {
   const corners = new Set(path.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`));
   return corners.size <= 4 && Math.min(box.right - box.left, box.bottom - box.top) <= thickest;
+}
+
+function isApart(a: Box, b: Box): boolean {
+  return a.right < b.left || b.right < a.left || a.bottom < b.top || b.bottom < a.top;
+}
+
+/** How wide a strip is, straight or bent: its length and width make up its area and half of its edge. */
+function stripWidth(path: readonly Point[]): number {
+  let [area, edge] = [0, 0];
+  for (const [index, [x, y]] of path.entries()) {
+    const [nextX, nextY] = path[(index + 1) % path.length]!;
+    area += (x * nextY - nextX * y) / 2;
+    edge += Math.hypot(nextX - x, nextY - y) / 2;
+  }
+  return (edge - Math.sqrt(Math.max(0, edge * edge - 4 * Math.abs(area)))) / 2;
 }
 
 /** The narrowest strip between the corners of a frame that is drawn as one filled path. */

@@ -20,9 +20,9 @@ export function smallnessOf(sheet: Sheet, pages: readonly Painted[]): string[] {
     ...runs
       .filter(({ size }) => size < least.any - rounding)
       .map((run) => `${words(run)} has ${run.size.toFixed(1)} pt`),
-    // Words of a drawing are upright or are turned.
+    // Words of a drawing are upright or are turned. A triangle with a name is a figure in a line of words.
     ...pages
-      .flatMap((page) => page.runs.filter(({ figure }) => figure !== null))
+      .flatMap((page) => page.runs.filter(({ figure, text }) => figure !== null && text.trim() !== '⚠'))
       .filter(({ size }) => size < least.figure - rounding)
       .map((run) => `${words(run)} has ${run.size.toFixed(1)} pt in a drawing`),
     ...pages.flatMap(({ page, lines }) =>

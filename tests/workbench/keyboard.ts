@@ -11,7 +11,7 @@ export interface KeyboardTest {
 }
 
 /** Files that are typed into: they must be there before the editor opens, or it does not find them. */
-const emptyFiles = ['typed.rebuild', 'tab.rebuild'];
+const emptyFiles = ['typed.rebuild', 'tab.rebuild', 'family.rebuild'];
 
 /** An empty file, open in the editor. */
 async function begin(page: Page, name: string): Promise<void> {
@@ -101,6 +101,74 @@ export const keyboardTests: readonly KeyboardTest[] = [
       await openFile(page, 'shop.rebuild');
       await pane.locator('#whose').filter({ hasText: 'Rebuild and set' }).waitFor();
       await sheet.locator('[data-source-line]').first().waitFor();
+    },
+  },
+  {
+    name: 'a click in the sheet shows the step in the text, Enter goes there, and Ctrl+F finds',
+    async run(page) {
+      await openFile(page, 'procedure.rebuild');
+      await command(page, 'Handtight: Open Sheet to the Side');
+      const pane = page.frameLocator('iframe.webview.ready').frameLocator('iframe#active-frame');
+      const sheet = pane.frameLocator('iframe#sheet').locator('body');
+      const step = sheet
+        .locator('[data-source-line]')
+        .filter({ hasText: /Torque/u })
+        .last();
+      await step.click();
+      const source = await step.getAttribute('data-source-line');
+      await sheet.locator(`[data-source-line="${source}"][aria-current="step"]`).waitFor();
+      await page.keyboard.press('Control+f');
+      await pane.locator('#sought').fill('no such words');
+      await pane.locator('#found').filter({ hasText: 'No match' }).waitFor();
+      await pane.locator('#sought').fill('torque');
+      await pane.locator('#found').waitFor({ state: 'hidden' });
+      await page.keyboard.press('Escape');
+      await page.keyboard.press('Enter');
+      await page.locator('.monaco-editor.focused').waitFor();
+      await page
+        .locator('.part.statusbar')
+        .filter({ hasText: `Ln ${Number(source) + 1}, Col ` })
+        .waitFor();
+      await pane.locator('#form').selectOption('instruction');
+      await sheet.locator('table.pages.instruction').waitFor();
+      await pane.locator('#form').selectOption('card');
+      await sheet.locator('table.pages.card').waitFor();
+    },
+  },
+  {
+    name: 'the state follows the cursor, and a line of it leads to the step',
+    async run(page) {
+      await page.keyboard.press('Control+1');
+      await openFile(page, 'procedure.rebuild');
+      await command(page, 'Handtight: Show the State at the Cursor');
+      const view = page.locator('.part.sidebar');
+      await page.keyboard.press('Control+1');
+      await page.keyboard.press('Control+F');
+      await page.keyboard.type('run-down nut');
+      await page.keyboard.press('Escape');
+      await view.locator('.monaco-list-row').filter({ hasText: 'now hand-tight' }).first().click();
+      await page.locator('.monaco-editor.focused, .monaco-list.element-focused').first().waitFor();
+    },
+  },
+  {
+    name: 'a family is drawn while it is written, and its drawing is there after a reload',
+    async run(page, workspace) {
+      await page.keyboard.press('Control+1');
+      await begin(page, 'family.rebuild');
+      await command(page, 'Handtight: Open Drawing to the Side');
+      await page.keyboard.press('Control+1');
+      await type(page, 'family relief "Relief valve" {\npart body "Body"\npart ball "Ball" in body');
+      const drawn = () =>
+        page
+          .frameLocator('iframe.webview.ready')
+          .frameLocator('iframe#active-frame')
+          .frameLocator('iframe#sheet')
+          .locator('svg');
+      await drawn().filter({ hasText: 'Ball' }).waitFor();
+      await saved(page, workspace, 'family.rebuild');
+      await page.reload();
+      await page.waitForSelector('.monaco-workbench .part.statusbar');
+      await drawn().filter({ hasText: 'Ball' }).waitFor({ timeout: 60_000 });
     },
   },
 ];

@@ -32,6 +32,18 @@ const pages = [
   { name: 'certificate', document: 'certificate-2198', words: 'Certificate of rebuild' },
 ];
 
+/** A label of each kind. */
+const labels = [
+  { name: 'label-tag', job: '2207', words: ['--kind', 'tag', '--unit', '5'], document: 'label-tag-2207-unit-5' },
+  { name: 'label-box', job: '2207', words: ['--kind', 'box'], document: 'label-box-2207' },
+  {
+    name: 'label-certificate',
+    job: '2198',
+    words: ['--kind', 'certificate', '--unit', '1'],
+    document: 'label-certificate-2198-unit-1',
+  },
+];
+
 /** Nothing in the window that is not about the work. */
 const settings = {
   'workbench.colorTheme': process.env.THEME ?? 'Default Light Modern',
@@ -52,7 +64,8 @@ const settings = {
 async function main(): Promise<void> {
   sheetPictures();
   if (process.argv.includes('sheet')) return;
-  const workspace = mkdtempSync(join(tmpdir(), 'handtight-pictures-'));
+  const made = mkdtempSync(join(tmpdir(), 'handtight-pictures-'));
+  const workspace = join(made, 'rebuilds');
   for (const name of library) cpSync(join(root, 'procedures', name), join(workspace, name));
   const host = await startHost(settings, ['--disable-workspace-trust']);
   const browser = await startBrowser();
@@ -65,10 +78,12 @@ async function main(): Promise<void> {
     await completionPicture(page);
     await hoverPicture(page);
     await previewPicture(page);
+    await statePicture(page);
+    await drawingPicture(page);
   } finally {
     await browser.close();
     await host.stop();
-    rmSync(workspace, { recursive: true, force: true });
+    rmSync(made, { recursive: true, force: true });
   }
 }
 
@@ -110,6 +125,11 @@ function sheetPictures(): void {
       if (at < 0) throw new Error(`No page of ${document} says “${words}”.`);
       const which = ['-f', String(at + 1), '-l', String(at + 1), '-singlefile', '-r', '100', '-gray', '-png'];
       execFileSync('pdftoppm', [...which, file, join(folder, name)]);
+    }
+    for (const { name, job, words, document } of labels) {
+      handtight('label', job, ...words);
+      const how = ['-singlefile', '-r', '120', '-gray', '-png'];
+      execFileSync('pdftoppm', [...how, join(to, `${document}.pdf`), join(folder, name)]);
     }
   } finally {
     rmSync(to, { recursive: true, force: true });
@@ -155,6 +175,26 @@ async function previewPicture(page: Page): Promise<void> {
   await page.locator('iframe.webview.ready').waitFor();
   await page.waitForTimeout(2500);
   await page.screenshot({ path: join(folder, 'preview.png') });
+}
+
+/** The unit after a step, in the view of the side bar. */
+async function statePicture(page: Page): Promise<void> {
+  await command(page, 'View: Close All Editors');
+  await openFile(page, file);
+  await goTo(page, 'run-down nut', 'stage build');
+  await command(page, 'Handtight: Show the State at the Cursor');
+  await page.waitForTimeout(1500);
+  await page.screenshot({ path: join(folder, 'state.png') });
+  await command(page, 'View: Close Primary Side Bar');
+}
+
+/** A family that is being written, and its drawing beside it. */
+async function drawingPicture(page: Page): Promise<void> {
+  await openFile(page, 'family.rebuild');
+  await command(page, 'Handtight: Open Drawing to the Side');
+  await page.locator('iframe.webview.ready').waitFor();
+  await page.waitForTimeout(2500);
+  await page.screenshot({ path: join(folder, 'drawing.png') });
 }
 
 /** The family taken apart, where its name is at the head of the procedure. */

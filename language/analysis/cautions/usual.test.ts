@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { procedure, q, shop, step } from '../../../tests/fixtures/injector.ts';
+import { renderText } from '../../documents/renderers/index.ts';
+import { buildSheet } from '../../documents/traveler/index.ts';
 import { wordsIn } from '../../i18n/index.ts';
 import type { Procedure, Step } from '../../model/index.ts';
 import { topics, usualCautions, usualHazards } from './index.ts';
@@ -32,13 +34,25 @@ describe('the texts', () => {
       expect(['DANGER', 'WARNING', 'CAUTION', 'NOTICE']).toContain(word);
       expect(text.split(' ').length).toBeLessThanOrEqual(60);
       expect(short?.length ?? 0).toBeLessThanOrEqual(90);
-      expect(repeats).toBe(short !== undefined);
+      // A step or the head of a stage prints the short line; a rule of the whole shop is printed once, in full.
+      expect(short === undefined, topic).toBe(topic === 'alone' || topic === 'disposal');
+      expect(repeats && short === undefined, topic).toBe(false);
     }
   });
 
-  test("each leaves the last word to local codes, the maker's data or a data sheet", () => {
-    for (const { text } of Object.values(wordsIn('en').cautions))
-      expect(text).toMatch(/local codes|manufacturer['’]s data/iu);
+  test("where they are printed, the last word is left to local codes, the maker's data and the data sheets", () => {
+    const sheet = buildSheet(procedure, {
+      job: null,
+      number: null,
+      paper: 'a4',
+      draft: false,
+      diagnostics: [],
+      hash: '',
+    });
+    const safety = sheet.blocks.find((block) => block.kind === 'safety')!;
+    expect(safety.rows.length).toBeGreaterThan(0);
+    expect(safety.precedence).toMatch(/local codes.*manufacturer['’]s data.*safety data sheets.*precedence/iu);
+    expect(renderText(sheet)).toContain(safety.precedence);
   });
 });
 

@@ -1,5 +1,6 @@
 import type { Procedure, Repair, Stage, Step } from '../../model/index.ts';
 import { formatQuantity } from '../../quantities/index.ts';
+import { oncePer } from '../../quantities/memo.ts';
 import type { Call, Caution, Scene, Topic, UsualText } from './caution.ts';
 import { atLeast, figuresOf, highest } from './figures.ts';
 import { isHarmlessGas, isPressed, stores, underPressure } from './scene.ts';
@@ -35,15 +36,14 @@ export type Called = Caution & Pick<Call, 'headOnly'>;
  * `connect` and `prime`, a short line at later steps. Pure. They follow from verbs, fluids, stations, figures and what
  * the author declared; free text counts only where nothing is declared, and then the caution says so.
  */
-export function usualCautions(procedure: Procedure): UsualCautions {
+export const usualCautions = oncePer((procedure: Procedure): UsualCautions => {
   const stages = new Map<string, readonly Caution[]>();
   const repairs = new Map<string, readonly Caution[]>();
   const steps = new Map<Step, StepCautions>();
-  const sceneAt = scenesOf(procedure);
+  const { sceneAt, calledFor } = calledIn(procedure);
 
   const go = (place: Stage | Repair): readonly Caution[] => {
-    const scene = (step: Step) => sceneAt(place, step);
-    const called = place.steps.map((step) => calledAt(scene(step)));
+    const called = place.steps.map((step) => calledFor(place, step));
     const head = usualHazards.flatMap(({ topic }) => called.flat().find((one) => one.topic === topic) ?? []);
     // What the reader has just read in full is not printed in full again.
     let fresh: readonly Caution[] = head;
@@ -53,7 +53,7 @@ export function usualCautions(procedure: Procedure): UsualCautions {
       const full = again ? cautions.filter((one) => toldAgain.includes(one.topic) && !has(fresh, one)) : [];
       const told = index === 0 ? head : full;
       const short = cautions.filter((one) => one.repeats && !has(told, one));
-      const pressure = underPressure(scene(step)) !== null;
+      const pressure = underPressure(sceneAt(place, step)) !== null;
       if (full.length > 0 || short.length > 0 || pressure) steps.set(step, { full, short, pressure });
       fresh = full;
     });
@@ -69,19 +69,35 @@ export function usualCautions(procedure: Procedure): UsualCautions {
     steps,
     pressure: pressed,
   };
-}
+});
 
 /** All cautions that a step calls for, wherever the sheet prints them, each with what it follows from. */
 export function cautionsByStep(procedure: Procedure): (step: Step) => readonly Called[] {
-  const scene = scenesOf(procedure);
+  const { calledFor } = calledIn(procedure);
   const places = new Map(
     [...procedure.stages, ...procedure.repairs].flatMap((place) => place.steps.map((step) => [step, place])),
   );
   return (step) => {
     const place = places.get(step);
-    return place === undefined ? [] : calledAt(scene(place, step));
+    return place === undefined ? [] : calledFor(place, step);
   };
 }
+
+/** What each step of a procedure calls for: a sheet needs it in several places, and it takes most of the time of one. */
+const calledIn = oncePer((procedure: Procedure) => {
+  const sceneAt = scenesOf(procedure);
+  const known = new Map<Step, { readonly place: Stage | Repair; readonly called: readonly Called[] }>();
+  return {
+    sceneAt,
+    calledFor(place: Stage | Repair, step: Step): readonly Called[] {
+      const found = known.get(step);
+      if (found?.place === place) return found.called;
+      const called = calledAt(sceneAt(place, step));
+      known.set(step, { place, called });
+      return called;
+    },
+  };
+});
 
 /** Lays out what is around each step, with what is worked out for the whole procedure once. */
 function scenesOf(procedure: Procedure): (place: Stage | Repair, step: Step) => Scene {

@@ -25,5 +25,5 @@ export function sheetSettings(
   { sheet, judgedBy }: Pick<CheckResult, 'sheet' | 'judgedBy'>,
 ): SheetSettings {
   const issued = job === null ? null : judgedBy(job.name);
-  return issued === null ? sheet : { ...sheet, word: issued.settings.word };
+  return issued === null ? sheet : { ...sheet, word: issued.settings.word, kinds: issued.settings.kinds };
 }

@@ -3,6 +3,8 @@
  * reads, with a head in remarks, so that it can be read and compared like every other.
  */
 import * as z from 'zod';
+import { kindsSchema } from '../../config/config.ts';
+import type { OwnWords } from '../../i18n/index.ts';
 import type { Severity } from '../../model/diagnostic.ts';
 import { hashOf } from './hash.ts';
 
@@ -16,6 +18,7 @@ export function isIssuedFile(uri: string): boolean {
 /** What the settings file said that a sheet or a verdict depends on. */
 export interface IssuedSettings {
   readonly word: string | null;
+  readonly kinds: OwnWords;
   /** By rule, sorted. */
   readonly severities: readonly (readonly [rule: string, severity: Severity | 'off'])[];
 }
@@ -47,6 +50,7 @@ const head = z.object({
   issuedOn: z.iso.date(),
   settings: z.strictObject({
     word: z.string().nullable(),
+    kinds: kindsSchema.default({}),
     severities: z.array(z.tuple([z.string(), z.enum(['error', 'warning', 'hint', 'off'])])),
   }),
 });

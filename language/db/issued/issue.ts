@@ -13,7 +13,11 @@ export function buildIssued(procedure: Procedure, checked: CheckedFiles, issuedO
     approvedBy: procedure.approvedBy ?? '',
     approvedOn: procedure.approvedOn,
     issuedOn,
-    settings: { word: sheet.word, severities: [...severities].sort(([one], [other]) => (one < other ? -1 : 1)) },
+    settings: {
+      word: sheet.word,
+      kinds: sheet.kinds,
+      severities: [...severities].sort(([one], [other]) => (one < other ? -1 : 1)),
+    },
     body: madeOf(procedure, checked)
       .map(({ file, symbol }) => `\n${cut(textOf(file), symbol.range)}\n`)
       .join(''),

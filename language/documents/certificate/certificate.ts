@@ -7,6 +7,7 @@ import { capital } from '../../model/titles.ts';
 import { concessionsTable } from '../concessions.ts';
 import { brief, codeOf, named, shortHash } from '../header.ts';
 import type { Block, Fact, Sheet, SheetHeader } from '../model.ts';
+import { ownLanguage } from '../own-language.ts';
 import { buildPrintContext, type PrintContext, type SheetOptions } from '../print-context.ts';
 import { buildQr } from '../qr.ts';
 import {
@@ -88,6 +89,7 @@ export function buildCertificate(procedure: Procedure, job: Job, options: Certif
   return {
     form: 'certificate',
     language: words.language,
+    own: ownLanguage(procedure, job, words.language),
     paper: options.paper,
     title: certificate.document({ title: certificate.title, order }),
     watermark: draft ? words.draft : null,

@@ -255,6 +255,9 @@ function rowsOf(procedure: Procedure, words: Words, units: readonly LimitVerdict
       if (one === undefined) put(`left ${proof}`, name(proof), unit, '', words.limits.notRequired, true);
       else put(`left ${proof}`, name(proof), unit, asLeftLimit(words, procedure, one), asLeft(words, one), true);
     }
+  for (const { unit } of units)
+    for (const one of unit.results)
+      if (one.form === 'words') put(`words ${one.name}`, name(one.name), unit, '', one.text);
   for (const { unit, outcomes } of units)
     for (const one of outcomes)
       if (!findProofs(procedure.family).includes(one.asked.name))

@@ -13,6 +13,7 @@ import { type PrintContext, shownSteps } from '../print-context.ts';
 import type { ForNumbers } from './by-number.ts';
 import { type HeldFigure, heldFigures } from './held.ts';
 import { conditionFigure, type LimitFigure, limitFigure, spreadFigure } from './limit-figure.ts';
+import { conditionWords, type PlanFigures, planFigures, planOf } from './plan-figures.ts';
 import { scaleFor, unitOfScale, type Where } from './scales.ts';
 import { type SettlingFigure, settlingFigures } from './settling.ts';
 import { type WrenchFigure, wrenchFigures } from './wrenches.ts';
@@ -42,6 +43,10 @@ export interface StepFigures {
   readonly spread: LimitFigure | null;
   /** What a test is done at; null: it does not say, or the step is none. */
   readonly conditions: Readonly<Record<'hold' | 'from' | 'to' | 'forTime' | 'at', LimitFigure | null>>;
+  /** The other figures that it is done at: `rack 9.0 mm ±0.05`. */
+  readonly figuresAt: readonly string[];
+  /** What is read at points and places. */
+  readonly plan: PlanFigures | null;
   /** What must never be passed, and the unit of the tool that shows it. */
   readonly ceiling: { readonly most: Quantity; readonly unit: UnitName | null } | null;
   /** The unit that a reading is written down in; null: none is known. */
@@ -103,6 +108,8 @@ export function stepFigures(
       forTime: condition(test?.forTime),
       at: condition(own(step, 'at')),
     },
+    figuresAt: (own(step, 'figures') ?? []).map((one) => conditionWords(setting, step, place, one)),
+    plan: planFigures(setting, step, place, use),
     ceiling:
       most === null
         ? null
@@ -139,6 +146,9 @@ function unitRead(procedure: Procedure, step: Step, where: Where, figure: LimitF
     return stockUnit(procedure, step) ?? unitOfScale(scaleFor(procedure, step, where, 'length'));
   const written = figure === null ? null : unitOfLimit(figure.limit);
   if (figure !== null && written !== null) return unitOfScale(figure.scale) ?? written;
+  const point = (planOf(procedure, step)?.points ?? []).find(({ limit }) => limit?.form === 'limit')?.limit;
+  const unit = point?.form === 'limit' ? unitOfLimit(point.limit) : null;
+  if (unit !== null) return unitOfScale(scaleFor(procedure, step, where, kindOfUnit(unit))) ?? unit;
   const kind = own(step, 'test')?.reads ?? (step.verb === 'measure' ? 'length' : null);
   return kind === null ? null : unitOfScale(scaleFor(procedure, step, where, kind));
 }

@@ -11,8 +11,8 @@ export function renderStyle(sheet: Pick<Sheet, 'paper' | 'pageWords'>, fonts: re
     )
     .join('\n');
   return `${faces}
-@page{size:${sheet.paper === 'a4' ? 'A4' : 'letter'};margin:8mm 10mm 12mm 14mm;@bottom-right{content:${cssText(sheet.pageWords.page)} " " counter(page) " " ${cssText(sheet.pageWords.of)} " " counter(pages);font:bold 10pt sans-serif}}
-:root{--print:${sheet.paper === 'a4' ? '9.75pt' : '9.25pt'}}
+@page{size:${sheet.paper === 'a4' ? 'A4' : 'letter'};margin:6.5mm 10mm 9.5mm 14mm;@bottom-right{content:${cssText(sheet.pageWords.page)} " " counter(page) " " ${cssText(sheet.pageWords.of)} " " counter(pages);font:bold 10pt sans-serif;vertical-align:top;padding-top:.4mm}}
+:root{--print:${sheet.paper === 'a4' ? '9.6pt' : '9.25pt'}}
 ${rules}`;
 }
 
@@ -105,7 +105,12 @@ p.danger{border:3pt solid;padding:1mm 2mm;margin:1mm 0}
 .step.boxed>.words{grid-column:2}
 .step>.rows{grid-column:3;margin-left:2mm}
 .step>.rows.under{grid-column:1/4;justify-self:end;--box:calc(150mm/var(--units));margin-top:1mm}
-.step>.limits,.step>.lookups,.step>.set,.step>.sign{grid-column:2/4}
+/* Over pages a browser lays rows of a grid on each other: boxes under a step are in its flow. */
+.step:has(>.under){display:flow-root}
+.step:has(>.under)>.number{float:left}
+.step:has(>.under)>.words{margin-left:13mm}
+.step:has(>.under)>.rows.under{display:table;margin-left:auto}
+.step>.limits,.step>.lookups,.step>.plan,.step>.set,.step>.sign{grid-column:2/4}
 .step.logged>.words{display:grid;grid-template-columns:minmax(0,1fr) 42mm;column-gap:3mm}
 .step.logged>.words>*{grid-column:1}
 .step.logged>.words>.fail{grid-column:2;grid-row:1/span 4}
@@ -114,7 +119,8 @@ p.danger{border:3pt solid;padding:1mm 2mm;margin:1mm 0}
 .only{background:#000;color:#fff;padding:0 1mm;print-color-adjust:exact;-webkit-print-color-adjust:exact}
 .alert{font-weight:bold}
 .ref{font-size:9pt}
-.limit{display:inline-block;margin-left:.5em}
+.limit{display:inline-block;margin-left:.5em;overflow-wrap:anywhere}
+.columns .limit{display:inline}
 .value{font-size:15pt;line-height:1}
 .value.sentence{font-size:12pt}
 .also{font-size:9.5pt}
@@ -135,7 +141,7 @@ p.danger{border:3pt solid;padding:1mm 2mm;margin:1mm 0}
 .sign label{border:1pt solid;margin-left:-1pt;padding:.6mm 1mm;font-size:9pt}
 .sign .box{height:11mm}
 .lookups{display:flex;flex-wrap:wrap;gap:1mm 4mm;margin:1mm 0}
-.lookup{width:min-content}
+.lookup{width:min-content;break-inside:avoid}
 .lookup caption{text-align:left;font-size:9.5pt}
 .lookup td,.lookup th{white-space:nowrap}
 .lookup th{font-weight:normal;font-size:9pt;text-align:left}
@@ -161,29 +167,32 @@ footer{font-size:9pt;padding-top:2mm}
 @media print{
 html,body{background:none}
 body{max-width:none;padding:0}
-.pages:not(.certificate){font-size:var(--print);line-height:1.12}
+.pages:not(.certificate){font-size:var(--print);line-height:1.07}
 main .units{display:none}
-thead .units{height:3.6mm}
+thead .units{min-height:3.6mm}
 main>p{margin:.6mm 0}
 .front{margin:.8mm 0 1mm}
 .for div{padding:.3mm 0}
-.step{padding:.45mm 0}
+.step{padding:.25mm 0 .35mm}
 .place{margin-top:1.8mm;padding-top:.7mm}
+.repairs{margin-top:1.4mm;padding-top:.6mm}
 .aid.small{font-size:10pt;padding:.4mm 2mm;margin:.6mm 0}
 .listing{margin-top:1.4mm}
 .listing td,.listing th{padding:.2mm 1.2mm}
 .listing .box{height:5.6mm}
 .cell{min-height:8.1mm}
 .row .label{font-size:9pt}
-.columns{font-size:9pt;line-height:1.08}
-.columns li{margin-top:.5mm}
+.columns{font-size:9pt;line-height:.98}
+.columns>div{padding:.4mm 1mm}
+.repair h2{font-size:11pt}
+.repair{margin-right:2mm}
+.columns li{margin-top:.25mm}
 p.danger{padding:.5mm 2mm;margin:.5mm 0}
-.lookup th,.lookup td{padding:.2mm .45mm}
-.lookups{line-height:1.05}
-.lookups{margin:.4mm 0;gap:.6mm 4mm}
+.lookup th,.lookup td{padding:0 .4mm .3mm;line-height:1}
+.lookups{margin:.4mm 0;gap:.4mm 2.5mm}
 .log td{height:7.9mm}
 .warnings,.say{margin:.3mm 0}
-footer{padding-top:1mm}
+footer{padding-top:.5mm}
 .what{display:flex;gap:4mm;align-items:baseline}
 .pages:not(.certificate) header{margin-bottom:1mm}
 .new-page{break-before:page}
@@ -223,7 +232,7 @@ thead .units{display:none}
 .log td .box{min-width:13mm}
 .listing,.listing tbody,.listing tr,.listing td{display:block}
 .listing caption{display:block}
-.listing thead,.listing colgroup{display:none}
+.listing thead,.listing colgroup,.listing td:empty{display:none}
 .drawing{overflow-x:auto}
 .picture{width:170mm!important;max-width:none}
 .listing tr{border-bottom:1pt solid;padding:1mm 0}

@@ -19,8 +19,10 @@ import type {
   Span,
   StepBlock,
   TableBlock,
+  TextBlock,
   UnitHead,
 } from '../model.ts';
+import { type OwnLanguage, phrasePattern } from '../own-language.ts';
 import { refText } from '../texts.ts';
 import { renderStyle } from './html-style.ts';
 import { qrSvg } from './typst.ts';
@@ -85,6 +87,21 @@ ${page.body}
 `);
 }
 
+/** Drawings alone, under the name of what they are of. */
+export function renderDrawingsHtml(
+  { title, blocks }: { readonly title: string; readonly blocks: readonly (DrawingBlock | TextBlock)[] },
+  options: HtmlOptions = {},
+): string {
+  const style = renderStyle({ paper: 'a4', pageWords: { page: '', of: '' } }, options.fonts ?? []);
+  const body = html`<main><h1>${title}</h1>
+${joined(
+  blocks.map((one) => (one.kind === 'drawing' ? drawing(one) : html`<p>${one.text}</p>`)),
+  '\n',
+)}
+</main>`;
+  return pageOf({ language: 'en', title, style, body }, options);
+}
+
 /** What the blocks of a sheet are written with. */
 interface Context {
   readonly sheet: Sheet;
@@ -93,6 +110,23 @@ interface Context {
 }
 
 function pagesOf(sheet: Sheet, prefix: string): Markup {
+  return tagged(bodyOf(sheet, prefix), sheet.own);
+}
+
+/** The author's words with their language. Names of boxes and pictures are one text, in the language of the sheet. */
+function tagged(body: Markup, own: OwnLanguage | null): Markup {
+  if (own === null) return body;
+  const written = (text: string) => String(html`${text}`);
+  const pattern = new RegExp(phrasePattern(own, { edge: '(?<![\\p{L}\\p{N}])', written }), 'gu');
+  const texts = /<svg[\s\S]*?<\/svg>|<[^>]*>|[^<]+/gu;
+  return trusted(
+    String(body).replace(texts, (part) =>
+      part.startsWith('<') ? part : part.replace(pattern, (words) => `<span lang="${own.language}">${words}</span>`),
+    ),
+  );
+}
+
+function bodyOf(sheet: Sheet, prefix: string): Markup {
   const context = { sheet, prefix };
   return html`${sheet.watermark === null ? '' : html`<div class="watermark" aria-hidden="true">${sheet.watermark}</div>\n`}<table class="pages ${sheet.form}" role="presentation">
 <thead><tr><td>${head(sheet)}${unitHeads(sheet.columns)}</td></tr></thead>
@@ -139,7 +173,7 @@ ${alarm === null ? '' : html`<b class="alarm">${alarm}</b> `}${sheet.form === 'c
 }
 
 function qr(sheet: Sheet): Markup {
-  return html`<div class="qr" role="img" aria-label="${sheet.header.qr.alt}">${qrSvg(sheet)}</div>`;
+  return html`<div class="qr" role="img" aria-label="${sheet.header.qr.alt}">${qrSvg(sheet.header.qr)}</div>`;
 }
 
 /** Words in quotes are to be said: they are not broken, at a hyphen least of all. */
@@ -289,7 +323,7 @@ function step(one: StepBlock, context: Context): Markup {
   const [headed, wide] = [heads > 0, heads > 1];
   const path = one.fail === null ? '' : fail(one.fail, context);
   const kind = one.logged && one.fail !== null ? ' logged' : boxed.length > 0 ? ' boxed' : '';
-  return html`<li class="step${one.gate ? ' gate' : ''}${kind}" id="${prefix + one.id}"${where(one.line)}><p class="number">${one.number}</p> <div class="words">${cautions(one)}<p>${alert(one)}${one.only === null ? '' : html`<b class="only">${one.only}</b> `}${spans(one.sentence)}${headed ? '' : one.limits.map((line) => html` ${limit(line)}`)}${tail([...one.facts, ...one.notes])}</p>${headed && !wide ? limits(one.limits) : ''}${path}</div> ${boxed.length === 0 ? '' : rows(boxed, sheet.columns)}${one.set === null ? '' : setBoxes(one.set)}${wide ? limits(one.limits) : ''}${lookups(one.lookups)}${one.sign === null ? '' : sign(one.sign)}</li>`;
+  return html`<li class="step${one.gate ? ' gate' : ''}${kind}" id="${prefix + one.id}"${where(one.line)}><p class="number">${one.number}</p> <div class="words">${cautions(one)}<p>${alert(one)}${one.only === null ? '' : html`<b class="only">${one.only}</b> `}${spans(one.sentence)}${headed ? '' : one.limits.map((line) => html` ${limit(line)}`)}${tail([...one.facts, ...one.notes])}</p>${headed && !wide ? limits(one.limits) : ''}${path}</div> ${boxed.length === 0 ? '' : rows(boxed, sheet.columns)}${one.set === null ? '' : setBoxes(one.set)}${wide ? limits(one.limits) : ''}${lookups(one.lookups)}${one.tables.length === 0 ? '' : html`<div class="plan">${joined(one.tables.map(table), '\n')}</div>`}${one.sign === null ? '' : sign(one.sign)}</li>`;
 }
 
 function cautions({ cautions: list }: StepBlock): Markup {

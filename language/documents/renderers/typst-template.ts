@@ -91,14 +91,17 @@ export const template = `
 #let said-whole(words) = { show regex("[\\"„«“][^\\"“»”]{1,60}[\\"“»”]"): it => box(it); words }
 
 // What can hurt most is repeated at the foot of each page where it can happen: it is said in its place besides.
-#let page-foot(sheet) = context {
-  let here-page = here().page()
+#let foot-words(sheet, pressed) = {
   set text(size: small)
-  if sheet.pressed != none and query(<pressure>).any(m => m.location().page() == here-page) {
+  if pressed {
     let p = sheet.pressed
     block(width: 100%, stroke: 1.5pt + black, inset: (x: 2mm, y: 1.2mm), below: 1.2mm, text(weight: "bold", [⚠ #p.alert.label #p.alert.text #said-whole(p.firstAid)]))
   }
   sheet.foot
+}
+#let page-foot(sheet) = context {
+  let here-page = here().page()
+  foot-words(sheet, sheet.pressed != none and query(<pressure>).any(m => m.location().page() == here-page))
 }
 
 // ---- boxes -----------------------------------------------------------------------------------------------
@@ -131,8 +134,18 @@ export const template = `
   )).flatten(),
 )
 
+// Of one unit the boxes of a step lie beside each other, each under its label.
+#let one-width = 21mm
+#let one-line = 3
+#let unit-line(rows) = grid(
+  columns: (one-width,) * calc.min(rows.len(), one-line), column-gutter: 1mm, row-gutter: 1mm, align: left + bottom,
+  ..rows.map(r => stack(spacing: 0.7mm, { set text(size: small); set par(leading: 0.35em); [#r.label#if r.unit != "" [, #strong(r.unit)]] }, box(width: 100%, stroke: 0.9pt + black, inset: 0.5mm, cell(r.boxes.first(), r.name)))),
+)
+
 // Units on as many lines as it takes, evenly.
-#let unit-rows(sheet, rows) = {
+#let unit-rows(sheet, rows) = if sheet.columns.len() == 1 and rows.len() > 1 {
+  [#metadata(none)<boxes>#unit-line(rows)]
+} else {
   let n = sheet.columns.len()
   let w = box-width(n, sheet.area.width)
   // What is for the set is under what is for each unit.
@@ -150,7 +163,7 @@ export const template = `
   if of-set.len() > 0 { box-rows(of-set, (), w) }
 }
 
-#let rows-width(sheet) = label-width + box-width(sheet.columns.len(), sheet.area.width) * calc.max(1, sheet.columns.len())
+#let rows-width(sheet, rows: 1) = if sheet.columns.len() == 1 and rows > 1 { calc.min(rows, one-line) * (one-width + 1mm) - 1mm } else { label-width + box-width(sheet.columns.len(), sheet.area.width) * calc.max(1, sheet.columns.len()) }
 
 // Over the boxes, once a page: the units.
 #let unit-heads(sheet) = {
@@ -342,13 +355,30 @@ export const template = `
 }
 
 #let set-width = 15mm
+// Boxes for points and places: points down, places across.
+#let plan-table(b) = {
+  block(above: 1.6mm, below: 0.8mm, sticky: true, strong(b.title))
+  table(
+    columns: b.columns.map(c => c.share * 1fr),
+    stroke: hair,
+    inset: (x: 1mm, y: 0.5mm),
+    align: left + horizon,
+    table.header(..b.columns.map(c => text(size: small, c.head))),
+    ..b.rows.map(r => r.enumerate().map(((at, c)) => {
+      if c.at("fill", default: false) {
+        table.cell(align: center + horizon, box(height: 7.2mm, align(center + horizon, if c.text == "" { blank(b.columns.at(at).head + ", " + r.first().text, 7.2mm) } else { strong(c.text) })))
+      } else if c.at("strong", default: false) { strong(c.text) } else { text(size: small, c.text) }
+    })).flatten(),
+  )
+}
+
 #let set-boxes(b) = box-rows(b.rows, b.heads.map(h => (place: h, detail: "")), set-width, heads: true)
 
 // About how many letters would fill the room that a step takes, on the high side: measuring each step is slow.
 #let bulk(s) = {
   let written(list, more) = list.map(f => f.text.len() + more).sum(default: 0)
   let path = if s.fail == none { 0 } else { s.fail.ways.map(w => 200 + w.when.len() + w.stops.map(t => 100 + t.title.len() + t.steps.map(o => written(o.sentence, 0) + written(o.facts, 20) + written(o.notes, 20)).sum(default: 0)).sum(default: 0)).sum(default: 0) }
-  written(s.cautions, 100) + written(s.sentence, 0) + written(s.facts, 30) + path + written(s.notes, 40) + 200 * s.limits.len() + 400 * s.lookups.len() + s.rows.map(r => 200 + r.label.len()).sum(default: 0) * calc.max(1, calc.ceil(sheets.first().columns.len() / line-of))
+  written(s.cautions, 100) + written(s.sentence, 0) + written(s.facts, 30) + path + written(s.notes, 40) + 200 * s.limits.len() + 400 * s.lookups.len() + s.tables.map(t => 120 + 140 * t.rows.len()).sum(default: 0) + s.rows.map(r => 200 + r.label.len()).sum(default: 0) * calc.max(1, calc.ceil(sheets.first().columns.len() / line-of))
 }
 
 #let step-body(s, sheet, breaks) = {
@@ -371,7 +401,7 @@ export const template = `
     grid(columns: (1fr, 42mm), column-gutter: 3mm, words, path)
   } else if side {
     // A closing row alone is low: it goes beside the last lines of the step.
-    grid(columns: (1fr, rows-width(sheet)), column-gutter: 2mm, align: (left + if rows.len() == 0 { horizon } else { top }, right + top), { words; path }, { unit-rows(sheet, rows + close); if s.set != none and set-beside { v(1.2mm); align(right, set-boxes(s.set)) } })
+    grid(columns: (1fr, rows-width(sheet, rows: rows.len() + close.len())), column-gutter: 2mm, align: (left + if rows.len() == 0 { horizon } else { top }, right + top), { words; path }, { unit-rows(sheet, rows + close); if s.set != none and set-beside { v(1.2mm); align(right, set-boxes(s.set)) } })
   } else {
     words
     path
@@ -380,6 +410,7 @@ export const template = `
   let more = {
     if wide { block(above: 1mm, below: 1.3mm, limits(s.limits)) }
     lookups(s.lookups)
+    for t in s.tables { plan-table(t) }
     if s.set != none and not (side and set-beside) { align(right, block(above: 1.2mm, below: 0mm, set-boxes(s.set))) }
     if s.sign != none { sign-boxes(s.sign) }
   }
@@ -426,13 +457,20 @@ export const template = `
   context {
     set text(size: calc.max(small, 0.9 * text.size))
     set par(leading: 0.42em)
-    grid(columns: b.columns.map(c => c.share * 1fr), stroke: hair, inset: (x: 1.4mm, top: 0.8mm, bottom: 1.2mm), align: left + top, ..b.columns.map(c => grid.cell(breakable: c.parts.map(p => p.steps.map(s => bulk(s.step)).sum(default: 0)).sum(default: 0) > 2500, c.parts.map(part).join({ v(1mm, weak: true); line(length: 100%, stroke: hair) }))))
+    let columns = b.columns.map(c => c.parts.map(part).join({ v(1mm, weak: true); line(length: 100%, stroke: hair) }))
+    let beside = grid(columns: b.columns.map(c => c.share * 1fr), stroke: hair, inset: (x: 1.4mm, top: 0.8mm, bottom: 1.2mm), align: left + top, ..columns.map(c => grid.cell(breakable: false, c)))
+    // What goes on overleaf is one column after the other, so that it is read in its order.
+    let long = b.columns.any(c => c.parts.map(p => p.steps.map(s => bulk(s.step)).sum(default: 0)).sum(default: 0) > 2500) and measure(width: sheet.area.width, beside).height > sheet.area.height - 40mm
+    if long { columns.map(c => block(width: 100%, stroke: (top: hair), inset: (top: 0.8mm, bottom: 1.2mm), c)).join() } else { beside }
   }
   lookups(b.lookups)
   for f in b.advice { block(above: 1mm, below: 0.6mm, note(f)) }
 }
 
 // ---- log -------------------------------------------------------------------------------------------------
+
+// A column is as wide as its longest word asks for, within reason.
+#let log-share(c, least) = calc.max(least, calc.min(1.5, calc.max(..(c.name + " " + c.unit).split(" ").map(w => w.clusters().len())) / 8)) * 1fr
 
 #let log(b, sheet) = {
   pressed(b.pressure, b.title)
@@ -441,7 +479,7 @@ export const template = `
   // Lines as high as a hand likes them, where the page has room.
   let line = calc.max(7mm, calc.min(9mm, (sheet.area.height - 52mm) / units.map(u => u.lines.len()).sum() - 1mm))
   table(
-    columns: (if units.first().place == "" { 13mm } else { 22mm }, 1.35fr) + (1fr,) * (b.columns.len() - 1),
+    columns: (if units.first().place == "" { 13mm } else { 22mm }, ..b.columns.enumerate().map(((at, c)) => log-share(c, if at == 0 { 1.35 } else { 1 }))),
     stroke: (x, y) => 0.7pt + black,
     inset: (x: 0.5mm, top: 0.4mm, bottom: 0.8mm), align: center + horizon,
     table.header(
@@ -517,7 +555,9 @@ export const template = `
 // ---- page ------------------------------------------------------------------------------------------------
 
 // Mirrored: the holes of a sheet printed on both sides are beside the inner margin.
-#let margins = (inside: 14mm, outside: 10mm, bottom: 20mm)
+#let margins = (inside: 14mm, outside: 10mm)
+// Under the foot: what office printers leave blank, and a little.
+#let below-foot = 5.5mm
 // Headings of the second level where several sheets are one document: each has its own above them.
 #let traveler(sheet, several) = context {
   let page-width = if sheet.paper == "a4" { 210mm } else { 215.9mm }
@@ -527,11 +567,13 @@ export const template = `
   let over = sheet.columns.len() > 0 and sheet.columns.len() <= line-of
   let heads-height = if over { measure(block(width: width, unit-heads((..sheet, area: (width: width, height: 0mm))))).height + 1mm } else { 0mm }
   let above = head-height + heads-height + if roomy(sheet) { 14mm } else { 10.5mm }
-  let area = (width: width, height: page-height - margins.bottom - above)
+  // The foot has more lines in some languages.
+  let below = calc.max(20mm, measure(block(width: width, foot-words(sheet, sheet.pressed != none))).height + 2mm + below-foot)
+  let area = (width: width, height: page-height - below - above)
   let sheet = (..sheet, area: area)
   set page(
     paper: if sheet.paper == "a4" { "a4" } else { "us-letter" },
-    margin: (..margins, top: above),
+    margin: (..margins, top: above, bottom: below),
     header: {
       block(width: 100%, stroke: (bottom: rule), inset: (bottom: 1.2mm), below: 1mm, {
         page-head(sheet)
@@ -550,12 +592,17 @@ export const template = `
   // the bookmark. It takes no room, and lies between head and body, so that no words get mixed where text is copied.
   if several { place(dy: -4mm, heading(level: 1, text(size: 9pt, fill: rgb(0, 0, 0, 0), sheet.title))) }
   set heading(offset: if several { 1 } else { 0 })
+  // A reader program speaks an author's words in their own language.
+  let tagged(body) = if sheet.own == none { body } else {
+    show regex(sheet.own.pattern): set text(lang: sheet.own.language)
+    body
+  }
   // What begins on a page of its own, up to the next: one part.
   let parts = ((),)
   for b in sheet.blocks { if b.kind == "page" and parts.last().len() > 0 { parts.push((b,)) } else { parts.last().push(b) } }
   for part in parts {
     let breaks = part.filter(b => b.kind == "page")
-    let content = flow(part.filter(b => b.kind != "page"), sheet)
+    let content = tagged(flow(part.filter(b => b.kind != "page"), sheet))
     for b in breaks { show-block(b, sheet) }
     // A log fills its page by itself.
     set text(size: if roomy(sheet) { 11pt } else if part.any(b => b.kind == "log") { step-size } else { fitting-size(content, area) })

@@ -1,8 +1,8 @@
 import { ceilingText } from '../../i18n/limit-words.ts';
 import type { LimitUse, Step, TestFigures } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
-import { isAsFound, own } from '../../model/steps.ts';
-import { capital } from '../../model/titles.ts';
+import { isAsFound, limitUses, own } from '../../model/steps.ts';
+import { capital, titleOf } from '../../model/titles.ts';
 import { formatQuantity } from '../../quantities/index.ts';
 import type { Which } from '../figures/held.ts';
 import { holdWords } from '../figures/hold-words.ts';
@@ -77,7 +77,9 @@ function testFigures(layout: Layout, dones: readonly CompletedCell[], name: stri
           foundSteps ? ['rebuilt', 'whenNew'] : ['rebuilt', 'whenNew', 'inService'],
         ),
       );
-    else if (test?.reads != null) figures.push(nothing(layout, done, what.read, specWords.missing.limit));
+    else if (test?.reads != null && limitUses(step).length === 0)
+      figures.push(nothing(layout, done, what.read, specWords.missing.limit));
+    figures.push(...pointFigures(layout, done, what.read));
     const { hold, from, to, forTime, at } = done.figures.conditions;
     const { inTime, spread, ceiling } = done.figures;
     const add = (label: string, of: LimitFigure | null, value = of === null ? '' : lineOfFigure(of)) => {
@@ -88,7 +90,10 @@ function testFigures(layout: Layout, dones: readonly CompletedCell[], name: stri
     add(what.to, to);
     if (inTime !== null) figures.push(written(layout, done, what.inTime, inTime));
     add(what.forTime, forTime);
+    const { figuresAt } = done.figures;
     add(what.at, at);
+    if (figuresAt.length > 0)
+      figures.push(figure(layout, what.at, done, () => wordsCell(figuresAt.join(', '), lineOf(step.source))));
     if (spread !== null) figures.push(written(layout, done, what.spread, spread));
     if (ceiling !== null) {
       const { most, unit } = ceiling;
@@ -106,6 +111,20 @@ function testFigures(layout: Layout, dones: readonly CompletedCell[], name: stri
       );
     }
     return figures;
+  });
+}
+
+/** What is read at each point, and how far its places may lie apart. */
+function pointFigures(layout: Layout, done: CompletedCell, read: string): SpecFigure[] {
+  const { what } = specWords;
+  return (done.figures.plan?.points ?? []).flatMap(({ point, at, spread }): SpecFigure[] => {
+    const title = point === null ? '' : `${titleOf(point)}${at.length === 0 ? '' : ` (${at.join(', ')})`}: `;
+    return [
+      ...(point?.limit == null
+        ? []
+        : readings(layout, done, point.limit, `${title}${words.inSentence(read)}`, ['rebuilt'])),
+      ...(spread === null ? [] : [written(layout, done, `${title}${words.inSentence(what.spread)}`, spread)]),
+    ];
   });
 }
 

@@ -52,7 +52,7 @@ function cut({ drawing }: Words, { shortened }: Pick<Drawn, 'shortened'>): TextB
 }
 
 /** The same picture of a family alone, for the editor. */
-export function familySvg(family: Family, words: Words): { readonly svg: string; readonly alt: string } {
+export function familyDrawing(family: Family, words: Words): [DrawingBlock, ...TextBlock[]] {
   const drawn = buildExploded(family, { words: drawingWords(words) });
-  return { svg: renderSvg(drawn), alt: drawn.alt };
+  return [pictureOf('', drawn), ...cut(words, drawn)];
 }

@@ -1,3 +1,4 @@
+import { translated } from '../../i18n/translate.ts';
 import { fullMessage } from '../../model/diagnostic.ts';
 import type { TableBlock } from '../model.ts';
 import type { PrintContext } from '../print-context.ts';
@@ -18,7 +19,7 @@ export function findingsTable({ options, words }: PrintContext): TableBlock | nu
     rows: open.map((diagnostic) => [
       { text: diagnostic.severity === 'error' ? error : warning, strong: true },
       { text: diagnostic.step ?? '' },
-      { text: fullMessage(diagnostic) },
+      { text: fullMessage(translated(diagnostic, words.language)) },
     ]),
   };
 }

@@ -5,7 +5,7 @@ import type { Repair, Stage } from '../../model/procedure.ts';
 import { acceptanceText } from '../acceptance.ts';
 import { concessionsTable } from '../concessions.ts';
 import { factsOf, shortHash } from '../header.ts';
-import type { Block, Fact, FailPath, FailStop, LogBlock, PageBlock, StepBlock } from '../model.ts';
+import type { Block, Fact, FailPath, FailStop, LogBlock, PageBlock, StepBlock, TableBlock } from '../model.ts';
 import { repairNumber } from '../names.ts';
 import type { SheetPart } from '../print-context.ts';
 import type { LogGroup } from './arrangement.ts';
@@ -183,7 +183,10 @@ function workBlocks(context: SheetContext, recordOnly = false): { blocks: Block[
     const first = group.stages[0] === stage;
     const last = group.stages.at(-1) === stage;
     if (first && !recordOnly) blocks.push(spread);
-    blocks.push(...kept(stageBlocks(context, stage)));
+    const own = kept(stageBlocks(context, stage));
+    // Nobody signs before the log is written.
+    const signed = recordOnly && last ? own.filter((block) => block.kind === 'step' && block.sign !== null) : [];
+    blocks.push(...own.filter((block) => !signed.includes(block)));
     if (!last) continue;
     const log = logBlock(context, group);
     const repaired = repairs(
@@ -197,6 +200,7 @@ function workBlocks(context: SheetContext, recordOnly = false): { blocks: Block[
       ...repaired.slice(0, fitting),
       newPage,
       recordOnly ? log : { ...log, fails: [] },
+      ...signed,
       ...repaired.slice(fitting),
     );
     if (log.needed > (log.units[0]?.lines.length ?? log.needed)) more.push(moreLines(log, context, 4));
@@ -210,10 +214,11 @@ function recorded(block: Block): Block[] {
     case 'place':
       return [];
     case 'step': {
-      const { rows, set, sign, close, logged } = block;
-      const own = rows.length > 0 || set !== null || sign !== null;
+      const { rows, set, sign, close, logged, tables } = block;
+      const own = tables.length > 0 || rows.length > 0 || set !== null || sign !== null;
       const closing = close === null ? [] : closeBlock(close);
-      if (logged || !own) return closing;
+      // What is signed has its boxes here, in whichever stage it is.
+      if ((logged && sign === null && tables.length === 0) || !own) return closing;
       const facts = block.facts.filter(({ sources }) => sources !== undefined);
       return [{ ...block, alert: '', cautions: [], notes: [], lookups: [], facts, fail: briefPath(block.fail), close }];
     }
@@ -233,9 +238,32 @@ function briefPath(path: FailPath | null): FailPath | null {
   return { ...path, ways: path.ways.map((way) => ({ ...way, stops: way.stops.map(stop) })) };
 }
 
+/** What is read and what it is held to, without the boxes; of tables that differ in their boxes alone one is enough. */
+function withoutBoxes(table: TableBlock, index: number, all: readonly TableBlock[]): TableBlock[] {
+  const bare = (one: TableBlock): TableBlock => {
+    const boxed = new Set(one.rows.flatMap((row) => row.flatMap(({ fill }, at) => (fill === true ? [at] : []))));
+    return {
+      ...one,
+      columns: one.columns.filter((_, at) => !boxed.has(at)),
+      rows: one.rows.map((row) => row.filter((_, at) => !boxed.has(at))),
+    };
+  };
+  const made = bare(table);
+  const same = (other: TableBlock) => JSON.stringify(bare(other).rows) === JSON.stringify(made.rows);
+  return made.columns.length < 2 || all.slice(0, index).some(same) ? [] : [made];
+}
+
 /** On an instruction nothing is written. */
 function wordsOnly(block: Block): Block {
   if (block.kind !== 'step') return block;
-  const step: StepBlock = { ...block, rows: [], set: null, sign: null, close: null, logged: false };
+  const step: StepBlock = {
+    ...block,
+    tables: block.tables.flatMap(withoutBoxes),
+    rows: [],
+    set: null,
+    sign: null,
+    close: null,
+    logged: false,
+  };
   return step;
 }

@@ -15,11 +15,13 @@ import { numbersOf, type PrintContext } from '../print-context.ts';
 /** The limits of a step, large, in the unit of the tool; one line for each part number that differs. */
 export function stepLimits(setting: PrintContext, figures: StepFigures): LimitLine[] {
   const { words } = setting;
-  const { step, use, held, stretch, inTime, spread } = figures;
+  const { step, use, stretch, inTime, spread, plan } = figures;
+  // A limit that differs from point to point, or from place to place, is in the table.
+  const held = plan?.byPlace != null || (plan !== null && plan.plan.points.length > 0) ? [] : figures.held;
   const written = (figure: LimitFigure | null, head = '') =>
     figure === null ? [] : [lineOf(words, head, figure, step.sourceText)];
   return [
-    ...(use === null
+    ...(use === null || held.length === 0
       ? []
       : use.form === 'limit'
         ? held.flatMap(({ figure }) => written(figure))

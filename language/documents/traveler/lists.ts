@@ -57,6 +57,8 @@ function leftWords({ procedure, words }: SheetContext, result: Result): string {
   switch (result.form) {
     case 'reading':
       return `${result.asFound ? certificate.results.asFound({ name: name(result.name) }) : name(result.name)} ${words.quantity(result.value)}`;
+    case 'words':
+      return `${name(result.name)} ${result.text}`;
     case 'verdict':
       return `${name(result.name)} ${result.passed ? boxes.passed : boxes.failed}`;
     case 'shim':

@@ -1,5 +1,6 @@
 import type { Repair, Stage, Step } from '../../model/procedure.ts';
-import { capital } from '../../model/titles.ts';
+import { failEntries, own } from '../../model/steps.ts';
+import { capital, titleOf } from '../../model/titles.ts';
 import type { Fact, Lookup, RepairColumn, RepairHead, RepairsBlock, StepBlock } from '../model.ts';
 import { repairNumber, stationTitle } from '../names.ts';
 import { shownSteps } from '../print-context.ts';
@@ -100,6 +101,22 @@ function blockOf(context: SheetContext, group: readonly Made[], at: Stage): Repa
   }
 }
 
+/** `For each cylinder that failed. Then measure only what failed again.` */
+function placesText({ procedure, words }: SheetContext, repair: Repair): string[] {
+  const places = procedure.family.places.find(({ name }) => name === repair.eachOf);
+  const sending = procedure.stages
+    .flatMap(({ steps }) => steps)
+    .filter((step) => own(step, 'plan') != null)
+    .flatMap(failEntries)
+    .filter((entry) => entry.repair === repair.name);
+  return [
+    ...(places === undefined ? [] : [words.plan.failed({ place: words.inSentence(titleOf(places)) })]),
+    ...(sending.length === 0
+      ? []
+      : [sending.some(({ allAgain }) => allAgain) ? words.plan.allAgain : words.plan.failedAgain]),
+  ];
+}
+
 function headOf(context: SheetContext, repair: Repair): RepairHead {
   return {
     id: repairId(context, repair.name),
@@ -107,7 +124,7 @@ function headOf(context: SheetContext, repair: Repair): RepairHead {
     title: capital(repairWords(context, repair.name)),
     tries: triesText(context, repair.tries),
     back: backText(context, repair.name),
-    texts: allowedHere(context.words, repair.allow),
+    texts: [...placesText(context, repair), ...allowedHere(context.words, repair.allow)],
     line: { file: repair.source.file, line: repair.source.range.start.line },
   };
 }

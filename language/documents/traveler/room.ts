@@ -20,7 +20,8 @@ function heightOf(block: Block): number {
     case 'step':
       return (
         2 +
-        4.2 * lines(stepTexts({ ...block, lookups: [], limits: [] }), 92) +
+        4.2 * lines(stepTexts({ ...block, lookups: [], tables: [], limits: [] }), 92) +
+        block.tables.reduce((sum, { rows }) => sum + 12 + 8.5 * rows.length, 0) +
         6.5 * (block.limits.length > 0 ? 1 : 0) +
         tables(block.lookups.slice(0, Math.ceil(block.lookups.length / 2)))
       );

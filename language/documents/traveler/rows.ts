@@ -1,7 +1,9 @@
 import type { Words } from '../../i18n/index.ts';
 import type { Result } from '../../model/job.ts';
+import type { Wording } from '../../model/plan.ts';
 import type { Step, StepOf } from '../../model/procedure.ts';
-import { failEntries, own } from '../../model/steps.ts';
+import { testOf } from '../../model/reading-id.ts';
+import { failEntries, isTestOf, own } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import type { BoxRow, SetBoxes } from '../model.ts';
@@ -37,6 +39,7 @@ export function recordings(setting: PrintContext, figures: StepFigures): Recordi
       result.form === 'reading' && result.name === name && result.asFound === asFound;
   switch (step.verb) {
     case 'read': {
+      if (figures.plan !== null) return [];
       const fits = (result: Result) =>
         (result.form === 'reading' || result.form === 'verdict') &&
         result.name === step.reading &&
@@ -82,19 +85,40 @@ export function recordings(setting: PrintContext, figures: StepFigures): Recordi
         { key: `in ${parts.join(' ')}`, label: boxes.in({ part: name }), unit, fits: fits(true) },
       ];
     }
+    case 'record': {
+      if (figures.plan !== null) return [];
+      const fits = (result: Result) => result.form === 'words' && result.name === step.reading;
+      return [{ key: `record ${step.key}`, label: wordingWords(words, step.wording), unit: '', fits }];
+    }
     case 'check':
       return [{ key: `check ${step.key}`, ...checkLabel(setting, step, unit), fits: none }];
     case 'test': {
       const { test } = step.gate;
       const reads = testReads(step);
-      const verdict = (result: Result) => result.form === 'verdict' && result.name === test && !result.asFound;
+      const verdict = (result: Result) => result.form === 'verdict' && testOf(result.name) === test && !result.asFound;
       return [
-        ...(reads ? [{ key: `figure ${test}`, label: boxes.reading, unit, fits: reading(test) }] : []),
-        ...(isJudged(step) ? [{ key: `verdict ${test}`, label: boxes.verdict, unit: '', fits: verdict }] : []),
+        ...(reads && step.plan === null
+          ? [{ key: `figure ${test}`, label: boxes.reading, unit, fits: reading(test) }]
+          : []),
+        ...(isJudged(step) || step.plan !== null
+          ? [{ key: `verdict ${test}`, label: boxes.verdict, unit: '', fits: verdict }]
+          : []),
       ];
     }
     default:
       return [];
+  }
+}
+
+/** What is to be written: `6 letters or digits`, `good / worn`. */
+export function wordingWords({ plan }: Words, wording: Wording): string {
+  switch (wording.form) {
+    case 'code':
+      return `${wording.count} ${plan.signs[wording.signs]}`;
+    case 'one of':
+      return wording.words.join(' / ');
+    case 'any':
+      return plan.inWords;
   }
 }
 
@@ -181,6 +205,8 @@ export function comparedRow(context: SheetContext, figures: StepFigures): BoxRow
   const { step } = figures;
   if (step.verb !== 'across') return [];
   const name = step.gate.test;
+  // What is read at points and places is beside each other in its own table.
+  if (procedure.stages.some(({ steps }) => steps.some((one) => isTestOf(one, name) && one.plan !== null))) return [];
   const boxes = emptyBoxes(setSize(context)).map((_, index) => {
     const last = units[index]?.results.findLast(
       (result) => result.form === 'reading' && result.name === name && !result.asFound,
@@ -198,6 +224,8 @@ export function resultWords(words: Words, result: Result): string {
       return words.number(result.value.number);
     case 'shim':
       return words.number(result.size.number);
+    case 'words':
+      return result.text;
     case 'verdict':
       return result.passed ? words.boxes.passed : words.boxes.failed;
     default:

@@ -1,4 +1,5 @@
 import type { Span } from '../../i18n/index.ts';
+import { spanText } from '../../i18n/message.ts';
 import type { Step, StepObject, StepOf } from '../../model/procedure.ts';
 import { isOfAll, own, readingOf } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
@@ -32,22 +33,26 @@ function spansOf(told: ObjectWords, step: Step, these: string | null): Span[] {
   const count = said == null ? null : limit(said);
   const holder = heldIn(told, step);
   const fitting = step.verb === 'fit';
-  const named = these === null ? objectWords(told, objectsLeft(told, step), { fitting }) : [these];
+  // The head of the repair says for which of them.
+  const oneByOne = procedure.repairs.some(({ eachOf, steps }) => eachOf !== null && steps.includes(step));
+  const named = these === null ? objectWords(told, objectsLeft(told, step), { fitting, oneByOne }) : [these];
   // A box has room for a letter.
   const parts = list(
     step.verb === 'check' && isEach(step) ? named.map((name, at) => `(${letterAt(at)}) ${name}`) : named,
   );
-  const others = list(objectWords(told, own(step, 'withObjects') ?? [], { fitting }));
+  const others = list(objectWords(told, own(step, 'withObjects') ?? [], { fitting, oneByOne }));
+  const the = (things: string) =>
+    things === '' || things === these ? things : spanText(piece('the', { parts: things }));
   const none: Span[] = [];
   return words.step(keyOf(step, parts), {
     text,
-    parts,
-    things: isOfAll(step) ? allWords(told, step) : parts,
+    parts: the(parts),
+    things: isOfAll(step) ? allWords(told, step) : the(parts),
     reading: readingWords(told, step),
     count: count ?? '',
     /** The author's words after a colon. */
-    more: text === '' ? [{ text: '.' }] : piece('more', { text }),
-    with: others === '' ? none : piece('with', { parts: others }),
+    more: text === '' ? [{ text: '.' }] : piece('more', { text: inSentence(text) }),
+    with: others === '' ? none : piece('with', { parts: the(others) }),
     held: holder === null ? none : piece('held', { holder }),
     at: station === null ? none : piece('at', { station }),
     to: station === null ? none : piece('to', { station }),

@@ -33,16 +33,16 @@ const stepAt = (number: string) => procedure.stages.flatMap(({ steps }) => steps
 describe('sentences', () => {
   test('parts in the author’s words, with what locates them', () => {
     expect(say(stepAt('6.5'))).toBe(
-      'Fit setting shim, pressure spring, spring seat, spacer disc (on its two dowels) and nozzle (on its two dowels) with needle.',
+      'Fit the setting shim, pressure spring, spring seat, spacer disc (on its two dowels) and nozzle (on its two dowels) with the needle.',
     );
   });
   test('all parts, and all but some', () => {
     const [all] = [stepAt('5.6')];
     expect(say(all!)).toBe('Blow dry all parts.');
-    expect(say({ ...all!, objects: all!.objects.slice(1) })).toBe('Blow dry all parts except holder.');
+    expect(say({ ...all!, objects: all!.objects.slice(1) })).toBe('Blow dry all parts except the holder.');
   });
   test('what an adjuster or a reading is called comes from its spec', () => {
-    expect(say(stepAt('2.3'))).toBe('Read opening pressure, as found.');
+    expect(say(stepAt('2.3'))).toBe('Read the opening pressure, as found.');
     expect(say(stepAt('7.3'))).toBe('Test opening pressure.');
   });
   test('every verb makes a sentence that begins large', () => {
@@ -64,7 +64,7 @@ describe('sentences', () => {
       ...procedure,
       family: { ...procedure.family, parts: copies },
     };
-    expect(say(step('remove', 'body-1 body-2 body-3'), made)).toBe('Remove holder, cylinders 1 to 3.');
+    expect(say(step('remove', 'body-1 body-2 body-3'), made)).toBe('Remove the holder, cylinders 1 to 3.');
   });
 });
 
@@ -98,12 +98,12 @@ describe('fail paths', () => {
   });
   test('verdicts have each their own, with what is done; one that is never used up leads nowhere', () => {
     expect(path('6.3')).toEqual([
-      'L lap: stained → R5 Lap end face of holder (no limit)',
+      'L lap: stained → R5 Lap the end face of the holder (no limit)',
       'R reject: scored or pitted → HOLD',
     ]);
   });
   test('a repair of one step is where it is called for', () => {
-    expect(path('6.2')).toEqual(['✗ → R4 Renew nozzle and needle (1 attempt) → HOLD']);
+    expect(path('6.2')).toEqual(['✗ → R4 Replace the nozzle and needle (1 attempt) → HOLD']);
   });
 });
 

@@ -1,6 +1,7 @@
 import type { Procedure } from '../../model/index.ts';
 import { buildHeader, documentTitle, shortHash } from '../header.ts';
 import type { Sheet } from '../model.ts';
+import { ownLanguage } from '../own-language.ts';
 import type { SheetOptions } from '../print-context.ts';
 import { buildSheetContext, type SheetContext } from './context.ts';
 import { isDraft } from './draft.ts';
@@ -25,6 +26,7 @@ export function buildSheet(procedure: Procedure, options: SheetOptions): Sheet {
   return {
     form,
     language: words.language,
+    own: ownLanguage(procedure, context.options.job, words.language),
     paper: options.paper,
     title: documentTitle(context),
     watermark: draft ? words.draft : null,

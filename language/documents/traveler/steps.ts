@@ -27,6 +27,7 @@ import { failPath, passingVerdicts } from './fail-path.ts';
 import { isGateStep } from './gates.ts';
 import { gaugeWindows } from './gauge-window.ts';
 import { saysSource, specLines, stepLimits } from './limits.ts';
+import { planTables } from './plan-tables.ts';
 import { comparedRow, setBoxes, stepRows } from './rows.ts';
 import { alertName, ownCaution } from './safety.ts';
 import { buildSentence } from './sentences.ts';
@@ -57,6 +58,7 @@ export function stepBlock(context: SheetContext, step: Step): StepBlock {
       ...holdLookup(context, holdTables(context, step, figures.place)),
       ...shimTables(context, step).flatMap((group, index) => inRows(shimLookup(context, step, group, index > 0))),
     ],
+    tables: planTables(context, figures),
     facts: facts(context, figures),
     notes: notes(context, step),
     // A repair is done up to so many times: what it records is in the log.
@@ -199,7 +201,7 @@ function jointFacts(setting: PrintContext, { step, place }: StepFigures): Fact[]
 /** Verbs that turn a threaded part. */
 const turns: ReadonlySet<string> = new Set(verbsThat('turns'));
 
-function testFacts(setting: PrintContext, { step, conditions, ceiling }: StepFigures): Fact[] {
+function testFacts(setting: PrintContext, { step, conditions, ceiling, figuresAt }: StepFigures): Fact[] {
   const { words } = setting;
   const label = words.facts;
   const said = own(step, 'test')?.hold;
@@ -211,7 +213,9 @@ function testFacts(setting: PrintContext, { step, conditions, ceiling }: StepFig
     ...fact(label.from, from),
     ...fact(label.to, to),
     ...fact(label.forTime, forTime),
-    ...fact(label.at, at),
+    ...(at === null && figuresAt.length === 0
+      ? []
+      : [{ label: label.at, text: [...(at === null ? [] : [lineOf(at)]), ...figuresAt].join(', ') }]),
     ...(ceiling === null ? [] : [{ label: label.never, text: ceilingText(words, ceiling.most, ceiling.unit) }]),
     ...conditionsOf(words, step).map((text) => ({ label: label.conditions, text })),
   ];

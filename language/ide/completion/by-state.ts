@@ -8,6 +8,7 @@ import {
 } from '../../analysis/locations.ts';
 import { blockersOf, missingFor, orderOff, orderOn } from '../../analysis/order.ts';
 import type { AbstractState } from '../../analysis/state.ts';
+import { usualTorques } from '../../analysis/usual-torques.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import { isTest } from '../../model/steps.ts';
 import type { Kind } from '../../quantities/types.ts';
@@ -192,23 +193,6 @@ function fitOfClause({ verb, clause, named }: Slot, procedure: Procedure): FitOf
     default:
       return null;
   }
-}
-
-/** Specs that the joints are torqued to elsewhere in the procedure, or that have their names. */
-function usualTorques({ stages, repairs, specs }: Procedure, joints: readonly string[]): string[] {
-  const used = [...stages, ...repairs].flatMap(({ steps }) =>
-    steps.flatMap((step) =>
-      (step.verb === 'torque' || step.verb === 'lock') &&
-      step.limit?.form === 'spec' &&
-      step.objects.some(({ name }) => joints.includes(name))
-        ? [step.limit.spec]
-        : [],
-    ),
-  );
-  const named = specs.flatMap(({ name, kind }) =>
-    kind === 'torque' && joints.some((joint) => name.startsWith(`${joint}-`)) ? [name] : [],
-  );
-  return [...new Set([...used, ...named])];
 }
 
 /** The spec that a joint is torqued to, where one is usual. */

@@ -1,6 +1,6 @@
 /** Names that can be used at a place: those of the family and the shop that the procedure is for, else all. */
-import type { CheckResult } from '../../db/workspace.ts';
-import { type Declared, declaredWithin } from '../declared.ts';
+import type { CheckResult, DeclarationIn } from '../../db/workspace.ts';
+import { type Declared, declaredWithin, mayDeclare, outlinesWith } from '../declared.ts';
 import type { Place } from './place.ts';
 
 /** The declarations whose names are meant at a place. */
@@ -65,8 +65,8 @@ function after(head: readonly string[], word: string): string | null {
   return name === undefined || name === '"' ? null : name;
 }
 
-function procedureNamed(name: string, { symbols }: CheckResult): Declared | null {
-  for (const [uri, all] of symbols) {
+function procedureNamed(name: string, result: CheckResult): Declared | null {
+  for (const [uri, all] of outlinesWith(result, (one) => one.kind === 'procedure' && one.name === name)) {
     const symbol = all.find((one) => one.kind === 'procedure' && one.name === name);
     if (symbol !== undefined) return { uri, symbol, within: symbol };
   }
@@ -74,12 +74,13 @@ function procedureNamed(name: string, { symbols }: CheckResult): Declared | null
 }
 
 /** Names of some kinds, from the family, shop or procedure of the scope where it is known. Others are not looked into. */
-export function inScope({ symbols }: CheckResult, scope: Scope, kinds: readonly string[]): Declared[] {
-  const isOutside = ({ kind, name }: Declared['symbol']) => {
+export function inScope(result: CheckResult, scope: Scope, kinds: readonly string[]): Declared[] {
+  const isOutside = ({ kind, name }: Pick<Declared['symbol'], 'kind' | 'name'>) => {
     const of = kind === 'family' || kind === 'shop' || kind === 'procedure' ? scope[kind] : null;
     return of !== null && of !== name;
   };
-  return [...symbols].flatMap(([uri, all]) =>
+  const isWanted = (one: DeclarationIn) => (isOutside(one) ? kinds.includes(one.kind) : mayDeclare(one.kind, kinds));
+  return [...outlinesWith(result, isWanted)].flatMap(([uri, all]) =>
     all.flatMap((symbol) =>
       isOutside(symbol)
         ? kinds.includes(symbol.kind)

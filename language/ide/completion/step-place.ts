@@ -22,6 +22,7 @@ const kindsOf: Readonly<
   spec: ['spec'],
   test: ['test'],
   repair: ['repair'],
+  places: ['places'],
   reading: ['test', 'spec', 'master'],
   gate: ['test', 'spec'],
 };

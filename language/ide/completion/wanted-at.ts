@@ -63,6 +63,7 @@ function atBeginning(block: string | null): Wanted {
     case 'family':
       return words(
         'part',
+        'places',
         'face',
         'port',
         'joint',
@@ -138,7 +139,7 @@ function inHead(before: readonly string[]): Wanted {
     default:
       return before[0] === 'job'
         ? words('of', 'revision', 'at', 'customer', 'received', 'order')
-        : words('for', 'at', 'like', 'revision', 'written by', 'approved by');
+        : words('for', 'at', 'like', 'revision', 'language', 'written by', 'approved by');
   }
 }
 

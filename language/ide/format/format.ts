@@ -4,6 +4,7 @@
  */
 import type { Edit } from '../../model/diagnostic.ts';
 import type { Range } from '../../model/source.ts';
+import { english } from '../../say/say.ts';
 import { statementsOf } from '../../syntax/layout.ts';
 import { parse } from '../../syntax/parse.ts';
 import { scan } from '../../syntax/scan.ts';
@@ -119,7 +120,7 @@ export function formatted(text: string): string {
 /** Where a text cannot be read, it is not laid out: the first place, and what is wrong there. Null: it can. */
 export function unreadable(text: string): { readonly line: number; readonly message: string } | null {
   const [problem] = parse(text).problems;
-  return problem === undefined ? null : { line: problem.range.start.line, message: problem.message };
+  return problem === undefined ? null : { line: problem.range.start.line, message: english(problem.message) };
 }
 
 /** The edits that lay out a text, or the lines of a range of it. */

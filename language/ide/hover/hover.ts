@@ -2,7 +2,7 @@
 
 import { allSteps } from '../../analysis/locations.ts';
 import type { CheckResult } from '../../db/workspace.ts';
-import { familySvg } from '../../documents/traveler/drawings.ts';
+import { familyDrawing } from '../../documents/traveler/drawings.ts';
 import { wordsIn } from '../../i18n/index.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import { comparePositions, contains } from '../../model/ranges.ts';
@@ -152,7 +152,7 @@ function pictureOf({ uri, symbol }: Declared, { familiesIn }: CheckResult): stri
   if (symbol.kind !== 'family') return null;
   const family = familiesIn(uri).find(({ name }) => name === symbol.name);
   if (family === undefined || family.parts.length === 0) return null;
-  const { svg, alt } = familySvg(family, wordsIn('en'));
+  const [{ svg, alt }] = familyDrawing(family, wordsIn('en'));
   // Paper, also where the editor is dark.
   const paper = svg.replace('<path', '<rect width="100%" height="100%" fill="#fff" stroke="none"/><path');
   const data = base64(paper);

@@ -17,7 +17,8 @@ export type Follow =
   | 'station'
   | 'spec'
   | 'test'
-  | 'repair';
+  | 'repair'
+  | 'places';
 
 interface Form {
   /** Its fixed words, in each way to say them; none: it begins with what follows. */
@@ -59,6 +60,7 @@ const forms = {
   'in time': { said: ['in'], follows: ['limit'], shown: 'in 6..20 s' },
   'in cross pattern': { said: ['in cross pattern'] },
   'at limit': { said: ['at'], follows: ['figure'] },
+  'at each': { said: ['at each'], follows: ['places'], shown: 'at each PLACE' },
   'at station': { said: ['at'], follows: ['station'] },
   'to limit': { said: ['to'], follows: ['limit'] },
   'to spec': { said: ['to'], follows: ['spec'] },
@@ -66,6 +68,7 @@ const forms = {
   'to bring': { said: ['to bring'], follows: ['test', 'spec'], shown: 'to bring TEST to LIMIT' },
   'bring to': { said: ['to'], follows: ['limit', 'spec'], after: ['to bring'], must: true },
   from: { said: ['from'], follows: ['limit'] },
+  'from place': { said: ['from'], follows: ['places'], shown: 'from PLACE' },
   'by text': { said: ['by'], follows: ['text'] },
   'by spec': { said: ['by'], follows: ['spec'] },
   'by adjuster': { said: ['by'], follows: ['adjuster'] },
@@ -92,6 +95,7 @@ const forms = {
   source: { said: ['source'], follows: ['text'] },
   held: { said: ['held by'], follows: ['text'] },
   'words threads oiled': { said: ['threads oiled'] },
+  'as words': { said: ['as'], follows: ['text'], shown: 'as 6 letters or digits` or `as "good", "worn"' },
   'words as found': { said: ['as found'] },
   'words as left': { said: ['as left'] },
   'words stop if fails': { said: ['stop if fails'] },
@@ -106,6 +110,8 @@ const forms = {
   read: { said: ['read'], follows: ['kind'], shown: 'read KIND' },
   hold: { said: ['hold'], follows: ['limit'], shown: 'hold … below TEST' },
   'hold of': { said: ['below', 'above'], follows: ['test', 'spec'], after: ['hold'] },
+  point: { said: ['point'], shown: 'point NAME …' },
+  'worked out': { said: ['worked out as'], shown: 'worked out as A less B' },
   located: { said: ['located', 'located by'], shown: 'located', after: ['object'] },
 } as const satisfies Readonly<Record<string, Form>>;
 
@@ -133,6 +139,7 @@ const repeating: ReadonlySet<string> = new Set([
   'by',
   'at',
   'danger',
+  'point',
 ]);
 
 /** Whether a clause may appear in a step more than once. */

@@ -35,6 +35,11 @@ export const proving = {
       'for text',
       'at limit',
       'at station',
+      'at each',
+      'from place',
+      'point',
+      'spread',
+      'worked out',
       'with gauge',
       'accept',
       'reject',
@@ -53,6 +58,11 @@ export const proving = {
     takes: ['within', 'to limit', 'to spec', 'by adjuster', 'by text', 'at limit', 'at station', 'with gauge', 'fail'],
     does: 'brings a reading to its limit',
     is: ['reads', 'drives', 'spins', 'changes'],
+  },
+  record: {
+    objects: ['gate'],
+    takes: ['as words', 'at each'],
+    does: 'writes something down in words: a code, one of several words, or what was found',
   },
   across: {
     spelling: 'across the set',

@@ -1,4 +1,4 @@
-import { lstatSync } from 'node:fs';
+import { type Dirent, lstatSync } from 'node:fs';
 import { readdir, readlink, realpath, stat } from 'node:fs/promises';
 import { dirname, join, relative, resolve } from 'node:path';
 import { settingsName } from '../../../language/config/settings-name.ts';
@@ -19,6 +19,11 @@ interface Place {
   readonly real: string;
 }
 
+/** A folder that is being read already: others are while one is looked through. */
+interface Folder extends Place {
+  readonly entries: Promise<readonly Dirent[] | { readonly error: unknown }>;
+}
+
 /** Whether the settings leave a file or a folder out. */
 export type IsExcluded = (path: string, kind: 'file' | 'folder') => boolean;
 
@@ -37,7 +42,7 @@ export function excludedBy(folder: string, patterns: readonly string[]): IsExclu
 /** A walk through a folder: what it has found, and where it has still to go. */
 interface Walk {
   readonly files: Set<string>;
-  readonly folders: Place[];
+  readonly folders: Folder[];
   /** Real paths of folders that it was in, so that a loop of links has an end. */
   readonly seen: Set<string>;
   readonly links: string[];
@@ -76,7 +81,13 @@ export class FileFinder {
   }
 
   async #below(path: string, real: string, isExcluded: IsExcluded): Promise<string[]> {
-    const walk: Walk = { files: new Set(), folders: [{ path, real }], seen: new Set([real]), links: [], isExcluded };
+    const walk: Walk = {
+      files: new Set(),
+      folders: [begun({ path, real })],
+      seen: new Set([real]),
+      links: [],
+      isExcluded,
+    };
     // A file is found by its own name where it has one below the folder, so links come last.
     for (;;) {
       const folder = walk.folders.shift();
@@ -87,13 +98,12 @@ export class FileFinder {
     }
   }
 
-  async #read(folder: Place, walk: Walk): Promise<void> {
-    const entries = await readdir(folder.path, { withFileTypes: true }).catch((error: unknown) => {
-      this.#tell(folder.path, `This folder could not be read: ${whyUnread(error)}`);
-      return [];
-    });
+  async #read(folder: Folder, walk: Walk): Promise<void> {
+    const entries = await folder.entries;
+    if ('error' in entries)
+      return this.#tell(folder.path, `This folder could not be read: ${whyUnread(entries.error)}`);
     const [path, real] = [folderPrefix(folder.path), folderPrefix(folder.real)];
-    for (const entry of entries.sort((a, b) => byName(a.name, b.name))) {
+    for (const entry of [...entries].sort((a, b) => byName(a.name, b.name))) {
       if (isNamePassedOver(entry.name)) continue;
       const place = { path: path + entry.name, real: real + entry.name };
       if (entry.isSymbolicLink()) walk.links.push(place.path);
@@ -123,7 +133,7 @@ export class FileFinder {
     if (kind.isDirectory()) {
       if (walk.seen.has(place.real)) return;
       walk.seen.add(place.real);
-      walk.folders.push(place);
+      walk.folders.push(begun(place));
     } else if (isRead(place.path)) {
       if (!kind.isFile()) this.#tell(place.path, noFile);
       else if (this.#found.size < mostFiles || this.#found.has(place.real)) walk.files.add(this.#pathOf(place));
@@ -140,6 +150,10 @@ export class FileFinder {
   #tell(path: string, message: string) {
     if (!this.unread.some((one) => one.path === path)) this.unread.push({ path, message });
   }
+}
+
+function begun(place: Place): Folder {
+  return { ...place, entries: readdir(place.path, { withFileTypes: true }).catch((error: unknown) => ({ error })) };
 }
 
 /** What `join` puts before a name in a folder, once for thousands of names. */

@@ -1,6 +1,8 @@
 import { createRequire } from 'node:module';
 import type { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+import type { LabelSheet } from '../../../language/documents/labels/index.ts';
 import type { Sheet } from '../../../language/documents/model.ts';
+import { labelTooSmall, renderLabels } from '../../../language/documents/renderers/label-typst.ts';
 import { renderTypst } from '../../../language/documents/renderers/typst.ts';
 import { pdfFonts } from './fonts.ts';
 import { documentMade } from './native-memory.ts';
@@ -39,8 +41,22 @@ const keptRounds = 4;
  * program: no text of an author's can cause it.
  */
 export function pdfOf(sheets: readonly [Sheet, ...Sheet[]], title = sheets[0].title): PdfSheet {
+  return set(renderTypst(sheets, title));
+}
+
+/** Labels as one PDF, a page for each; null: they are too small for their words. */
+export function labelsPdf(sheet: LabelSheet): PdfSheet | null {
+  try {
+    return set(renderLabels(sheet));
+  } catch (error) {
+    if (String((error as Error).message).includes(labelTooSmall)) return null;
+    throw error;
+  }
+}
+
+function set(source: string): PdfSheet {
   const typst = typesetter();
-  const made = typst.compile({ mainFileContent: renderTypst(sheets, title) });
+  const made = typst.compile({ mainFileContent: source });
   const document = made.result;
   if (document === null) {
     const problems = typst.fetchDiagnostics(made.takeDiagnostics()!) as {

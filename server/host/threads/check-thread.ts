@@ -1,19 +1,16 @@
-/** A thread that works out parts of a workspace, and sends them back as plain text. */
+/** A thread that works out what is found in parts of a workspace, and sends it back as plain text. */
 import { parentPort, workerData } from 'node:worker_threads';
-import { Pack, packed } from '../../../language/db/pack.ts';
+import { packed } from '../../../language/db/pack.ts';
 import { Workspace } from '../../../language/db/workspace.ts';
 import { digest } from '../cache/digest.ts';
-import { PackStore } from '../cache/pack-store.ts';
 import { packVersion, type ThreadData, type ThreadTask } from './thread-messages.ts';
 
 const { files } = workerData as ThreadData;
-const store = new PackStore();
-const workspace = new Workspace({ digest, store });
+const workspace = new Workspace({ digest });
 workspace.take(files.map(([uri, text]) => ({ uri, text })));
 
-parentPort!.on('message', ({ part, uris, packs }: ThreadTask) => {
-  for (const text of packs) store.add(Pack.of(text, packVersion, digest));
-  workspace.workOut(part, uris);
+parentPort!.on('message', (uris: ThreadTask) => {
+  workspace.workOut(uris);
   parentPort!.postMessage(packed(results(), packVersion, digest));
 });
 

@@ -4,8 +4,9 @@ import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import { Pack } from '../../../language/db/pack.ts';
-import type { Part, SourceFile, Workspace } from '../../../language/db/workspace.ts';
+import type { SourceFile, Workspace } from '../../../language/db/workspace.ts';
 import { digest } from '../cache/digest.ts';
+import type { CheckThreads } from '../host.ts';
 import { packVersion, type ThreadData, type ThreadTask } from './thread-messages.ts';
 
 /** A thread with less text to read costs more than it gains: it has to load and warm up the program. */
@@ -35,26 +36,44 @@ export async function workOutInThreads(
   if (program === null || threads < 2) return;
   workspace.take(files);
   const lengths = new Map(files.map(({ uri, text }) => [uri, text.length]));
-  const count = (uris: readonly string[]) =>
-    Math.min(threads, mostThreads, Math.floor(uris.reduce((sum, uri) => sum + lengths.get(uri)!, 0) / least));
-  let team: Team | null = null;
+  const missing = workspace.missing();
+  const length = missing.reduce((sum, uri) => sum + lengths.get(uri)!, 0);
+  const parts = Math.min(threads, mostThreads, Math.floor(length / least));
+  if (parts < 2) return;
+  const team = new Team(program, files, parts - 1);
   try {
-    for (const part of ['parsed', 'checked'] as const) {
-      const missing = workspace.missing(part);
-      const parts = count(missing);
-      if (parts < 2) continue;
-      team ??= new Team(program, { files: files.map(({ uri, text }) => [uri, text]) }, parts - 1);
-      const [own, ...others] = divided(missing, lengths, team.size + 1);
-      const packs = team.workOut(part, others);
-      workspace.workOut(part, own!);
-      for (const text of await packs) {
-        const pack = Pack.of(text, packVersion, digest);
-        if (pack !== null) add(pack);
-      }
-    }
+    const [own, ...others] = divided(missing, lengths, parts);
+    const packs = team.workOut(others);
+    workspace.workOut(own!);
+    for (const pack of await packs) add(pack);
   } finally {
-    team?.end();
+    team.end();
   }
+}
+
+/**
+ * Starts threads that work on some files while this one does other things; null where there is one core, or they are too few.
+ * @param files all of the workspace
+ * @param add takes over what they find
+ */
+export function startThreads(
+  files: readonly SourceFile[],
+  uris: readonly string[],
+  add: (pack: Pack) => void,
+  { threads = availableParallelism(), leastText: least = leastText, program = threadProgram() }: ThreadOptions = {},
+): CheckThreads | null {
+  const lengths = new Map(files.map(({ uri, text }) => [uri, text.length]));
+  const length = uris.reduce((sum, uri) => sum + (lengths.get(uri) ?? 0), 0);
+  if (program === null || threads < 2 || length < least) return null;
+  const size = Math.min(threads, mostThreads, Math.ceil(length / least));
+  const team = new Team(program, files, size);
+  return {
+    async workOut(wanted) {
+      const known = wanted.filter((uri) => lengths.has(uri));
+      for (const pack of await team.workOut(divided(known, lengths, size))) add(pack);
+    },
+    end: () => team.end(),
+  };
 }
 
 /** Next to this program, or beside its source; null: it is not there. */
@@ -66,29 +85,16 @@ function threadProgram(): string | null {
 
 class Team {
   private readonly members: readonly Member[];
-  private found: readonly (string | null)[] = [];
 
-  constructor(program: string, data: ThreadData, size: number) {
+  constructor(program: string, files: readonly SourceFile[], size: number) {
+    const data: ThreadData = { files: files.map(({ uri, text }) => [uri, text]) };
     this.members = Array.from({ length: size }, () => new Member(program, data));
   }
 
-  get size(): number {
-    return this.members.length;
-  }
-
   /** What each of the threads has found that has not ended before. */
-  async workOut(part: Part, shares: readonly (readonly string[])[]): Promise<string[]> {
-    const before = this.found;
-    this.found = await Promise.all(
-      this.members.map((member, index) =>
-        member.answer({
-          part,
-          uris: shares[index] ?? [],
-          packs: before.flatMap((text, of) => (text === null || of === index ? [] : [text])),
-        }),
-      ),
-    );
-    return this.found.flatMap((text) => text ?? []);
+  async workOut(shares: readonly (readonly string[])[]): Promise<Pack[]> {
+    const texts = await Promise.all(this.members.map((member, index) => member.answer(shares[index] ?? [])));
+    return texts.flatMap((text) => (text === null ? [] : (Pack.of(text, packVersion, digest) ?? [])));
   }
 
   end() {

@@ -1,16 +1,10 @@
-import type { Part } from '../../../language/db/workspace.ts';
-
 export interface ThreadData {
   /** URI and text of each file of the workspace. */
   readonly files: readonly (readonly [uri: string, text: string])[];
 }
 
-export interface ThreadTask {
-  readonly part: Part;
-  readonly uris: readonly string[];
-  /** What others have worked out so far. */
-  readonly packs: readonly string[];
-}
+/** Files that a thread is to work on. */
+export type ThreadTask = readonly string[];
 
 /** Both sides are the same program. */
 export const packVersion = 'threads';

@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import * as z from 'zod';
 import type { Job, Result, Unit } from '../../../language/model/job.ts';
+import { readingAt } from '../../../language/model/reading-id.ts';
 import { formatQuantity } from '../../../language/quantities/index.ts';
 import { shimLines } from '../../../language/recommendations/report.ts';
 import { visitText } from '../../cli/ledger.ts';
@@ -82,13 +83,21 @@ function head({ name, procedure, revision, received }: Job, { place, numberText,
   return parts.filter((part) => part !== null).join(', ');
 }
 
+/** `delivery full 3`. */
+function where(id: string): string {
+  const { test, point, place } = readingAt(id);
+  return [test, point, place].filter((word) => word !== null).join(' ');
+}
+
 function line(result: Result): string {
   const found = 'asFound' in result && result.asFound ? 'as found ' : '';
   switch (result.form) {
     case 'reading':
-      return `  ${found}${result.name} ${formatQuantity(result.value)}${result.tool === null ? '' : ` on ${result.tool}`}`;
+      return `  ${found}${where(result.name)} ${formatQuantity(result.value)}${result.tool === null ? '' : ` on ${result.tool}`}`;
+    case 'words':
+      return `  ${where(result.name)} “${result.text}”`;
     case 'verdict':
-      return `  ${found}${result.name} ${result.passed ? 'pass' : 'fail'}`;
+      return `  ${found}${where(result.name)} ${result.passed ? 'pass' : 'fail'}`;
     case 'shim':
       return `  ${result.part} ${result.fitted ? 'in' : 'out'} ${formatQuantity(result.size)}`;
     case 'torque':

@@ -58,14 +58,14 @@ function* startsOf({ name, firstFindings, everything }: OurServer, work: string,
   yield { ...all, limits: [{ of: 'median', most }] } as const;
 }
 
-async function* editsOf({ quick }: Setting, lone: OurServer, many: OurServer, size: string) {
+async function* editsOf({ brief }: Setting, lone: OurServer, many: OurServer, size: string) {
   const measure = (alone: () => Promise<number>, among: () => Promise<number>) =>
     sideBySide(
       [
         { name: many.name, measure: among },
         { name: 'lone file', measure: alone },
       ],
-      { most: quick ? 10 : 40, seconds: quick ? 15 : 60, warm: 3 },
+      { most: brief ? 10 : 40, seconds: brief ? 15 : 60, warm: 3 },
     );
   const row = { kind: 'comparison', unit: 'ms', limits: [{ of: 'median', times: 1.5, than: 'lone file' }] } as const;
   yield {

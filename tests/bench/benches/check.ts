@@ -10,7 +10,7 @@ const peerName = 'yaml with schema';
 const check: Bench = {
   title: 'the whole process of `handtight check` on a folder, cold and with the cache, against YAML with a schema',
   async *run(setting) {
-    const { folders, checkouts, peers, quick } = setting;
+    const { folders, checkouts, peers, quick, brief } = setting;
     for (const count of quick ? [100] : [1000, 5000]) {
       const folder = folders.of(`check ${count}`, () => manyProcedures(count));
       const yaml = folders.of(`yaml ${count}`, () => [
@@ -43,7 +43,7 @@ const check: Bench = {
             ? []
             : [measured(peerName, () => node([peers.checkYaml, yaml, `${yaml}/schema.json`], yaml))]),
         ],
-        { most: quick ? 3 : 5, seconds: quick ? 30 : 120 },
+        { most: brief ? 3 : 5, seconds: brief ? 30 : 120 },
       );
       const ofPeer = spreads.filter(({ name }) => name === peerName);
       for (const [how, times] of [

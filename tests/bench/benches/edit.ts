@@ -17,7 +17,7 @@ const sizes = [
 const edit: Bench = {
   title: 'one procedure: edit to findings, what is asked right after an edit, memory after the edits',
   async *run(setting) {
-    const { folders, checkouts, peers, quick } = setting;
+    const { folders, checkouts, peers, brief } = setting;
     for (const { steps, files, path, most, mostMemory } of sizes) {
       const folder = folders.of(`one of ${steps}`, files);
       const file = files().find((one) => one.path === path) as WorkloadFile;
@@ -31,7 +31,7 @@ const edit: Bench = {
       const measure = (act: (typist: Typist) => Promise<number>, typists = all) =>
         sideBySide(
           typists.map((typist) => ({ name: typist.name, measure: () => act(typist) })),
-          { most: quick ? most / 5 : most, seconds: quick ? 15 : 60, warm: 5 },
+          { most: brief ? most / 5 : most, seconds: brief ? 15 : 60, warm: 5 },
         );
       const row = { kind: 'comparison', unit: 'ms' } as const;
       const before = all.map((typist) => typist.processorTime());

@@ -13,7 +13,7 @@ export const jobCommands: Readonly<Record<string, readonly string[]>> = {
 const oneJob: Bench = {
   title: 'the whole process of certificate, shim and print for one job among many, against the job alone',
   async *run(setting) {
-    const { folders, checkouts, quick } = setting;
+    const { folders, checkouts, quick, brief } = setting;
     for (const count of quick ? [1000] : [1000, 10_000]) {
       const alone = folders.of('1 job', () => jobFolder(1));
       const among = folders.of(`${count} jobs`, () => jobFolder(count));
@@ -38,7 +38,7 @@ const oneJob: Bench = {
                 ...checkouts.map((checkout) => measured(checkout, among, checkout.name)),
                 measured(checkouts[0]!, alone, 'the job alone'),
               ],
-              { most: quick ? 5 : 9, seconds: quick ? 20 : 60, warm: 1 },
+              { most: brief ? 5 : 9, seconds: brief ? 20 : 60, warm: 1 },
             ),
             limits: [{ of: 'median', times: 1.3, than: 'the job alone' }],
           };

@@ -98,12 +98,21 @@ export class OurServer implements Typist {
     return this.#findings(() => this.#toggle(`\nsequence name-${this.#version} {\n  wait 5 min\n}\n`));
   }
 
-  async askAfterEdit(question: Question): Promise<number> {
+  askAfterEdit(question: Question): Promise<number> {
+    return this.#askAfterEdit(`textDocument/${question}`, () => this.#at());
+  }
+
+  /** Types once and asks at once for what is shown beside the text; ms to the answer. */
+  viewAfterEdit(view: 'sheet' | 'specs' | 'drawing' | 'state'): Promise<number> {
+    return this.#askAfterEdit(`handtight/${view}`, () => ({ uri: this.#uri, position: this.#at().position }));
+  }
+
+  async #askAfterEdit(method: string, params: () => object): Promise<number> {
     let answered = 0;
     await this.#findings(() => {
       this.#toggle();
       const sent = performance.now();
-      void this.#driver.request(`textDocument/${question}`, this.#at()).then(() => {
+      void this.#driver.request(method, params()).then(() => {
         answered = performance.now() - sent;
       });
     });

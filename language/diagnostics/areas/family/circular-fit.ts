@@ -1,5 +1,6 @@
 import { lower } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
+import { joined, say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Parts that rest on each other in a circle: none can be fitted first. Two that hold each other are no circle. */
@@ -20,9 +21,9 @@ export const circularFit: Rule = {
         report({
           at: first.source,
           rootCause: `ring:${[...ring].sort().join()}`,
-          message: `The ${titles[0]} rests on the ${[...titles.slice(1), titles[0]].join(', which rests on the ')}.`,
-          why: 'none of them can be fitted first.',
-          help: 'Delete one “on”, “in” or “through”.',
+          message: say`The ${titles[0]!} rests on the ${joined([...titles.slice(1), titles[0]!], say`, which rests on the `)}.`,
+          why: say`none of them can be fitted first.`,
+          help: say`Delete one “on”, “in” or “through”.`,
         });
         return;
       }

@@ -1,4 +1,5 @@
 import { lower } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A face that is neither lapped nor ground: it is declared, but nothing protects it. */
@@ -17,9 +18,9 @@ export const faceWithoutFinish: Rule = {
         at: face.source,
         rootCause: `finish:${family.name}:${part.base}.${face.name}`,
         allow: part.allow,
-        message: `Nothing says how the ${face.name} face of the ${lower(part.title)} is finished.`,
-        why: 'no rule makes sure that it is inspected, guarded and kept off the wheel.',
-        help: 'Write lapped or ground, or delete the face if it needs no care.',
+        message: say`Nothing says how the ${face.name} face of the ${lower(part.title)} is finished.`,
+        why: say`no rule makes sure that it is inspected, guarded and kept off the wheel.`,
+        help: say`Write lapped or ground, or delete the face if it needs no care.`,
       });
     }
   },

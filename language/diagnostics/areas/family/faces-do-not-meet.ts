@@ -1,11 +1,14 @@
 import { lower } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Family, Part } from '../../../model/family.ts';
+import { say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { declared, fixStep, type StepFix } from '../../step-fixes.ts';
 import { carrierOf } from './rests-on-nothing.ts';
 
 /** A lapped face that meets no other, or one of a part that does not touch its own. */
-export const facesDoNotMeet: Rule = {
+export const facesDoNotMeet: Rule<StepFix> = {
   code: 'faces-do-not-meet',
   severity: 'warning',
   since: '0.2.0',
@@ -20,9 +23,10 @@ export const facesDoNotMeet: Rule = {
           at: face.source,
           rootCause: `meets:${family.name}:${part.base}.${face.name}`,
           allow: part.allow,
-          message: `The ${face.name} face of the ${lower(part.title)} is lapped but meets no other face.`,
-          why: 'nothing says when it is covered, so it always counts as bare.',
-          help: 'Write “meets” and the face that it closes against.',
+          message: say`The ${face.name} face of the ${lower(part.title)} is lapped but meets no other face.`,
+          why: say`nothing says when it is covered, so it always counts as bare.`,
+          help: say`Write “meets” and the face that it closes against.`,
+          data: declared(face.source, `meets ${blank}`),
         });
         continue;
       }
@@ -33,9 +37,9 @@ export const facesDoNotMeet: Rule = {
         at: face.source,
         rootCause: `meets:${family.name}:${part.base}.${face.name}`,
         allow: [...part.allow, ...other.allow],
-        message: `${face.id} meets ${face.meets}, but neither the ${lower(part.title)} nor the ${lower(other.title)} is declared to touch the other.`,
-        why: 'a face cannot be covered by a part that does not touch it, so it could stay bare unnoticed.',
-        help: 'Write “on” at the part that lies on the other, or correct the name of the face.',
+        message: say`${face.id} meets ${face.meets}, but neither the ${lower(part.title)} nor the ${lower(other.title)} is declared to touch the other.`,
+        why: say`a face cannot be covered by a part that does not touch it, so it could stay bare unnoticed.`,
+        help: say`Write “on” at the part that lies on the other, or correct the name of the face.`,
       });
     }
 
@@ -43,6 +47,7 @@ export const facesDoNotMeet: Rule = {
       return restsOn(part).length === 0 && part.base !== carrierOf(family)?.base;
     }
   },
+  fix: fixStep,
 };
 
 function partOf(family: Family, name: string): Part {

@@ -1,14 +1,17 @@
 import { lower } from '../../../analysis/prose.ts';
 import { Relations, restsOn } from '../../../analysis/relations.ts';
 import type { Family, Joint } from '../../../model/family.ts';
+import { say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { declared, fixStep, type StepFix } from '../../step-fixes.ts';
 import { carrierOf } from './rests-on-nothing.ts';
 
 /**
  * A joint whose part holds nothing. A lock nut and its cap, an adjuster, a connector or a plug with its port, and a part
  * that carries others are left alone: they have work of their own.
  */
-export const jointHoldsNothing: Rule = {
+export const jointHoldsNothing: Rule<StepFix> = {
   code: 'joint-holds-nothing',
   severity: 'warning',
   since: '0.2.0',
@@ -22,12 +25,14 @@ export const jointHoldsNothing: Rule = {
         at: joint.source,
         rootCause: `joint-holds:${family.name}:${part.base}`,
         allow: part.allow,
-        message: `The ${lower(part.title)} is a joint but holds nothing.`,
-        why: 'the parts that it keeps in could come out before it, and a test would still count after it was slackened.',
-        help: `Write “holds” and the parts at part ${part.base}; for a plug or a connector, write the port that is under it or on it.`,
+        message: say`The ${lower(part.title)} is a joint but holds nothing.`,
+        why: say`the parts that it keeps in could come out before it, and a test would still count after it was slackened.`,
+        data: declared(part.source, `holds ${blank}`),
+        help: say`Write “holds” and the parts at part ${part.base}; for a plug or a connector, write the port that is under it or on it.`,
       });
     }
   },
+  fix: fixStep,
 };
 
 function hasWork(joint: Joint, family: Family): boolean {

@@ -1,16 +1,19 @@
 import { lower } from '../../../analysis/prose.ts';
 import type { Verb } from '../../../model/verbs.ts';
+import { type Said, say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, type StepFix } from '../../step-fixes.ts';
 
-const words: Partial<Record<Verb, string>> = {
-  slacken: 'slackened',
-  'run-down': 'run down',
-  torque: 'torqued',
-  lock: 'locked',
+const words: Partial<Record<Verb, Said>> = {
+  slacken: say`slackened`,
+  'run-down': say`run down`,
+  torque: say`torqued`,
+  lock: say`locked`,
 };
 
 /** A part is slackened, run down or torqued, but the family declares no joint for it. */
-export const notAJoint: Rule = {
+export const notAJoint: Rule<StepFix> = {
   code: 'not-a-joint',
   severity: 'warning',
   since: '0.2.0',
@@ -30,11 +33,13 @@ export const notAJoint: Rule = {
         source: object.source,
         rootCause: `not-a-joint:${part.base}`,
         allow: part.allow,
-        related: [{ message: `${part.base} is declared here.`, source: part.source }],
-        message: `The ${lower(part.title)} is ${done} here, but the family declares no joint for it.`,
-        why: 'leaving it loose, or taking it off tight, would go unnoticed.',
-        help: `In the family, write “joint ${part.base} to” and the part that it is screwed to.`,
+        related: [{ message: say`${part.base} is declared here.`, source: part.source }],
+        message: say`The ${lower(part.title)} is ${done} here, but the family declares no joint for it.`,
+        why: say`leaving it loose, or taking it off tight, would go unnoticed.`,
+        help: say`In the family, write “joint ${part.base} to” and the part that it is screwed to.`,
+        data: { source: part.source, text: `joint ${part.base} to ${blank}`, where: 'after its declaration' },
       });
     }
   },
+  fix: fixStep,
 };

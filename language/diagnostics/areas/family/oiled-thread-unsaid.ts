@@ -1,9 +1,11 @@
 import { lower } from '../../../analysis/prose.ts';
 import type { StepOf } from '../../../model/procedure.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
+import { declared, fixStep, type StepFix } from '../../step-fixes.ts';
 
 /** A joint is oiled before it is tightened, but neither the family nor the torque step says that its threads are oiled. */
-export const oiledThreadUnsaid: Rule = {
+export const oiledThreadUnsaid: Rule<StepFix> = {
   code: 'oiled-thread-unsaid',
   severity: 'warning',
   since: '0.2.0',
@@ -27,13 +29,15 @@ export const oiledThreadUnsaid: Rule = {
             source: object.source,
             rootCause: `oiled-thread:${part.base}`,
             allow: part.allow,
-            related: [{ message: 'The joint is declared here.', source: joint.source }],
-            message: `The ${lower(part.title)} is oiled before it is torqued, but nothing says that the torque is for oiled threads.`,
-            why: 'the same torque clamps a dry joint far less.',
-            help: 'Write “threads oiled” at the joint or at the torque, or leave out the oil.',
+            related: [{ message: say`The joint is declared here.`, source: joint.source }],
+            message: say`The ${lower(part.title)} is oiled before it is torqued, but nothing says that the torque is for oiled threads.`,
+            why: say`the same torque clamps a dry joint far less.`,
+            help: say`Write “threads oiled” at the joint or at the torque, or leave out the oil.`,
+            data: declared(joint.source, 'threads oiled'),
           });
         }
       });
     }
   },
+  fix: fixStep,
 };

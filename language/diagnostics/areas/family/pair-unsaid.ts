@@ -2,13 +2,15 @@ import { allSteps } from '../../../analysis/locations.ts';
 import { lower } from '../../../analysis/prose.ts';
 import type { Part } from '../../../model/family.ts';
 import { own } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
+import { declared, fixStep, type StepFix } from '../../step-fixes.ts';
 
 /**
  * A part is felt to slide in the one that it lies in, the two are only ever renewed together, and the family does not
  * call them a pair. A part that only turns in another, as rollers do, may be renewed with it without being a pair.
  */
-export const pairUnsaid: Rule = {
+export const pairUnsaid: Rule<StepFix> = {
   code: 'pair-unsaid',
   severity: 'hint',
   since: '0.2.0',
@@ -32,12 +34,14 @@ export const pairUnsaid: Rule = {
           at: first,
           rootCause: `pair:${inner.base}:${outer.base}`,
           allow: [...inner.allow, ...outer.allow],
-          related: [{ message: `${inner.base} is declared here.`, source: inner.source }],
-          message: `The ${lower(inner.title)} and the ${lower(outer.title)} are always renewed together here, but the family does not say that they are a pair.`,
-          why: 'one of them could go into another unit unnoticed.',
-          help: `If they are lapped together, write “matched to ${outer.base}” at part ${inner.base}.`,
+          related: [{ message: say`${inner.base} is declared here.`, source: inner.source }],
+          message: say`The ${lower(inner.title)} and the ${lower(outer.title)} are always renewed together here, but the family does not say that they are a pair.`,
+          why: say`one of them could go into another unit unnoticed.`,
+          data: declared(inner.source, `matched to ${outer.base}`),
+          help: say`If they are lapped together, write “matched to ${outer.base}” at part ${inner.base}.`,
         });
       }
     }
   },
+  fix: fixStep,
 };

@@ -3,6 +3,7 @@ import { lower } from '../../../analysis/prose.ts';
 import { Relations, restsOn } from '../../../analysis/relations.ts';
 import type { Part } from '../../../model/family.ts';
 import { namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /**
@@ -38,10 +39,10 @@ export const partUnused: Rule = {
         at: procedure.source,
         rootCause: `unused:${part.base}`,
         allow: part.allow,
-        related: [{ message: `${part.base} is declared here.`, source: part.source }],
-        message: `The unit is taken apart, but no step names the ${lower(part.title)}.`,
-        why: 'it is neither taken off nor washed nor fitted, and nobody will miss it.',
-        help: 'Name it where it comes off and where it goes back on, or delete it from the family.',
+        related: [{ message: say`${part.base} is declared here.`, source: part.source }],
+        message: say`The unit is taken apart, but no step names the ${lower(part.title)}.`,
+        why: say`it is neither taken off nor washed nor fitted, and nobody will miss it.`,
+        help: say`Name it where it comes off and where it goes back on, or delete it from the family.`,
       });
     }
 

@@ -1,10 +1,13 @@
 import { lower } from '../../../analysis/prose.ts';
 import { Relations, restsOn } from '../../../analysis/relations.ts';
 import type { Family, Part } from '../../../model/family.ts';
+import { say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { declared, fixStep, type StepFix } from '../../step-fixes.ts';
 
 /** More than one part rests on nothing. Only one should: the body, which carries the others. */
-export const restsOnNothing: Rule = {
+export const restsOnNothing: Rule<StepFix> = {
   code: 'rests-on-nothing',
   severity: 'error',
   since: '0.2.0',
@@ -18,12 +21,14 @@ export const restsOnNothing: Rule = {
         at: part.source,
         rootCause: `rests:${family.name}:${part.base}`,
         allow: part.allow,
-        message: `Nothing says what the ${lower(part.title)} rests on.`,
-        why: 'a step that takes it off or fits it out of order goes unnoticed.',
-        help: `Write “on”, “in” or “through” and the part that it rests on, such as “on ${body!.base}”.`,
+        message: say`Nothing says what the ${lower(part.title)} rests on.`,
+        why: say`a step that takes it off or fits it out of order goes unnoticed.`,
+        data: declared(part.source, `on ${blank}`),
+        help: say`Write “on”, “in” or “through” and the part that it rests on, such as “on ${body!.base}”.`,
       });
     }
   },
+  fix: fixStep,
 };
 
 /** The part that carries the most others; if two carry the same number, the one declared first. */

@@ -1,6 +1,7 @@
 import { listed, lower } from '../../../analysis/prose.ts';
 import { Relations, restsOn } from '../../../analysis/relations.ts';
 import type { Part } from '../../../model/family.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /**
@@ -23,9 +24,9 @@ export const springHeldByNothing: Rule = {
         at: top.source,
         rootCause: `spring-held:${family.name}:${top.base}`,
         allow: top.allow,
-        message: `Nothing holds the ${listed(above.map((other) => lower(other.title)))} on the ${lower(part.title)}.`,
-        why: 'a spring there would jump out, and the sheet could have it removed before the part that holds it.',
-        help: `Write “holds ${top.base}” at the screw, plug or nut over it.`,
+        message: say`Nothing holds the ${listed(above.map((other) => lower(other.title)))} on the ${lower(part.title)}.`,
+        why: say`a spring there would jump out, and the sheet could have it removed before the part that holds it.`,
+        help: say`Write “holds ${top.base}” at the screw, plug or nut over it.`,
       });
     }
 

@@ -3,6 +3,7 @@ import { capital, either, listed } from '../../../analysis/prose.ts';
 import { stageSteps } from '../../../analysis/stages.ts';
 import type { Procedure, StepOf } from '../../../model/procedure.ts';
 import { amount, kindOfLimit, window } from '../../../quantities/index.ts';
+import { type Said, say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** The time that a pressure takes to fall past a lapped pair depends on more than the pair. */
@@ -30,18 +31,18 @@ export const backLeakUnderdetermined: Rule = {
         const proven = procedure.family.provenBy.some((proof) => proof.name === name);
         const seat = listedSeat || proven || seats.some((cell) => before.must(cell, ~gate.notYet));
         if (unsaid.length === 0 && seat) return;
-        const noSeat = `no seat test is passed before ${name}`;
-        const seatWhy = 'a leaking seat lets the pressure fall too, and the pair would be blamed.';
-        const seatHelp = 'Test the seat first, held below opening.';
+        const noSeat = say`no seat test is passed before ${name}`;
+        const seatWhy = say`a leaking seat lets the pressure fall too, and the pair would be blamed.`;
+        const seatHelp = say`Test the seat first, held below opening.`;
         report({
           at: step,
           path,
           ...(unsaid.length === 0
-            ? { message: `${capital(noSeat)}.`, why: seatWhy, help: seatHelp }
+            ? { message: say`${capital(noSeat)}.`, why: seatWhy, help: seatHelp }
             : {
-                message: `Test ${name} does not state the ${listed(unsaid)}${seat ? '' : `, and ${noSeat}`}.`,
-                why: `the leak gap is only a few thousandths of a millimeter wide, and with another ${either(unsaid)} a good pair fails or a worn one passes.${seat ? '' : ` ${capital(seatWhy)}`}`,
-                help: `Write “with "calibration fluid at 20 to 25 °C", "upright, tip down"”, or what the maker says.${seat ? '' : ` ${seatHelp}`}`,
+                message: say`Test ${name} does not state the ${listed(unsaid)}${seat ? '' : say`, and ${noSeat}`}.`,
+                why: say`the leak gap is only a few thousandths of a millimeter wide, and with another ${either(unsaid)} a good pair fails or a worn one passes.${seat ? '' : say` ${capital(seatWhy)}`}`,
+                help: say`Write “with "calibration fluid at 20 to 25 °C", "upright, tip down"”, or what the maker says.${seat ? '' : say` ${seatHelp}`}`,
               }),
         });
       }),
@@ -66,17 +67,17 @@ function timesALeak({ gate, test, limit }: StepOf<'test'>): boolean {
 }
 
 /** What neither the conditions nor the text nor the notes of a test state. */
-function unsaidBy(procedure: Procedure, step: StepOf<'test'>): string[] {
+function unsaidBy(procedure: Procedure, step: StepOf<'test'>): Said[] {
   const said = [...step.conditions, step.text, step.note, step.accept].join(' ');
   const fluids = procedure.shop.fluids.some(({ name, title }) => said.includes(name) || said.includes(title));
   const at = step.at === null ? null : kindOfLimit(step.at);
   return [
-    fluids || /\b(fluid|oil|diesel|fuel|ISO 4113)\b/iu.test(said) ? '' : 'fluid',
-    at === 'temperature' || /°|\bdegrees?\b|\btemperature\b|\bwarm|\bcold\b/iu.test(said) ? '' : 'temperature',
+    fluids || /\b(fluid|oil|diesel|fuel|ISO 4113)\b/iu.test(said) ? null : say`fluid`,
+    at === 'temperature' || /°|\bdegrees?\b|\btemperature\b|\bwarm|\bcold\b/iu.test(said) ? null : say`temperature`,
     /\b(up|down|upright|upside|vertical(ly)?|horizontal(ly)?|level|lying|standing|hanging|inverted|attitude|position)\b/iu.test(
       said,
     )
-      ? ''
-      : 'attitude of the unit',
-  ].filter(Boolean);
+      ? null
+      : say`attitude of the unit`,
+  ].filter((one) => one !== null);
 }

@@ -1,5 +1,6 @@
 import { gateWords, partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A repair ends with something off that was on when the unit was at the test that it goes back to. */
@@ -16,9 +17,9 @@ export const comesBackDifferent: Rule = {
         path,
         allow: block.allow,
         rootCause: `comes-back:${last === null ? block.name : writtenAt(last)}`,
-        message: `Repair ${block.name} ends with the ${partsWords(graph.procedure, off)} off, but the unit goes back to ${gateWords(to)} (${to.number}), where ${many ? 'they were' : 'it was'} on.`,
-        why: 'the unit cannot be tested like that.',
-        help: 'At the end of the repair, close the unit the way it was closed before the test.',
+        message: say`Repair ${block.name} ends with the ${partsWords(graph.procedure, off)} off, but the unit goes back to ${gateWords(to)} (${to.number}), where ${many ? say`they were` : say`it was`} on.`,
+        why: say`the unit cannot be tested like that.`,
+        help: say`At the end of the repair, close the unit the way it was closed before the test.`,
       });
     },
   }),

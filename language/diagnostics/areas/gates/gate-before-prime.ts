@@ -1,6 +1,7 @@
 import { isHydraulic, isPneumatic } from '../../../analysis/hydraulic.ts';
 import { flag } from '../../../analysis/locations.ts';
 import { readingOf } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import { rootCauseKey, rootCauses } from '../../root-cause.ts';
 import { on, type Rule } from '../../rule.ts';
@@ -26,9 +27,9 @@ export const gateBeforePrime: Rule<StepFix> = {
           path,
           since,
           rootCause: causeOf(rootCauseKey(path, since), step),
-          message: `The unit is not primed when ${readingOf(step)} is ${{ set: 'set', read: 'read', test: 'tested' }[step.verb]}.`,
-          why: 'air in it makes the reading soft and the spray ragged.',
-          help: 'Write “prime 6 strokes with gauge shut” before this step.',
+          message: say`The unit is not primed when ${readingOf(step)!} is ${{ set: say`set`, read: say`read`, test: say`tested` }[step.verb]}.`,
+          why: say`air in it makes the reading soft and the spray ragged.`,
+          help: say`Write “prime 6 strokes with gauge shut” before this step.`,
           data: path.repair === null ? missingBefore(step, `prime ${blank} strokes with gauge shut`) : undefined,
         });
       }),

@@ -1,5 +1,6 @@
 import { capital } from '../../../analysis/prose.ts';
 import { isGate, isTest } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A test inside a repair. After a repair the unit returns to the tests of the stages without being sent. */
@@ -20,9 +21,9 @@ export const gateInRepair: Rule = {
           // If no stage has the test, it is also missing for the family: that is the same mistake.
           ...(inStages.includes(id) ? {} : { rootCause: `gate-missing:${test}:${across ? ' across the set' : ''}` }),
           allow: repair.allow,
-          message: `${capital(test)} is tested${across ? ' across the set' : ''} inside repair ${repair.name}.`,
-          why: 'a test inside a repair is run twice or recorded nowhere.',
-          help: 'After a repair the unit goes back to the earliest test that it has not passed, and that test has a box on the sheet. Move this test to a stage.',
+          message: say`${capital(test)} is tested${across ? say` across the set` : ''} inside repair ${repair.name}.`,
+          why: say`a test inside a repair is run twice or recorded nowhere.`,
+          help: say`After a repair the unit goes back to the earliest test that it has not passed, and that test has a box on the sheet. Move this test to a stage.`,
         });
       }
     }

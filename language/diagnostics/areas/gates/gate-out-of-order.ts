@@ -1,5 +1,6 @@
 import { capital, listed } from '../../../analysis/prose.ts';
 import { stageSteps } from '../../../analysis/stages.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The tests are in another order than the family's. A test that is run again later may count at either place. */
@@ -35,10 +36,10 @@ export const gateOutOfOrder: Rule = {
           report({
             at: step,
             ...(reading === undefined ? {} : { rootCause: `reading:${reading}` }),
-            related: [{ message: 'The family gives the order here.', source: provenBy[rank]!.source }],
-            message: `${capital(name)} is tested ${before === undefined ? 'before' : 'after'} ${other.name}, but the family is proven by ${listed(order.map((proof) => proof.name))}, in that order.`,
-            why: 'each test relies on what the tests before it proved.',
-            help: 'Move this test to its place, or change the order in the family.',
+            related: [{ message: say`The family gives the order here.`, source: provenBy[rank]!.source }],
+            message: say`${capital(name)} is tested ${before === undefined ? say`before` : say`after`} ${other.name}, but the family is proven by ${listed(order.map((proof) => proof.name))}, in that order.`,
+            why: say`each test relies on what the tests before it proved.`,
+            help: say`Move this test to its place, or change the order in the family.`,
           });
         }
       },

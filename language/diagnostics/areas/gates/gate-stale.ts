@@ -1,6 +1,7 @@
 import { gate } from '../../../analysis/locations.ts';
 import { capital, gateWords, listed } from '../../../analysis/prose.ts';
 import type { GateStep } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** At the end, gates are not passed on this build: what they prove through was changed after them. */
@@ -24,17 +25,17 @@ export const gateStale: Rule = {
         const touched = graph.nodes[since];
         const by =
           touched?.kind === 'step'
-            ? `step ${touched.step.number} (${[touched.step.verb, touched.step.objects[0]?.name].filter(Boolean).join(' ')}) changed what was tested`
-            : 'what was tested was changed';
+            ? say`step ${touched.step.number} (${[touched.step.verb, touched.step.objects[0]?.name].filter(Boolean).join(' ')}) changed what was tested`
+            : say`what was tested was changed`;
         const many = tests.length > 1;
         report({
           at: touched?.kind === 'step' ? touched.step : (last ?? block.source),
           path,
           rootCause: `stale:${since}`,
-          related: tests.map((step) => ({ message: `The test is step ${step.number}.`, source: step.source })),
-          message: `${capital(listed(tests.map(gateWords)))} ${many ? 'are' : 'is'} no longer proven at the end.`,
-          why: `${by}.`,
-          help: `Test ${many ? 'them' : gateWords(tests[0]!)} again after that, or make the change before the ${many ? 'tests' : 'test'}.`,
+          related: tests.map((step) => ({ message: say`The test is step ${step.number}.`, source: step.source })),
+          message: say`${capital(listed(tests.map(gateWords)))} ${many ? say`are` : say`is`} no longer proven at the end.`,
+          why: say`${by}.`,
+          help: say`Test ${many ? say`them` : gateWords(tests[0]!)} again after that, or make the change before the ${many ? say`tests` : say`test`}.`,
         });
       }
     },

@@ -1,8 +1,11 @@
 import { isGate, isTest } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A test or check does not say what happens on a fail. A reading needs none; a setting is turned until it is right. */
-export const gateWithoutFailPath: Rule = {
+export const gateWithoutFailPath: Rule<StepFix> = {
   code: 'gate-without-fail-path',
   severity: 'error',
   since: '0.1.0',
@@ -18,19 +21,21 @@ export const gateWithoutFailPath: Rule = {
         const { gate } = step;
         const name =
           gate.kind === 'test'
-            ? `Test ${gate.test}`
+            ? say`Test ${gate.test}`
             : gate.kind === 'across'
-              ? 'This test across the set'
-              : 'This check';
+              ? say`This test across the set`
+              : say`This check`;
         report({
           at: step,
           message: gate.failWritten
-            ? `${name} says “on fail” and then nothing.`
-            : `${name} does not say what to do when it fails.`,
-          why: 'the bench hand is left with a bad unit and no next step.',
-          help: `${gate.failWritten ? 'Name' : 'Write “on fail” and'} the repairs that are tried, in order.`,
+            ? say`${name} says “on fail” and then nothing.`
+            : say`${name} does not say what to do when it fails.`,
+          why: say`the bench hand is left with a bad unit and no next step.`,
+          data: missingClause(step, gate.failWritten ? blank : `on fail ${blank}`),
+          help: say`${gate.failWritten ? say`Name` : say`Write “on fail” and`} the repairs that are tried, in order.`,
         });
       }
     }
   },
+  fix: fixStep,
 };

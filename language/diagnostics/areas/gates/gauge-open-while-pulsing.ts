@@ -1,6 +1,7 @@
 import type { StepOf } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import { kindOfLimit } from '../../../quantities/index.ts';
+import { say } from '../../../say/say.ts';
 import { behind } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
 
@@ -21,9 +22,9 @@ export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
         report({
           at: step,
           path,
-          message: `The gauge is open while ${step.verb === 'prime' ? 'the unit is primed' : `${step.gate.test} is tested`}.`,
-          why: 'the pulses knock its movement out of adjustment, and every reading after that is wrong.',
-          help: 'Write “with gauge shut”, or declare in the shop that the gauge is damped.',
+          message: say`The gauge is open while ${step.verb === 'prime' ? say`the unit is primed` : say`${step.gate.test} is tested`}.`,
+          why: say`the pulses knock its movement out of adjustment, and every reading after that is wrong.`,
+          help: say`Write “with gauge shut”, or declare in the shop that the gauge is damped.`,
           data:
             step.verb === 'prime' && step.gauge === null && step.call === null ? { source: step.source } : undefined,
         });
@@ -31,7 +32,7 @@ export const gaugeOpenWhilePulsing: Rule<{ source: Source }> = {
     };
   },
   fix({ source }) {
-    return { title: 'Shut the gauge', safe: false, edits: [behind(source, ' with gauge shut')] };
+    return { title: say`Shut the gauge`, safe: false, edits: [behind(source, ' with gauge shut')] };
   },
 };
 

@@ -2,6 +2,7 @@ import { limitsOfUse } from '../../../analysis/limits.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
 import { own, readingOf } from '../../../model/steps.ts';
 import { kindOfLimit } from '../../../quantities/index.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A pressure is read, held or set with the gauge shut off. */
@@ -17,9 +18,9 @@ export const gaugeShutWhileReading: Rule = {
         const name = readingOf(step);
         report({
           at: step,
-          message: `${step.verb === 'set' ? `The pressure is set for ${name}` : `The pressure of ${name} is read or held`} with the gauge shut.`,
-          why: 'the gauge shows the pressure from before, or nothing.',
-          help: 'Delete “with gauge shut” from this step.',
+          message: say`${step.verb === 'set' ? say`The pressure is set for ${name!}` : say`The pressure of ${name!} is read or held`} with the gauge shut.`,
+          why: say`the gauge shows the pressure from before, or nothing.`,
+          help: say`Delete “with gauge shut” from this step.`,
         });
       }
     }

@@ -15,6 +15,7 @@ import { openedBeforeTested } from './opened-before-tested.ts';
 import { openedUnderPressure } from './opened-under-pressure.ts';
 import { partNotChecked } from './part-not-checked.ts';
 import { readingNotTakenYet } from './reading-not-taken-yet.ts';
+import { repairCannotCure } from './repair-cannot-cure.ts';
 import { repairChangesNothing } from './repair-changes-nothing.ts';
 import { repairNeverReturns } from './repair-never-returns.ts';
 import { repairUnbounded } from './repair-unbounded.ts';
@@ -46,4 +47,5 @@ export const gates: readonly AnyRule[] = [
   testerNotChecked,
   partNotChecked,
   verdictMissing,
+  repairCannotCure,
 ];

@@ -5,6 +5,7 @@ import type { AbstractState } from '../../../analysis/state.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
+import { type Said, say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingAfter, type StepFix } from '../../step-fixes.ts';
 
@@ -24,7 +25,7 @@ export const leftConnected: Rule<StepFix> = {
       state: AbstractState,
       path: PathContext,
       names: readonly string[],
-      when: string,
+      when: Said,
       isDone = false,
     ) => {
       const on = names.filter((name) => state.may(layout.ports.get(name)!, port.connected));
@@ -39,9 +40,9 @@ export const leftConnected: Rule<StepFix> = {
         path,
         since,
         rootCause: `line:${first}:${'verb' in at ? writtenAt(at) : ''}`,
-        message: `The tester line is still connected to ${listed(on)} when ${when}.`,
-        why: 'it is pulled or bent with the unit, and its fitting leaks at the next test.',
-        help: `Relieve the pressure, then write “disconnect ${on.join(', ')}” before this.`,
+        message: say`The tester line is still connected to ${listed(on)} when ${when}.`,
+        why: say`it is pulled or bent with the unit, and its fitting leaks at the next test.`,
+        help: say`Relieve the pressure, then write “disconnect ${on.join(', ')}” before this.`,
         data:
           isDone && 'verb' in at && state.must(layout.unit.pressure, flag.no)
             ? missingAfter(at, `disconnect ${on.join(', ')}`)
@@ -58,7 +59,7 @@ export const leftConnected: Rule<StepFix> = {
             before,
             path,
             step.objects.map(({ name }) => name),
-            'it is capped',
+            say`it is capped`,
           );
         const opens = step.verb !== 'cap';
         const loaded =
@@ -68,13 +69,20 @@ export const leftConnected: Rule<StepFix> = {
               (relations.loaded(name) || relations.closedBy(name).length > 0) &&
               before.may(before.part(name).place, place.in),
           );
-        if (loaded) tell(step, before, path, all, 'the unit is opened');
+        if (loaded) tell(step, before, path, all, say`the unit is opened`);
       }),
       leave({ last, block, state, path }) {
-        tell(last ?? block.source, state, path, all, `the unit leaves ${stationWords(procedure, block.station)}`, true);
+        tell(
+          last ?? block.source,
+          state,
+          path,
+          all,
+          say`the unit leaves ${stationWords(procedure, block.station)}`,
+          true,
+        );
       },
       end({ state, path, last, block }) {
-        tell(last ?? block.source, state, path, all, 'the procedure ends');
+        tell(last ?? block.source, state, path, all, say`the procedure ends`);
       },
     };
   },

@@ -3,6 +3,7 @@ import { place } from '../../../analysis/locations.ts';
 import { either } from '../../../analysis/prose.ts';
 import { stageSteps } from '../../../analysis/stages.ts';
 import { isGate } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** Torn down with no reading as found, where the tester that proves the unit could have taken one. */
@@ -37,9 +38,9 @@ export const openedBeforeTested: Rule = {
         report({
           at: step,
           rootCause: 'opened-before-tested',
-          message: 'The unit is opened before anybody has read it as found.',
-          why: 'afterwards nobody can say what was wrong with it, or how far its spring had settled.',
-          help: `Write “read ${readable[0]} as found” at the tester before this${readable.length > 1 ? `, or ${either(readable.slice(1))}` : ''}.`,
+          message: say`The unit is opened before anybody has read it as found.`,
+          why: say`afterwards nobody can say what was wrong with it, or how far its spring had settled.`,
+          help: say`Write “read ${readable[0]!} as found” at the tester before this${readable.length > 1 ? say`, or ${either(readable.slice(1))}` : ''}.`,
         });
       }),
     };

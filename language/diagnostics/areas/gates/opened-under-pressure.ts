@@ -7,6 +7,7 @@ import type { Statement } from '../../../model/diagnostic.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import type { Verb } from '../../../model/verbs.ts';
+import { say } from '../../../say/say.ts';
 import { verbsThat } from '../../../syntax/verbs/index.ts';
 import { stepBefore } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
@@ -56,37 +57,37 @@ export const openedUnderPressure: Rule<{ source: Source }> = {
         if (!before.may(layout.unit.pressure, flag.yes) || !isNew(before, path.id, block.name)) return;
         const names = step.objects.map(({ name }) => name);
         const tightened = tightening.includes(step.verb)
-          ? `the ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} ${step.verb === 'fit' ? 'fitted' : 'tightened'}`
+          ? say`the ${partsWords(procedure, names)} ${names.length > 1 ? say`are` : say`is`} ${step.verb === 'fit' ? say`fitted` : say`tightened`}`
           : null;
         report({
           at: step,
           path,
           since: before.since(layout.unit.pressure),
           rootCause: `pressure:${writtenAt(step)}`,
-          message: `The unit may still be under pressure when ${tightened ?? 'this is opened'}.`,
-          why: `fluid at test pressure goes through skin${tightened === null ? '' : ', and a joint that is turned under pressure can let go'}.`,
-          help: 'Write “relieve” before this step, and check that the gauge reads zero.',
+          message: say`The unit may still be under pressure when ${tightened ?? say`this is opened`}.`,
+          why: say`fluid at test pressure goes through skin${tightened === null ? '' : say`, and a joint that is turned under pressure can let go`}.`,
+          help: say`Write “relieve” before this step, and check that the gauge reads zero.`,
           data: step.call === null ? { source: step.source } : undefined,
         });
       }),
       leave(leaving) {
         const words = stationWords(procedure, leaving.block.station);
         left(leaving, {
-          message: `The unit leaves ${words} while it may be under pressure.`,
-          why: 'the next person opens it without knowing, and fluid at test pressure goes through skin.',
-          help: 'Write “relieve” at the end of this stage.',
+          message: say`The unit leaves ${words} while it may be under pressure.`,
+          why: say`the next person opens it without knowing, and fluid at test pressure goes through skin.`,
+          help: say`Write “relieve” at the end of this stage.`,
         });
       },
       end(ending) {
         left(ending, {
-          message: 'The procedure ends with the unit under pressure.',
-          why: 'the next person opens it without knowing, and fluid at test pressure goes through skin.',
-          help: 'Write “relieve” at the end.',
+          message: say`The procedure ends with the unit under pressure.`,
+          why: say`the next person opens it without knowing, and fluid at test pressure goes through skin.`,
+          help: say`Write “relieve” at the end.`,
         });
       },
     };
   },
   fix({ source }) {
-    return { title: 'Relieve the pressure first', safe: true, edits: [stepBefore(source, 'relieve')] };
+    return { title: say`Relieve the pressure first`, safe: true, edits: [stepBefore(source, 'relieve')] };
   },
 };

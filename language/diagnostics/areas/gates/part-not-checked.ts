@@ -2,10 +2,13 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import { namedIn } from '../../../model/steps.ts';
 import type { Verb } from '../../../model/verbs.ts';
+import { say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingAfterStep, type StepFix } from '../../step-fixes.ts';
 
 /** A part that the family says is always checked comes off, and no step looks at it or measures it. */
-export const partNotChecked: Rule = {
+export const partNotChecked: Rule<StepFix> = {
   code: 'part-not-checked',
   severity: 'error',
   since: '0.2.0',
@@ -36,15 +39,21 @@ export const partNotChecked: Rule = {
         if (first === undefined) return;
         const names = unseen.map(({ name }) => name);
         const several = names.length > 1;
+        const steps = procedure.stages.flatMap((stage) => stage.steps);
+        const dried =
+          steps.find(({ verb }) => verb === 'blow-dry') ??
+          steps.findLast(({ verb }) => verb === 'wash' || verb === 'remove');
         report({
           at: procedure.source,
           rootCause: 'part-not-checked',
-          related: [{ message: 'The family says so here.', source: first.source }],
-          message: `The family says that the ${partsWords(procedure, names)} ${several ? 'are' : 'is'} always checked, but no step of this procedure checks ${several ? 'them' : 'it'}.`,
-          why: 'a worn or cracked one would go back in.',
-          help: `After the wash, write “check ${names.join(', ')} "…"” with what to look for.`,
+          related: [{ message: say`The family says so here.`, source: first.source }],
+          message: say`The family says that the ${partsWords(procedure, names)} ${several ? say`are` : say`is`} always checked, but no step of this procedure checks ${several ? say`them` : say`it`}.`,
+          why: say`a worn or cracked one would go back in.`,
+          data: dried === undefined ? undefined : missingAfterStep(dried, `check ${names.join(', ')} ${blank}`),
+          help: say`After the wash, write “check ${names.join(', ')} "…"” with what to look for.`,
         });
       },
     };
   },
+  fix: fixStep,
 };

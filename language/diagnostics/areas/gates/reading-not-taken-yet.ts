@@ -4,6 +4,7 @@ import { stageSteps } from '../../../analysis/stages.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { isTestOf, testGateId } from '../../../model/steps.ts';
+import { type Said, say, term } from '../../../say/say.ts';
 import { nearest } from '../../../syntax/nearest.ts';
 import { on, type Rule } from '../../rule.ts';
 
@@ -42,9 +43,9 @@ export const readingNotTakenYet: Rule = {
           const near = nearest(name, [...layout.readings.keys()]);
           report({
             at: step,
-            message: `${what} ${name}, but no step takes a reading of that name.`,
-            why: 'the bench hand has no figure to use.',
-            help: `${near.length > 0 ? `Did you mean ${either(near)}?` : 'Name the test that takes the reading.'}`,
+            message: say`${what} ${name}, but no step takes a reading of that name.`,
+            why: say`the bench hand has no figure to use.`,
+            help: near.length > 0 ? say`Did you mean ${either(near)}?` : say`Name the test that takes the reading.`,
           });
           return;
         }
@@ -54,9 +55,9 @@ export const readingNotTakenYet: Rule = {
             at: step,
             path,
             rootCause: `reading:${name}`,
-            message: `${what} ${name}, but ${name} has not been read by then.`,
-            why: 'the bench hand has no figure to use, or uses an old one.',
-            help: `Read or test ${name} first.`,
+            message: say`${what} ${name}, but ${name} has not been read by then.`,
+            why: say`the bench hand has no figure to use, or uses an old one.`,
+            help: say`Read or test ${name} first.`,
           });
         } else if (step.verb !== 'choose' && old(before, name)) {
           const since = before.since(cell);
@@ -66,9 +67,9 @@ export const readingNotTakenYet: Rule = {
             path,
             since,
             rootCause: `stale:${since}`,
-            message: `${what} ${name}, but the unit was opened after ${name} was read.`,
-            why: 'the figure belongs to an earlier build.',
-            help: `Read or test ${name} again first.`,
+            message: say`${what} ${name}, but the unit was opened after ${name} was read.`,
+            why: say`the figure belongs to an earlier build.`,
+            help: say`Read or test ${name} again first.`,
           });
         }
       }),
@@ -77,16 +78,16 @@ export const readingNotTakenYet: Rule = {
 };
 
 /** The reading that a step uses, and the words for it. After a fail `choose` uses the reading that failed: an old one. */
-function useOf(step: Step): { name: string; what: string } | null {
+function useOf(step: Step): { name: string; what: Said } | null {
   switch (step.verb) {
     case 'test': {
       const { hold } = step.test;
-      return hold?.of == null ? null : { name: hold.of, what: `The pressure is held ${hold.relation}` };
+      return hold?.of == null ? null : { name: hold.of, what: say`The pressure is held ${term(hold.relation)}` };
     }
     case 'choose':
-      return step.choose === null ? null : { name: step.choose.test, what: 'The part is chosen by' };
+      return step.choose === null ? null : { name: step.choose.test, what: say`The part is chosen by` };
     case 'across':
-      return step.spread === null ? null : { name: step.gate.test, what: 'The spread is that of' };
+      return step.spread === null ? null : { name: step.gate.test, what: say`The spread is that of` };
     default:
       return null;
   }

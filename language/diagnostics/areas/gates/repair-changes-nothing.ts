@@ -1,6 +1,7 @@
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Procedure } from '../../../model/procedure.ts';
 import type { Verb } from '../../../model/verbs.ts';
+import { say } from '../../../say/say.ts';
 import { verbsThat } from '../../../syntax/verbs/index.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -28,9 +29,9 @@ export const repairChangesNothing: Rule = {
       report({
         at: repair.source,
         allow: repair.allow,
-        message: `Repair ${repair.name} changes nothing.`,
-        why: 'the unit would fail the same test again.',
-        help: 'Add the step that cleans, laps, sets or renews something.',
+        message: say`Repair ${repair.name} changes nothing.`,
+        why: say`the unit would fail the same test again.`,
+        help: say`Add the step that cleans, laps, sets or renews something.`,
       });
     }
   },

@@ -1,6 +1,7 @@
 import { listed } from '../../../analysis/prose.ts';
 import type { FailEntry, Procedure, Repair } from '../../../model/procedure.ts';
 import { failEntries } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { counted } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -18,9 +19,9 @@ export const repairNeverReturns: Rule<FailEntry> = {
         report({
           at: away,
           allow: repair.allow,
-          message: `Repair ${repair.name} sends the unit out but does not book it in again.`,
-          why: 'the sheet goes on to the test while the unit is at another shop.',
-          help: 'Write “book-in” where it comes back.',
+          message: say`Repair ${repair.name} sends the unit out but does not book it in again.`,
+          why: say`the sheet goes on to the test while the unit is at another shop.`,
+          help: say`Write “book-in” where it comes back.`,
         });
       const ring = ringFrom(procedure, repair);
       if (ring === null || ring.some((entry) => told.has(entry.repair))) continue;
@@ -30,9 +31,9 @@ export const repairNeverReturns: Rule<FailEntry> = {
         at: ring[0]!.source,
         rootCause: `unbounded:${names[0]}`,
         allow: repair.allow,
-        message: `${names.length === 1 ? `Repair ${repair.name} sends the unit to itself again` : `Repairs ${listed([repair.name, ...names.slice(0, -1)])} send the unit to each other`}, and nothing limits how often.`,
-        why: 'the unit may go around in circles and never return to its test.',
-        help: `Write ${names[0]} (3 times), or as often as the shop allows.`,
+        message: say`${names.length === 1 ? say`Repair ${repair.name} sends the unit to itself again` : say`Repairs ${listed([repair.name, ...names.slice(0, -1)])} send the unit to each other`}, and nothing limits how often.`,
+        why: say`the unit may go around in circles and never return to its test.`,
+        help: say`Write ${names[0]!} (3 times), or as often as the shop allows.`,
         data: repair.steps.some((step) => step.call !== null && failEntries(step).includes(ring[0]!))
           ? undefined
           : ring[0],
@@ -41,7 +42,7 @@ export const repairNeverReturns: Rule<FailEntry> = {
   },
   fix(entry) {
     const edit = counted(entry);
-    return edit === null ? null : { title: 'Say how often it may be tried', safe: false, edits: [edit] };
+    return edit === null ? null : { title: say`Say how often it may be tried`, safe: false, edits: [edit] };
   },
 };
 

@@ -1,5 +1,6 @@
 import type { FailEntry } from '../../../model/procedure.ts';
 import { failEntries } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { byDegrees } from '../../../semantics/procedure.ts';
 import { counted } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
@@ -25,11 +26,11 @@ export const repairUnbounded: Rule<FailEntry> = {
               source: entry.source,
               rootCause: `unbounded:${repair.name}`,
               allow: repair.allow,
-              message: `Nothing says how often ${repair.name} may be tried.`,
+              message: say`Nothing says how often ${repair.name} may be tried.`,
               why: byDegrees(repair)
-                ? 'a unit that cannot be brought into its limit would go around forever.'
-                : 'a unit that keeps failing would go around forever.',
-              help: `Write ${repair.name} (3 times), or as often as the shop allows.`,
+                ? say`a unit that cannot be brought into its limit would go around forever.`
+                : say`a unit that keeps failing would go around forever.`,
+              help: say`Write ${repair.name} (3 times), or as often as the shop allows.`,
               data: step.call === null ? entry : undefined,
             });
           }
@@ -39,6 +40,6 @@ export const repairUnbounded: Rule<FailEntry> = {
   },
   fix(entry) {
     const edit = counted(entry);
-    return edit === null ? null : { title: 'Say how often it may be tried', safe: false, edits: [edit] };
+    return edit === null ? null : { title: say`Say how often it may be tried`, safe: false, edits: [edit] };
   },
 };

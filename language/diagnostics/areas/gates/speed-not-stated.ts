@@ -1,4 +1,5 @@
 import type { StepOf } from '../../../model/procedure.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -16,9 +17,9 @@ export const speedNotStated: Rule<StepFix> = {
         if (step.verb !== 'test' || !judgesChatter(step) || step.at !== null || saysSpeed(step)) continue;
         report({
           at: step,
-          message: `Test ${step.gate.test} does not say how fast to work the lever.`,
-          why: 'a good needle is silent at one speed and chatters at another, so each person would judge differently.',
-          help: 'Write “at 20..60 strokes/min”, or the speed that the maker gives.',
+          message: say`Test ${step.gate.test} does not say how fast to work the lever.`,
+          why: say`a good needle is silent at one speed and chatters at another, so each person would judge differently.`,
+          help: say`Write “at 20..60 strokes/min”, or the speed that the maker gives.`,
           data: missingClause(step, `at ${blank} strokes/min`),
         });
       }

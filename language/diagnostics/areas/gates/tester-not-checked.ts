@@ -1,6 +1,7 @@
 import { isHydraulic } from '../../../analysis/hydraulic.ts';
 import { either, stationWords } from '../../../analysis/prose.ts';
 import { type StageStep, stageSteps } from '../../../analysis/stages.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The shop has a master for a station, and the readings there are not bracketed by readings of it. */
@@ -21,12 +22,16 @@ export const testerNotChecked: Rule = {
       const before = read.some(({ at }) => at < first.at);
       const after = read.some(({ at }) => at > last.at);
       if (before && after) continue;
-      const when = before ? 'after the last' : after ? 'before the first' : 'before the first and after the last';
+      const when = before
+        ? say`after the last`
+        : after
+          ? say`before the first`
+          : say`before the first and after the last`;
       report({
         at: before ? last.step : first.step,
-        message: `${either(masters)} is not read ${when} test at ${stationWords(procedure, station)}.`,
-        why: 'a tester that has drifted passes bad units and fails good ones, and nobody can say since when.',
-        help: `Write “read ${masters[0]}” ${before ? 'after' : after ? 'before' : 'before and after'} the tests.`,
+        message: say`${either(masters)} is not read ${when} test at ${stationWords(procedure, station)}.`,
+        why: say`a tester that has drifted passes bad units and fails good ones, and nobody can say since when.`,
+        help: say`Write “read ${masters[0]!}” ${before ? say`after` : after ? say`before` : say`before and after`} the tests.`,
       });
     }
     return {};

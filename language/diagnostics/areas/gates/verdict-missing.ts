@@ -1,4 +1,5 @@
 import { failEntries } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -25,15 +26,15 @@ export const verdictMissing: Rule<StepFix> = {
           at: step,
           ...(says('reuse')
             ? {
-                message: 'This check says what is good, but not what is scrap.',
-                why: 'two people sort the same face two ways.',
-                help: 'Write “reject if "…"”, or “on fail” and what to do.',
+                message: say`This check says what is good, but not what is scrap.`,
+                why: say`two people sort the same face two ways.`,
+                help: say`Write “reject if "…"”, or “on fail” and what to do.`,
                 data: missingClause(step, `reject if ${blank}`),
               }
             : {
-                message: 'This check says what to lap and what is scrap, but not what is good as it is.',
-                why: 'faces that need no lapping get lapped.',
-                help: 'Write “reuse if "…"”.',
+                message: say`This check says what to lap and what is scrap, but not what is good as it is.`,
+                why: say`faces that need no lapping get lapped.`,
+                help: say`Write “reuse if "…"”.`,
                 data: missingClause(step, `reuse if ${blank}`),
               }),
         });

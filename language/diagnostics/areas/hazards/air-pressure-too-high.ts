@@ -5,6 +5,7 @@ import type { Shop } from '../../../model/shop.ts';
 import type { Verb } from '../../../model/verbs.ts';
 import { compare, formatLimit, formatQuantity, kindOfUnit, window } from '../../../quantities/index.ts';
 import type { Limit, Quantity } from '../../../quantities/types.ts';
+import { type Filling, type Said, say } from '../../../say/say.ts';
 import { verbsThat } from '../../../syntax/verbs/index.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -12,7 +13,7 @@ import type { Rule } from '../../rule.ts';
 const lawful: Quantity = { number: '30', unit: 'psi' };
 
 const code = 'air-pressure-too-high';
-const harm = 'air at that pressure drives chips into eyes and goes through skin.';
+const harm = say`air at that pressure drives chips into eyes and goes through skin.`;
 
 /** Cleaning by hand. Air that moves a part or fills it for a test is another matter. */
 const cleaning: ReadonlySet<Verb> = new Set(verbsThat('cleans'));
@@ -29,46 +30,46 @@ export const airPressureTooHigh: Rule = {
     if (airBelow === null || !isOver(airBelow.limit, lawful)) return;
     report({
       at: airBelow.source,
-      message: `The shop allows air up to ${formatQuantity(airBelow.limit)} for blowing by hand, and 29 CFR 1910.242(b) requires less than ${formatQuantity(lawful)} for cleaning.`,
+      message: say`The shop allows air up to ${formatQuantity(airBelow.limit)} for blowing by hand, and 29 CFR 1910.242(b) requires less than ${formatQuantity(lawful)} for cleaning.`,
       why: harm,
-      help: 'Write “air below 30 psi”, or your own lower limit.',
+      help: say`Write “air below 30 psi”, or your own lower limit.`,
     });
   },
   procedure(procedure, report) {
     const { limit, from } = ceilingOf(procedure);
     for (const step of allSteps(procedure)) {
       if (!cleaning.has(step.verb) || isGuarded(step)) continue;
-      const tell = (message: string, help: string) => report({ at: step, message, why: harm, help });
+      const tell = (message: Said, help: Said) => report({ at: step, message, why: harm, help });
       if (step.air === null) {
         if (step.verb === 'blow-dry' || step.gas !== null)
           report({
             at: step,
             ofAbsence: true,
-            message: `No pressure is given for ${step.verb === 'blow-dry' ? 'blowing dry' : 'the air'}.`,
-            why: 'air at full line pressure drives chips into eyes and goes through skin.',
-            help: `Write “with air at most” and a pressure below ${formatQuantity(limit)} (${from}).`,
+            message: say`No pressure is given for ${step.verb === 'blow-dry' ? say`blowing dry` : say`the air`}.`,
+            why: say`air at full line pressure drives chips into eyes and goes through skin.`,
+            help: say`Write “with air at most” and a pressure below ${formatQuantity(limit)} (${from}).`,
           });
         continue;
       }
       const ends = endsOf(step.air);
       const over = ends.find((end) => kindOfUnit(end.unit) === 'pressure' && !isOver(limit, end));
       if (over !== undefined)
-        tell(`Air at ${formatQuantity(over)} is not below ${formatQuantity(limit)} (${from}).`, 'Lower it.');
+        tell(say`Air at ${formatQuantity(over)} is not below ${formatQuantity(limit)} (${from}).`, say`Lower it.`);
       else if (step.air.form === 'at least' && kindOfUnit(step.air.least.unit) === 'pressure')
         tell(
-          `Air of ${formatLimit(step.air)} may be as high as the line pressure.`,
-          `Write “at most” and a pressure below ${formatQuantity(limit)} (${from}).`,
+          say`Air of ${formatLimit(step.air)} may be as high as the line pressure.`,
+          say`Write “at most” and a pressure below ${formatQuantity(limit)} (${from}).`,
         );
     }
   },
 };
 
 /** The limit for air. A shop limit above the public one counts only with a concession that gives a reason. */
-function ceilingOf({ shop }: Procedure): { limit: Quantity; from: string } {
+function ceilingOf({ shop }: Procedure): { limit: Quantity; from: Filling } {
   const { airBelow } = shop;
   if (airBelow === null || kindOfUnit(airBelow.limit.unit) !== 'pressure' || !mayRule(shop, airBelow))
-    return { limit: lawful, from: '29 CFR 1910.242(b)' };
-  return { limit: airBelow.limit, from: `shop ${shop.name}` };
+    return { limit: lawful, from: say`29 CFR 1910.242(b)` };
+  return { limit: airBelow.limit, from: say`shop ${shop.name}` };
 }
 
 function mayRule({ allow }: Shop, { limit, source }: NonNullable<Shop['airBelow']>): boolean {

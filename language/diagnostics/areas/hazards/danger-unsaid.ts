@@ -1,6 +1,7 @@
 import { ownWords, suspectWord } from '../../../analysis/cautions/index.ts';
 import { type Danger, type DangerFact, dangers } from '../../../model/danger.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
+import { say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Nearly every family has a spring, known by its place or its name: asking about each would be a nuisance. */
@@ -50,8 +51,8 @@ function causeOf(danger: Danger, { source }: { readonly source: DangerFact['sour
 
 function statementOf(danger: Danger, word: string): Statement {
   return {
-    message: `“${word}” sounds like something ${danger === 'stored pressure' ? 'under stored pressure' : danger}, and nothing says whether it is.`,
-    why: 'the sheet prints its warning because of this word alone, and would not print it in another language.',
-    help: `Write ${danger}, or not ${danger}.`,
+    message: say`“${word}” sounds like something ${danger === 'stored pressure' ? say`under stored pressure` : term(danger)}, and nothing says whether it is.`,
+    why: say`the sheet prints its warning because of this word alone, and would not print it in another language.`,
+    help: say`Write ${danger}, or not ${danger}.`,
   };
 }

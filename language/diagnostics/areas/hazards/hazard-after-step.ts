@@ -1,3 +1,4 @@
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A hazard that is written after the step it belongs to. */
@@ -14,10 +15,10 @@ export const hazardAfterStep: Rule = {
         at: problem.source,
         message:
           problem.step === null
-            ? 'No step follows this hazard in its stage.'
-            : `This hazard comes after the step that it warns about (${problem.step}).`,
-        why: 'it would be read after the harm is done.',
-        help: problem.step === null ? 'Put it before the step that it warns about.' : 'Put it before the step.',
+            ? say`No step follows this hazard in its stage.`
+            : say`This hazard comes after the step that it warns about (${problem.step}).`,
+        why: say`it would be read after the harm is done.`,
+        help: problem.step === null ? say`Put it before the step that it warns about.` : say`Put it before the step.`,
       });
     }
   },

@@ -1,5 +1,6 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import type { Hazard } from '../../../model/procedure.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** An injury marked NOTICE, which is the signal word for property damage (ANSI Z535.4). */
@@ -15,9 +16,9 @@ export const signalWordTooWeak: Rule = {
       if (word !== 'NOTICE' || !speaksOfInjury(text)) continue;
       report({
         at: source,
-        message: 'This can hurt somebody, but NOTICE is only for damage to property.',
-        why: 'people who look for danger skip a NOTICE.',
-        help: 'Write CAUTION if it can cause a minor injury, WARNING if it can maim or kill, DANGER if it will.',
+        message: say`This can hurt somebody, but NOTICE is only for damage to property.`,
+        why: say`people who look for danger skip a NOTICE.`,
+        help: say`Write CAUTION if it can cause a minor injury, WARNING if it can maim or kill, DANGER if it will.`,
       });
     }
   },

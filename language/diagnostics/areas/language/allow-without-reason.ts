@@ -1,3 +1,4 @@
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -15,9 +16,9 @@ export const allowWithoutReason: Rule = {
     if (!isPlaceholder(because)) return;
     report({
       at: source,
-      message: `This concession silences ${rule} but does not say why.`,
-      why: 'it prints on the sheet, and nobody who reads it can judge it.',
-      help: 'Write the reason in the quotes, or delete the concession.',
+      message: say`This concession silences ${rule} but does not say why.`,
+      why: say`it prints on the sheet, and nobody who reads it can judge it.`,
+      help: say`Write the reason in the quotes, or delete the concession.`,
     });
   },
 };

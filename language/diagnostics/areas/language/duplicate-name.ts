@@ -1,3 +1,4 @@
+import { capital, say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The same name declared twice. The first declaration is used. */
@@ -11,10 +12,10 @@ export const duplicateName: Rule = {
       if (problem.kind !== 'duplicate-name') continue;
       report({
         at: problem.source,
-        related: [{ message: `${problem.name} is first declared here.`, source: problem.first }],
-        message: `${problem.what.charAt(0).toUpperCase()}${problem.what.slice(1)} ${problem.name} is already declared.`,
-        why: 'the first declaration is used, and this one is ignored.',
-        help: 'Rename one of them.',
+        related: [{ message: say`${problem.name} is first declared here.`, source: problem.first }],
+        message: say`${capital(term(problem.what))} ${problem.name} is already declared.`,
+        why: say`the first declaration is used, and this one is ignored.`,
+        help: say`Rename one of them.`,
       });
     }
   },

@@ -2,6 +2,7 @@ import { allSteps } from '../../../analysis/locations.ts';
 import { within } from '../../../analysis/within.ts';
 import type { FailEntry, Procedure, Repair } from '../../../model/procedure.ts';
 import { failEntries } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A repair that nothing sends a unit to, or an entry of an `on fail` that follows one with no limit. */
@@ -18,9 +19,9 @@ export const stepUnreachable: Rule = {
       report({
         at: repair.source,
         allow: repair.allow,
-        message: `Nothing sends a unit to ${repair.name}, so it is never done.`,
-        why: 'the test that it was written for cannot use it.',
-        help: 'Name it after “on fail”, or delete the repair.',
+        message: say`Nothing sends a unit to ${repair.name}, so it is never done.`,
+        why: say`the test that it was written for cannot use it.`,
+        help: say`Name it after “on fail”, or delete the repair.`,
       });
     }
     for (const step of allSteps(procedure)) {
@@ -31,9 +32,9 @@ export const stepUnreachable: Rule = {
       report({
         at: step,
         source: next.source,
-        message: `A unit never gets to ${next.repair}.`,
-        why: `${entries[endless]!.repair} comes first and may be tried any number of times.`,
-        help: `Limit the tries, such as ${entries[endless]!.repair} (3 times).`,
+        message: say`A unit never gets to ${next.repair}.`,
+        why: say`${entries[endless]!.repair} comes first and may be tried any number of times.`,
+        help: say`Limit the tries, such as ${entries[endless]!.repair} (3 times).`,
       });
     }
   },

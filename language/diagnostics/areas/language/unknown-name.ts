@@ -1,5 +1,6 @@
 import { either } from '../../../analysis/prose.ts';
 import type { Source } from '../../../model/source.ts';
+import { say, term } from '../../../say/say.ts';
 import { isSlip } from '../../../syntax/nearest.ts';
 import { collectCalls, grouped, placeKey } from '../../calls-of.ts';
 import type { Rule } from '../../rule.ts';
@@ -16,17 +17,19 @@ export const unknownName: Rule<{ source: Source; near: string; safe: boolean }> 
     // Once in each file: a check of one file must show what is wrong in it.
     for (const same of grouped(unknown, ({ what, name }) => `${what}:${name}`)) {
       const { name, what, near, source } = same[0]!;
-      const help = near.length > 0 ? `Did you mean ${either(near)}?` : 'Declare it, or correct the name.';
+      const help = near.length > 0 ? say`Did you mean ${either(near)}?` : say`Declare it, or correct the name.`;
       const [first] = near;
       const [, ...elsewhere] = grouped(same, (problem) => placeKey(problem.source));
       report({
         at: source,
         rootCause: `unknown:${what}:${name}`,
         related: [
-          ...elsewhere.slice(0, 5).map(([other]) => ({ message: `${name} is named here too.`, source: other!.source })),
+          ...elsewhere
+            .slice(0, 5)
+            .map(([other]) => ({ message: say`${name} is named here too.`, source: other!.source })),
           ...collectCalls(same),
         ],
-        message: `No ${what} is called ${name}.`,
+        message: say`No ${either(what.split(/, | or /u).map(term))} is called ${name}.`,
         help,
         data:
           first === undefined
@@ -40,6 +43,6 @@ export const unknownName: Rule<{ source: Source; near: string; safe: boolean }> 
     }
   },
   fix({ source, near, safe }) {
-    return { title: `Write ${near}`, safe, edits: [{ source, text: near }] };
+    return { title: say`Write ${near}`, safe, edits: [{ source, text: near }] };
   },
 };

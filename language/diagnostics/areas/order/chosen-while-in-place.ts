@@ -3,6 +3,7 @@ import { joint } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step, StepObject } from '../../../model/procedure.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A part is chosen, measured or lapped, or its holes are cleaned, while it is in place and a joint is closed over it. */
@@ -44,9 +45,9 @@ export const chosenWhileInPlace: Rule = {
             path,
             since,
             rootCause: inPlaceCause(relations, before, over.part),
-            message: `${object.kind === 'face' ? capital(faceWords(procedure, object.name)) : `The ${partWords(procedure, object.name)}`} is shut in under the ${partWords(procedure, over.part)}.`,
-            why: `nobody can reach it${step.verb === 'clean-holes' ? ', and what the wire pushes in stays in' : ''}.`,
-            help: `Slacken and remove ${over.part}, and whatever is in between, before this step.`,
+            message: say`${object.kind === 'face' ? capital(faceWords(procedure, object.name)) : say`The ${partWords(procedure, object.name)}`} is shut in under the ${partWords(procedure, over.part)}.`,
+            why: say`nobody can reach it${step.verb === 'clean-holes' ? say`, and what the wire pushes in stays in` : ''}.`,
+            help: say`Slacken and remove ${over.part}, and whatever is in between, before this step.`,
           });
         }
       }),

@@ -5,6 +5,7 @@ import type { AbstractState } from '../../../analysis/state.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Part } from '../../../model/family.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
+import { type Said, say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A part that is not in the kit was discarded, and the unit is built up over its place, or leaves, without a new one. */
@@ -25,16 +26,16 @@ export const discardedAndNotRenewed: Rule = {
         procedure,
         parts.map((part) => part.name),
       );
-      const [were, them] = parts.length > 1 ? ['were', 'them'] : ['was', 'it'];
+      const [were, them] = parts.length > 1 ? [say`were`, say`them`] : [say`was`, say`it`];
       const names = [...new Set(parts.map((part) => part.base))].join(', ');
       return {
         since,
         // The same cause as a part that is left out; this report says more.
         rootCause: `missing:${parts[0]!.name}:${since}`,
-        said: (when: string): Statement => ({
-          message: `The ${words} ${were} discarded, and there is no new one ${when}.`,
-          why: `${parts.length > 1 ? 'they do' : 'it does'} not come in the kit, and the unit would be built without ${them}.`,
-          help: `Write “renew ${names}” and fit ${them} first. If the old ${parts.length > 1 ? 'ones are' : 'one is'} good, write remove instead of discard.`,
+        said: (when: Said): Statement => ({
+          message: say`The ${words} ${were} discarded, and there is no new one ${when}.`,
+          why: say`${parts.length > 1 ? say`they do` : say`it does`} not come in the kit, and the unit would be built without ${them}.`,
+          help: say`Write “renew ${names}” and fit ${them} first. If the old ${parts.length > 1 ? say`ones are` : say`one is`} good, write remove instead of discard.`,
         }),
       };
     };
@@ -60,7 +61,9 @@ export const discardedAndNotRenewed: Rule = {
             source: object.source,
             path,
             ...rest,
-            ...said(`when the ${partsWords(procedure, [object.name])} goes over ${lost.length > 1 ? 'them' : 'it'}`),
+            ...said(
+              say`when the ${partsWords(procedure, [object.name])} goes over ${lost.length > 1 ? say`them` : say`it`}`,
+            ),
           });
         }
       }),
@@ -68,7 +71,7 @@ export const discardedAndNotRenewed: Rule = {
         for (const part of procedure.family.parts) {
           if (!isLost(part, state)) continue;
           const { said, ...rest } = of([part], state);
-          report({ at: last ?? block.source, path, allow: part.allow, ...rest, ...said('at the end') });
+          report({ at: last ?? block.source, path, allow: part.allow, ...rest, ...said(say`at the end`) });
         }
       },
     };

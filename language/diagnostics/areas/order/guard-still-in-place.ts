@@ -2,6 +2,7 @@ import { inPlaceCause } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { faceWords, partWords } from '../../../analysis/prose.ts';
 import type { Source } from '../../../model/source.ts';
+import { say } from '../../../say/say.ts';
 import { stepBefore } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
 
@@ -24,15 +25,15 @@ export const guardStillInPlace: Rule<{ remove: string; source: Source }> = {
           path,
           since: before.since(cell),
           rootCause: inPlaceCause(relations, before, object.name),
-          message: `The ${partWords(procedure, object.name)} is still in its own place when it has to guard ${step.objects[0] === undefined ? 'a face' : faceWords(procedure, step.objects[0].name)}.`,
-          why: 'it cannot be in two places, and the face is not bare yet.',
-          help: `Write “remove ${base}” before this step, with the parts under it.`,
+          message: say`The ${partWords(procedure, object.name)} is still in its own place when it has to guard ${step.objects[0] === undefined ? say`a face` : faceWords(procedure, step.objects[0].name)}.`,
+          why: say`it cannot be in two places, and the face is not bare yet.`,
+          help: say`Write “remove ${base}” before this step, with the parts under it.`,
           data: step.call === null ? { remove: `remove ${base}`, source: step.source } : undefined,
         });
       }
     }),
   }),
   fix({ remove, source }) {
-    return { title: 'Take it off first', safe: false, edits: [stepBefore(source, remove)] };
+    return { title: say`Take it off first`, safe: false, edits: [stepBefore(source, remove)] };
   },
 };

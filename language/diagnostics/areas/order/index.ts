@@ -1,10 +1,13 @@
 import type { AnyRule } from '../../rule.ts';
+import { cannotReachTheLock } from './cannot-reach-the-lock.ts';
 import { chosenWhileInPlace } from './chosen-while-in-place.ts';
 import { discardedAndNotRenewed } from './discarded-and-not-renewed.ts';
 import { guardStillInPlace } from './guard-still-in-place.ts';
 import { jointNotSlackened } from './joint-not-slackened.ts';
 import { jointSlackenedThenLeft } from './joint-slackened-then-left.ts';
 import { leftHandTight } from './left-hand-tight.ts';
+import { linedUpTooLate } from './lined-up-too-late.ts';
+import { markWornAway } from './mark-worn-away.ts';
 import { marksNotLinedUp } from './marks-not-lined-up.ts';
 import { needleNotLoaded } from './needle-not-loaded.ts';
 import { newPartNotWashed } from './new-part-not-washed.ts';
@@ -19,11 +22,16 @@ import { partLeftOut } from './part-left-out.ts';
 import { partNotLocated } from './part-not-located.ts';
 import { partStillHeld } from './part-still-held.ts';
 import { readingBeforeLock } from './reading-before-lock.ts';
+import { runDry } from './run-dry.ts';
 import { setWhileLocked } from './set-while-locked.ts';
 import { settingNotLocked } from './setting-not-locked.ts';
+import { springLetFly } from './spring-let-fly.ts';
 import { springNotBackedOff } from './spring-not-backed-off.ts';
 import { stillClamped } from './still-clamped.ts';
+import { stretchedBoltReused } from './stretched-bolt-reused.ts';
+import { threadsDry } from './threads-dry.ts';
 import { torqueOutOfOrder } from './torque-out-of-order.ts';
+import { unclampedAnother } from './unclamped-another.ts';
 import { unionLeftHandTight } from './union-left-hand-tight.ts';
 import { wayNotClear } from './way-not-clear.ts';
 
@@ -58,4 +66,12 @@ export const order: readonly AnyRule[] = [
   noTighteningPattern,
   notCheckedFree,
   wayNotClear,
+  threadsDry,
+  runDry,
+  linedUpTooLate,
+  cannotReachTheLock,
+  unclampedAnother,
+  markWornAway,
+  springLetFly,
+  stretchedBoltReused,
 ];

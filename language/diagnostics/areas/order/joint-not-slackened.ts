@@ -1,6 +1,7 @@
 import { joint, place } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import type { Source } from '../../../model/source.ts';
+import { say } from '../../../say/say.ts';
 import { stepBefore } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
 
@@ -29,15 +30,15 @@ export const jointNotSlackened: Rule<{ part: string; source: Source }> = {
           path,
           since: before.since(cell),
           rootCause: `tight:${object.name}:${before.since(cell)}`,
-          message: `The ${partWords(graph.procedure, object.name)} is still tight when it is taken off.`,
-          why: 'breaking a joint loose takes its own step, with the unit held and the tool for it named.',
-          help: `Write “slacken ${object.name}” first, while the unit is held.`,
+          message: say`The ${partWords(graph.procedure, object.name)} is still tight when it is taken off.`,
+          why: say`breaking a joint loose takes its own step, with the unit held and the tool for it named.`,
+          help: say`Write “slacken ${object.name}” first, while the unit is held.`,
           data: step.call === null ? { part: object.name, source: step.source } : undefined,
         });
       }
     }),
   }),
   fix({ part, source }) {
-    return { title: `Slacken ${part} first`, safe: true, edits: [stepBefore(source, `slacken ${part}`)] };
+    return { title: say`Slacken ${part} first`, safe: true, edits: [stepBefore(source, `slacken ${part}`)] };
   },
 };

@@ -3,6 +3,7 @@ import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Source } from '../../../model/source.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
 import type { Verb } from '../../../model/verbs.ts';
+import { say } from '../../../say/say.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -20,8 +21,8 @@ export const marksNotLinedUp: Rule<{ source: Source }> = {
       const [linedUp, fitted] = [named('line-up'), named('fit')];
       for (const step of block.steps) {
         if (!closesUp(step)) continue;
-        // `with marks aligned` applies to the whole step; the author's own text may say it too.
-        if (step.text !== null || step.objects.some((object) => object.marksAligned)) continue;
+        // `with marks aligned` applies to the whole step.
+        if (step.objects.some((object) => object.marksAligned)) continue;
         for (const object of namedIn(step)) {
           const part = procedure.family.parts.find((other) => other.name === object.name)!;
           if (part.marks === null || linedUp.includes(part.name)) continue;
@@ -31,9 +32,9 @@ export const marksNotLinedUp: Rule<{ source: Source }> = {
             at: step,
             source: object.source,
             rootCause: `marks:${writtenAt(step)}:${part.base}`,
-            message: `The ${lower(part.title)} has marks (${part.marks}), but this step does not line them up.`,
-            why: 'it goes on in the wrong position as easily as in the right one.',
-            help: 'Write “with marks aligned”.',
+            message: say`The ${lower(part.title)} has marks (${part.marks}), but this step does not line them up.`,
+            why: say`it goes on in the wrong position as easily as in the right one.`,
+            help: say`Write “with marks aligned”.`,
             data: step.call === null ? { source: step.objects.at(-1)!.source } : undefined,
           });
         }
@@ -41,6 +42,6 @@ export const marksNotLinedUp: Rule<{ source: Source }> = {
     }
   },
   fix({ source }) {
-    return { title: 'Line the marks up', safe: true, edits: [behind(source, ' with marks aligned')] };
+    return { title: say`Line the marks up`, safe: true, edits: [behind(source, ' with marks aligned')] };
   },
 };

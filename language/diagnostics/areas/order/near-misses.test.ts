@@ -262,8 +262,8 @@ stage build at build {
     expect(inExample(cover('on cover holds cover for each cylinder 1..3', torque))).toEqual([]);
     expect(inExample(cover(six, torque.replace('bolt', 'bolt 3')))).toEqual([]);
     expect(inExample(cover(six, `${torque} in cross pattern`))).toEqual([]);
-    expect(inExample(cover(six, `${torque} "From the middle out"`))).toEqual([]);
-    expect(inExample(cover(six, `${torque}  note "Left and right in turn"`))).toEqual([]);
+    expect(inExample(cover(six, `${torque} in "from the middle out"`))).toEqual([]);
+    expect(inExample(cover(six, `${torque}  note "Left and right in turn"`))).toEqual(['1.2 no-tightening-pattern']);
   });
 });
 
@@ -273,11 +273,11 @@ describe('marks-not-lined-up. Not:', () => {
   const repairs = (text: string) =>
     text.replace('fit shim, spring, seat,', 'fit shim, spring, seat with marks aligned\n fit');
 
-  it('lined up in its own step, in words, or for trial', () => {
+  it('lined up in its own step or for trial; words beside it do not count', () => {
     const told = (put: string) => found(procedureWith({ family, build: build(put), repairs }));
     expect(told('fit shim, spring, seat, spacer')).toEqual(['6.5 marks-not-lined-up']);
     expect(told('fit shim, spring, seat with marks aligned\n fit spacer')).toEqual([]);
-    expect(told('fit shim, spring, seat "Flat to the inlet"\n fit spacer')).toEqual([]);
+    expect(told('fit shim, spring, seat "Flat to the inlet"\n fit spacer')).toEqual(['6.5 marks-not-lined-up']);
     expect(told('fit shim, spring, seat\n line-up seat\n fit spacer')).toEqual([]);
     expect(
       told(

@@ -2,6 +2,7 @@ import { listed, lower } from '../../../analysis/prose.ts';
 import { Relations, restsOn } from '../../../analysis/relations.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Family, Part } from '../../../model/family.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /**
@@ -68,20 +69,20 @@ function supportsOf(part: Part, relations: Relations): Set<string> {
 }
 
 function loadsNothing(family: Family, shim: Part, stack: readonly Part[]): Statement {
-  const [bear, them] = stack.length > 1 ? ['bear', 'them'] : ['bears', 'it'];
+  const [bear, them] = stack.length > 1 ? [say`bear`, say`them`] : [say`bears`, say`it`];
   // What a spring most likely loads: a part that is matched to the one that it lies in.
   const needle = family.parts.find((part) => part.in.some((outer) => part.matchedTo.includes(outer)));
   return {
-    message: `The ${listed(stack.map((part) => lower(part.title)))} on the ${lower(shim.title)} ${bear} on nothing, and nothing holds ${them}.`,
-    why: `the spring would load nothing, and a unit closed without ${them} would go unnoticed.`,
-    help: `At part ${stack.at(-1)!.base}, write what it presses on${needle === undefined ? '' : `, such as “bears on ${needle.base}”`}.`,
+    message: say`The ${listed(stack.map((part) => lower(part.title)))} on the ${lower(shim.title)} ${bear} on nothing, and nothing holds ${them}.`,
+    why: say`the spring would load nothing, and a unit closed without ${them} would go unnoticed.`,
+    help: say`At part ${stack.at(-1)!.base}, write what it presses on${needle === undefined ? '' : say`, such as “bears on ${needle.base}”`}.`,
   };
 }
 
 function setsNothing(shim: Part): Statement {
   return {
-    message: `The ${lower(shim.title)} bears on nothing, and nothing holds it.`,
-    why: 'it would set nothing, and a unit closed without it would go unnoticed.',
-    help: `At part ${shim.base}, write “bears on” and the part that it comes up against.`,
+    message: say`The ${lower(shim.title)} bears on nothing, and nothing holds it.`,
+    why: say`it would set nothing, and a unit closed without it would go unnoticed.`,
+    help: say`At part ${shim.base}, write “bears on” and the part that it comes up against.`,
   };
 }

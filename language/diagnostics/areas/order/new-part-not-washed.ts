@@ -3,6 +3,7 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Source } from '../../../model/source.ts';
 import { closesUp, namedIn, own } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { stepBefore } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
 
@@ -42,9 +43,9 @@ export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
           path,
           since,
           rootCause: `dirty:${since}`,
-          message: `The new ${partsWords(procedure, names)} ${names.length > 1 ? 'go' : 'goes'} in with the preservative still on.`,
-          why: 'it gums up lapped fits and holds grit.',
-          help: `Write “rinse ${bases}${oil === undefined ? '' : ` in ${oil.name}`}” before this step, or “ready to fit” if ${names.length > 1 ? 'they come' : 'it comes'} clean in a bag.`,
+          message: say`The new ${partsWords(procedure, names)} ${names.length > 1 ? say`go` : say`goes`} in with the preservative still on.`,
+          why: say`it gums up lapped fits and holds grit.`,
+          help: say`Write “rinse ${bases}${oil === undefined ? '' : say` in ${oil.name}`}” before this step, or “ready to fit” if ${names.length > 1 ? say`they come` : say`it comes`} clean in a bag.`,
           data:
             step.call === null && oil !== undefined
               ? { rinse: `rinse ${bases} in ${oil.name}`, source: step.source }
@@ -54,6 +55,6 @@ export const newPartNotWashed: Rule<{ rinse: string; source: Source }> = {
     }),
   }),
   fix({ rinse, source }) {
-    return { title: 'Rinse it first', safe: false, edits: [stepBefore(source, rinse)] };
+    return { title: say`Rinse it first`, safe: false, edits: [stepBefore(source, rinse)] };
   },
 };

@@ -4,6 +4,7 @@ import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Part } from '../../../model/family.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
+import { say } from '../../../say/say.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -19,16 +20,16 @@ export const noTighteningPattern: Rule<{ source: Source }> = {
   procedure(procedure, report) {
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       for (const step of block.steps) {
-        if (step.verb !== 'torque' || step.pattern || step.text !== null || step.note !== null) continue;
+        if (step.verb !== 'torque' || step.pattern || step.wordsAfter.includes('in')) continue;
         for (const [pressed, count] of fastenersByPart(procedure, step)) {
           if (count < manyFasteners) continue;
           const { title } = procedure.family.parts.find((part) => part.name === pressed)!;
           report({
             at: step,
             rootCause: `pattern:${writtenAt(step)}:${pressed}`,
-            message: `${count} fasteners hold the ${lower(title)} down, but nothing says in which order they are torqued.`,
-            why: 'tightened on one side first, it tilts, warps and leaks on the other side.',
-            help: 'Write “in cross pattern”, or the order in quotes.',
+            message: say`${count} fasteners hold the ${lower(title)} down, but nothing says in which order they are torqued.`,
+            why: say`tightened on one side first, it tilts, warps and leaks on the other side.`,
+            help: say`Write “in cross pattern”, or the order in words: in "…".`,
             data: step.call === null ? { source: step.objects.at(-1)!.source } : undefined,
           });
         }
@@ -36,7 +37,7 @@ export const noTighteningPattern: Rule<{ source: Source }> = {
     }
   },
   fix({ source }) {
-    return { title: 'Torque in cross pattern', safe: false, edits: [behind(source, ' in cross pattern')] };
+    return { title: say`Torque in cross pattern`, safe: false, edits: [behind(source, ' in cross pattern')] };
   },
 };
 

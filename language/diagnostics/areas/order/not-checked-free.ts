@@ -5,10 +5,13 @@ import { partWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { own } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingAfter, type StepFix } from '../../step-fixes.ts';
 
 /** A part that must move freely is not checked for that after the last joint over it was tightened. */
-export const notCheckedFree: Rule = {
+export const notCheckedFree: Rule<StepFix> = {
   code: 'not-checked-free',
   severity: 'error',
   since: '0.2.0',
@@ -24,8 +27,8 @@ export const notCheckedFree: Rule = {
       const check = felt.find((step) => step.objects.some((object) => object.name === name));
       const joint = shut?.objects[0]?.name;
       return path.repair === null || check === undefined || joint === undefined
-        ? `After this, write “check ${base} ${moves} "…"” with how it should feel.`
-        : `Write “proves through ${joint}” in the check at ${check.number}, so that the unit goes back to it, or check the part here.`;
+        ? say`After this, write “check ${base} ${moves!} "…"” with how it should feel.`
+        : say`Write “proves through ${joint}” in the check at ${check.number}, so that the unit goes back to it, or check the part here.`;
     };
     return {
       looksAround: true,
@@ -47,12 +50,17 @@ export const notCheckedFree: Rule = {
             path,
             allow: part.allow,
             rootCause: `moves:${name}:${'verb' in at ? writtenAt(at) : since}`,
-            message: `The ${partWords(procedure, name)} must move freely, but no step after this checks whether it does.`,
-            why: 'a tightened joint can bind it, and then it sticks on the engine.',
-            help: `${help(name, shut?.kind === 'step' ? shut.step : null, path)}`,
+            message: say`The ${partWords(procedure, name)} must move freely, but no step after this checks whether it does.`,
+            why: say`a tightened joint can bind it, and then it sticks on the engine.`,
+            data:
+              'verb' in at && path.repair === null
+                ? missingAfter(at, `check ${part.base} ${part.moves} ${blank}`)
+                : undefined,
+            help: help(name, shut?.kind === 'step' ? shut.step : null, path),
           });
         }
       },
     };
   },
+  fix: fixStep,
 };

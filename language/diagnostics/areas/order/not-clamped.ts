@@ -1,6 +1,7 @@
 import { flag, port } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { Block, Step, StepOf } from '../../../model/procedure.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixSteps, missingBefore, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -24,12 +25,12 @@ export const notClamped: Rule<readonly StepFix[]> = {
         path,
         since,
         rootCause: `not-clamped:${since}`,
-        message: `Nothing holds the unit while the ${partsWords(
+        message: say`Nothing holds the unit while the ${partsWords(
           graph.procedure,
           step.objects.map((object) => object.name),
-        )} is ${step.verb === 'slacken' ? 'broken loose' : 'tightened'}.`,
-        why: `${step.verb === 'slacken' ? 'it turns in the hand, and the wrench slips' : 'it turns in the hand, and the torque is not what the wrench shows'}.`,
-        help: 'Clamp it first, or write “held by "…"” in this step.',
+        )} is ${step.verb === 'slacken' ? say`broken loose` : say`tightened`}.`,
+        why: say`${step.verb === 'slacken' ? say`it turns in the hand, and the wrench slips` : say`it turns in the hand, and the torque is not what the wrench shows`}.`,
+        help: say`Clamp it first, or write “held by "…"” in this step.`,
         data: fixOf(step, block),
       });
     }),

@@ -2,6 +2,7 @@ import { builtUpsideDown } from '../../../analysis/assembly.ts';
 import { missingFor } from '../../../analysis/order.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** Fitted before the part that it rests on. Within one step parts go together in an order that works. */
@@ -26,9 +27,9 @@ export const nothingToFitOn: Rule = {
           path,
           rootCause: `missing:${missing[0]}:${before.since(before.part(missing[0]!).place)}`,
           since: before.since(before.part(missing[0]!).place),
-          message: `The ${partWords(graph.procedure, object.name)} goes on the ${partsWords(graph.procedure, missing)}, which ${missing.length > 1 ? 'are' : 'is'} not in place yet.`,
-          why: 'there is nothing to fit it on, and the bench hand stops or guesses what is missing.',
-          help: `Fit ${missing.length > 1 ? 'those' : 'that'} first, or in the same step.`,
+          message: say`The ${partWords(graph.procedure, object.name)} goes on the ${partsWords(graph.procedure, missing)}, which ${missing.length > 1 ? say`are` : say`is`} not in place yet.`,
+          why: say`there is nothing to fit it on, and the bench hand stops or guesses what is missing.`,
+          help: say`Fit ${missing.length > 1 ? say`those` : say`that`} first, or in the same step.`,
         });
       }
     }),

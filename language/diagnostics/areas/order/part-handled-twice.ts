@@ -3,6 +3,7 @@ import { joint, place } from '../../../analysis/locations.ts';
 import { bareFaces } from '../../../analysis/openings.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** Taken off while it is off, fitted while it is in place, or run down while it is torqued. */
@@ -38,7 +39,7 @@ export const partHandledTwice: Rule = {
         step.verb === 'run-down' ? layout.joints.get(first.name)! : before.part(first.name).place,
       );
       const already =
-        step.verb === 'run-down' ? 'tight or run down' : off || step.verb === 'slacken' ? 'off' : 'in place';
+        step.verb === 'run-down' ? say`tight or run down` : off || step.verb === 'slacken' ? say`off` : say`in place`;
       report({
         at: step,
         source: first.source,
@@ -51,12 +52,12 @@ export const partHandledTwice: Rule = {
           (step.verb === 'fit' ? inPlaceCause(relations, before, first.name) : null) ??
           // Run down while it is tight: what is loose afterwards is the same mistake.
           (step.verb === 'run-down' ? `loose:${first.name}:${at}` : `twice:${step.number}`),
-        message: `The ${partsWords(
+        message: say`The ${partsWords(
           graph.procedure,
           twice.map((object) => object.name),
-        )} ${twice.length > 1 ? 'are' : 'is'} already ${already}.`,
-        why: 'the bench hand looks for what is not there, and wonders which step was left out.',
-        help: `${step.verb === 'run-down' ? 'Slacken it first' : 'Delete this'}, or add the missing step in between.`,
+        )} ${twice.length > 1 ? say`are` : say`is`} already ${already}.`,
+        why: say`the bench hand looks for what is not there, and wonders which step was left out.`,
+        help: say`${step.verb === 'run-down' ? say`Slacken it first` : say`Delete this`}, or add the missing step in between.`,
       });
 
       /** A part in its sub-assembly is taken out of it by name, unless the whole sub-assembly is taken off again. */

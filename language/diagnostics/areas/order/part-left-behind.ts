@@ -2,13 +2,15 @@ import { place } from '../../../analysis/locations.ts';
 import { partsWords, stationWords } from '../../../analysis/prose.ts';
 import type { StepObject } from '../../../model/procedure.ts';
 import { namedIn, own } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /**
  * A part was sent or kept somewhere, no step names it there or brings it back, and it is fitted at another station. A
  * tray kept where the unit never goes is a store: a part is fetched from there when it is needed.
  */
-export const partLeftBehind: Rule = {
+export const partLeftBehind: Rule<StepFix> = {
   code: 'part-left-behind',
   severity: 'warning',
   since: '0.2.0',
@@ -40,7 +42,8 @@ export const partLeftBehind: Rule = {
         }
         for (const [since, { objects, there }] of bySince) {
           const names = objects.map((object) => object.name);
-          const [are, they, them] = names.length > 1 ? ['are', 'they are', 'them'] : ['is', 'it is', 'it'];
+          const [are, they, them] =
+            names.length > 1 ? [say`are`, say`they are`, say`them`] : [say`is`, say`it is`, say`it`];
           const bases = [...new Set(names.map((name) => relations.part(name).base))].join(', ');
           report({
             at: step,
@@ -48,12 +51,14 @@ export const partLeftBehind: Rule = {
             path,
             since,
             rootCause: `behind:${since}`,
-            message: `The ${partsWords(procedure, names)} ${are} at ${stationWords(procedure, there)} when ${they} fitted at ${stationWords(procedure, here)}, and no step brings ${them} over.`,
-            why: 'the bench hand reaches into an empty tray.',
-            help: `Write “send ${bases} to ${here}” after the work on ${them} is done.`,
+            message: say`The ${partsWords(procedure, names)} ${are} at ${stationWords(procedure, there)} when ${they} fitted at ${stationWords(procedure, here)}, and no step brings ${them} over.`,
+            why: say`the bench hand reaches into an empty tray.`,
+            help: say`Write “send ${bases} to ${here}” after the work on ${them} is done.`,
+            data: missingBefore(step, `send ${bases} to ${here}`),
           });
         }
       }),
     };
   },
+  fix: fixStep,
 };

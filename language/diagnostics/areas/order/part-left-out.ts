@@ -2,6 +2,7 @@ import { variantParts } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
 import type { Part } from '../../../model/family.ts';
+import { type Said, say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** Missing at the end, or when a joint that closes over it is run down. */
@@ -29,9 +30,9 @@ export const partLeftOut: Rule = {
             path,
             rootCause: `missing:${missing[0]}:${before.since(before.part(missing[0]!).place)}`,
             since: before.since(before.part(missing[0]!).place),
-            message: `The ${partsWords(procedure, missing)} ${missing.length > 1 ? 'are' : 'is'} not in place when the ${partWords(procedure, object.name)} closes over ${missing.length > 1 ? 'them' : 'it'}.`,
-            why: `the unit would be built without ${missing.length > 1 ? 'them' : 'it'}.`,
-            help: `Fit ${missing.length > 1 ? 'them' : 'it'} before this step.`,
+            message: say`The ${partsWords(procedure, missing)} ${missing.length > 1 ? say`are` : say`is`} not in place when the ${partWords(procedure, object.name)} closes over ${missing.length > 1 ? say`them` : say`it`}.`,
+            why: say`the unit would be built without ${missing.length > 1 ? say`them` : say`it`}.`,
+            help: say`Fit ${missing.length > 1 ? say`them` : say`it`} before this step.`,
           });
         }
       }),
@@ -50,19 +51,19 @@ export const partLeftOut: Rule = {
             allow: parts.flatMap((part) => part.allow),
             rootCause: `missing:${first.name}:${since(first)}`,
             since: since(first),
-            message: `At the end the ${partsWords(
+            message: say`At the end the ${partsWords(
               procedure,
               parts.map(({ name }) => name),
-            )} ${several ? 'are' : 'is'} ${standsAs(first)}.`,
-            why: `the unit would leave without ${several ? 'them' : 'it'}.`,
-            help: `${several ? 'Fit them, or write “supplied loose” at these parts' : 'Fit it, or write “supplied loose” at the part'} in the family.`,
+            )} ${several ? say`are` : say`is`} ${standsAs(first)}.`,
+            why: say`the unit would leave without ${several ? say`them` : say`it`}.`,
+            help: say`${several ? say`Fit them, or write “supplied loose” at these parts` : say`Fit it, or write “supplied loose” at the part`} in the family.`,
           });
         }
 
-        function standsAs({ name }: Part): string {
+        function standsAs({ name }: Part): Said {
           const cell = state.part(name).place;
-          if (state.may(cell, place.trial)) return 'in place for trial only';
-          return state.may(cell, place.guard) ? 'on as a guard only' : 'not in place';
+          if (state.may(cell, place.trial)) return say`in place for trial only`;
+          return state.may(cell, place.guard) ? say`on as a guard only` : say`not in place`;
         }
       },
     };

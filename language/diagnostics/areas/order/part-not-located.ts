@@ -2,6 +2,7 @@ import { lower } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Source } from '../../../model/source.ts';
 import { namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -22,9 +23,9 @@ export const partNotLocated: Rule<{ source: Source }> = {
             at: step,
             source: object.source,
             rootCause: `located:${writtenAt(step)}:${object.name}`,
-            message: `The ${lower(part.title)} is located by ${part.locatedBy}, but this step does not say so.`,
-            why: 'forced on out of position, it shears a dowel or gets torqued crooked.',
-            help: `Write “${part.base} located”.`,
+            message: say`The ${lower(part.title)} is located by ${part.locatedBy}, but this step does not say so.`,
+            why: say`forced on out of position, it shears a dowel or gets torqued crooked.`,
+            help: say`Write “${part.base} located”.`,
             data: step.call === null ? { source: object.source } : undefined,
           });
         }
@@ -32,6 +33,6 @@ export const partNotLocated: Rule<{ source: Source }> = {
     }
   },
   fix({ source }) {
-    return { title: 'Say that it is located', safe: true, edits: [behind(source, ' located')] };
+    return { title: say`Say that it is located`, safe: true, edits: [behind(source, ' located')] };
   },
 };

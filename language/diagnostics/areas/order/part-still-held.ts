@@ -3,6 +3,7 @@ import { place } from '../../../analysis/locations.ts';
 import { blockersOf } from '../../../analysis/order.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
 import { namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** Taken off while something that lies on it or holds it is in place. A list in one step comes apart in any order. */
@@ -26,9 +27,9 @@ export const partStillHeld: Rule = {
           path,
           rootCause: inPlaceCause(relations, before, blockers[0]!),
           since: before.since(before.part(blockers[0]!).place),
-          message: `The ${partWords(procedure, name)} cannot come off yet.`,
-          why: `the ${partsWords(procedure, blockers)} ${blockers.length > 1 ? 'are' : 'is'} still in place over it.`,
-          help: `Take ${blockers.length > 1 ? 'those' : 'that'} off first, or in the same step.`,
+          message: say`The ${partWords(procedure, name)} cannot come off yet.`,
+          why: say`the ${partsWords(procedure, blockers)} ${blockers.length > 1 ? say`are` : say`is`} still in place over it.`,
+          help: say`Take ${blockers.length > 1 ? say`those` : say`that`} off first, or in the same step.`,
         });
       }
     }),

@@ -1,6 +1,7 @@
 import { joint } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
@@ -26,9 +27,9 @@ export const setWhileLocked: Rule<StepFix> = {
           path,
           since: before.since(cell),
           rootCause: `lock-tight:${lock}:${writtenAt(step)}`,
-          message: `The ${partWords(procedure, lock)} is still tight when the ${partWords(procedure, object.name)} is turned.`,
-          why: 'it does not turn, or its thread or slot gives way.',
-          help: `Write “slacken ${lock}” before this step, with the pressure off.`,
+          message: say`The ${partWords(procedure, lock)} is still tight when the ${partWords(procedure, object.name)} is turned.`,
+          why: say`it does not turn, or its thread or slot gives way.`,
+          help: say`Write “slacken ${lock}” before this step, with the pressure off.`,
           data: missingBefore(step, `slacken ${lock}`),
         });
       }

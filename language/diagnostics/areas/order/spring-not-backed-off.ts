@@ -3,6 +3,7 @@ import { partsWords, partWords } from '../../../analysis/prose.ts';
 import { type Relations, restsOn } from '../../../analysis/relations.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Source } from '../../../model/source.ts';
+import { say } from '../../../say/say.ts';
 import { stepBefore } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
 
@@ -44,9 +45,9 @@ export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
               path,
               since,
               rootCause: `load:${adjuster}:${writtenAt(step)}`,
-              message: `The ${partWords(procedure, adjuster)} still loads the ${partsWords(procedure, pressed)} when the ${partWords(procedure, object.name)} is ${step.verb === 'slacken' ? 'slackened' : 'torqued'}.`,
-              why: `${step.verb === 'slacken' ? 'the spring pushes it aside down to the last thread' : 'it cannot sit square under that load while the joint is tightened'}, and it bends.`,
-              help: `Write “back-off ${relations.part(adjuster).base}” before this step.`,
+              message: say`The ${partWords(procedure, adjuster)} still loads the ${partsWords(procedure, pressed)} when the ${partWords(procedure, object.name)} is ${step.verb === 'slacken' ? say`slackened` : say`torqued`}.`,
+              why: say`${step.verb === 'slacken' ? say`the spring pushes it aside down to the last thread` : say`it cannot sit square under that load while the joint is tightened`}, and it bends.`,
+              help: say`Write “back-off ${relations.part(adjuster).base}” before this step.`,
               data:
                 step.call === null && isSet(adjuster)
                   ? { backOff: `back-off ${relations.part(adjuster).base}`, source: step.source }
@@ -58,7 +59,7 @@ export const springNotBackedOff: Rule<{ backOff: string; source: Source }> = {
     };
   },
   fix({ backOff, source }) {
-    return { title: 'Back the adjuster off first', safe: true, edits: [stepBefore(source, backOff)] };
+    return { title: say`Back the adjuster off first`, safe: true, edits: [stepBefore(source, backOff)] };
   },
 };
 

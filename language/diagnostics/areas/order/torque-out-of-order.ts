@@ -1,6 +1,7 @@
 import { variantParts } from '../../../analysis/assembly.ts';
 import { joint, place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
@@ -26,9 +27,9 @@ export const torqueOutOfOrder: Rule<StepFix> = {
               path,
               since: before.since(cell),
               rootCause: `apart:${object.name}:${before.since(cell)}`,
-              message: `The ${name} is torqued before it is run down by hand.`,
-              why: 'a crossed thread would go unnoticed.',
-              help: 'Run it down first.',
+              message: say`The ${name} is torqued before it is run down by hand.`,
+              why: say`a crossed thread would go unnoticed.`,
+              help: say`Run it down first.`,
               data: missingBefore(step, `run-down ${object.name}`),
             });
             continue;
@@ -44,9 +45,9 @@ export const torqueOutOfOrder: Rule<StepFix> = {
             path,
             since: before.since(before.part(missing[0]!).place),
             rootCause: `missing:${missing[0]}:${before.since(before.part(missing[0]!).place)}`,
-            message: `The ${name} is torqued while the ${partsWords(procedure, missing)} inside ${missing.length > 1 ? 'are' : 'is'} not in place.`,
-            why: 'the unit is closed without what belongs inside.',
-            help: `Fit ${missing.length > 1 ? 'them' : 'it'} first.`,
+            message: say`The ${name} is torqued while the ${partsWords(procedure, missing)} inside ${missing.length > 1 ? say`are` : say`is`} not in place.`,
+            why: say`the unit is closed without what belongs inside.`,
+            help: say`Fit ${missing.length > 1 ? say`them` : say`it`} first.`,
           });
         }
       }),

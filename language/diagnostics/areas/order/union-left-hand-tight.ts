@@ -1,12 +1,14 @@
 import { isLock, loose, loosened, readsUnderPressure } from '../../../analysis/loose.ts';
 import { listed, partWords } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingTorque, type StepFix } from '../../step-fixes.ts';
 
 /**
  * A union or connector, which is a joint whose part carries a port, is only hand-tight when pressure comes on. It may
  * close over nothing, so that no test proves through it.
  */
-export const unionLeftHandTight: Rule = {
+export const unionLeftHandTight: Rule<StepFix> = {
   code: 'union-left-hand-tight',
   severity: 'error',
   since: '0.2.0',
@@ -24,11 +26,13 @@ export const unionLeftHandTight: Rule = {
           path,
           since,
           rootCause: cause,
-          message: `The ${partWords(graph.procedure, joint.part)} carries port ${listed(ports)}, but is only hand-tight when pressure comes on.`,
-          why: 'it leaks at its thread, and the leak is blamed on the unit.',
-          help: `Torque ${joint.part} before this step.`,
+          message: say`The ${partWords(graph.procedure, joint.part)} carries port ${listed(ports)}, but is only hand-tight when pressure comes on.`,
+          why: say`it leaks at its thread, and the leak is blamed on the unit.`,
+          help: say`Torque ${joint.part} before this step.`,
+          data: missingTorque(flow, since, joint.part),
         });
       }
     }),
   }),
+  fix: fixStep,
 };

@@ -3,10 +3,13 @@ import { guard, place } from '../../../analysis/locations.ts';
 import { capital, faceWords, partsWords, partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import { namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** Fitted under something that is already on: a closed joint, the part that its stack presses on, a guard. */
-export const wayNotClear: Rule = {
+export const wayNotClear: Rule<StepFix> = {
   code: 'way-not-clear',
   severity: 'error',
   since: '0.1.0',
@@ -35,9 +38,9 @@ export const wayNotClear: Rule = {
             path,
             since,
             rootCause: `barred:${barring[0]}:${since}`,
-            message: `The ${partWords(procedure, object.name)} goes under the ${partsWords(procedure, barring)}, which ${barring.length > 1 ? 'are' : 'is'} already on.`,
-            why: `it cannot get past ${barring.length > 1 ? 'them' : 'it'}, and a hand that forces it scores both parts.`,
-            help: `Fit it earlier, or take ${barring.length > 1 ? 'those' : 'that'} off first.`,
+            message: say`The ${partWords(procedure, object.name)} goes under the ${partsWords(procedure, barring)}, which ${barring.length > 1 ? say`are` : say`is`} already on.`,
+            why: say`it cannot get past ${barring.length > 1 ? say`them` : say`it`}, and a hand that forces it scores both parts.`,
+            help: say`Fit it earlier, or take ${barring.length > 1 ? say`those` : say`that`} off first.`,
           });
         }
         // A guard covers its face and the bore behind it: what its joint closes over does not get past it either.
@@ -59,12 +62,14 @@ export const wayNotClear: Rule = {
             path,
             since,
             rootCause: `guard-on:${met}:${since}`,
-            message: `${capital(faceWords(procedure, met))} still has its guard on when the ${partWords(procedure, object.name)} goes in.`,
-            why: 'the guard is in the way, or is built in.',
-            help: `Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} first.`,
+            message: say`${capital(faceWords(procedure, met))} still has its guard on when the ${partWords(procedure, object.name)} goes in.`,
+            why: say`the guard is in the way, or is built in.`,
+            help: say`Remove the ${partWords(procedure, relations.face(met).guardedBy ?? '')} first.`,
+            data: missingBefore(step, `remove ${relations.face(met).guardedBy ?? blank}`),
           });
         }
       }
     }),
   }),
+  fix: fixStep,
 };

@@ -4,17 +4,25 @@ import { capital, faceWords, partWords, stationWords } from '../../../analysis/p
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
+import { type Said, say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingAfter, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** A lapped or ground face is bare when the unit leaves a station, waits, is abraded, or the procedure ends. */
-export const bareLappedFace: Rule = {
+export const bareLappedFace: Rule<StepFix> = {
   code: 'bare-lapped-face',
   severity: 'error',
   since: '0.1.0',
   title: 'A lapped face is bare when the unit leaves a station, waits, is abraded or is finished.',
   flow: (flow, report) => {
     const { procedure } = flow.graph;
-    const tell = (at: Step | Source, state: AbstractState, path: PathContext, when: string) => {
+    const tell = (
+      at: Step | Source,
+      state: AbstractState,
+      path: PathContext,
+      when: Said,
+      guard: (text: string) => StepFix | undefined,
+    ) => {
       for (const { face, since, cause } of bareFaces(flow, state)) {
         const { guardedBy } = face;
         report({
@@ -22,12 +30,13 @@ export const bareLappedFace: Rule = {
           path,
           since,
           rootCause: cause,
-          message: `${capital(faceWords(procedure, face.id))} is bare ${when}.`,
-          why: 'one knock or one grain of grit scores it, and it leaks.',
+          data: guardedBy === null ? undefined : guard(`guard ${face.id} with ${guardedBy}`),
+          message: say`${capital(faceWords(procedure, face.id))} is bare ${when}.`,
+          why: say`one knock or one grain of grit scores it, and it leaks.`,
           help:
             guardedBy === null
-              ? 'Cover it first, and declare in the family what guards it.'
-              : `The ${partWords(procedure, guardedBy)} guards it: write “guard ${face.id} with ${guardedBy}” before this.`,
+              ? say`Cover it first, and declare in the family what guards it.`
+              : say`The ${partWords(procedure, guardedBy)} guards it: write “guard ${face.id} with ${guardedBy}” before this.`,
         });
       }
     };
@@ -37,17 +46,31 @@ export const bareLappedFace: Rule = {
           step,
           before,
           path,
-          `while the unit ${{ wait: 'waits', buff: 'is buffed', blast: 'is blasted' }[step.verb]}`,
+          {
+            wait: say`while the unit waits`,
+            buff: say`while the unit is buffed`,
+            blast: say`while the unit is blasted`,
+          }[step.verb],
+          (text) => missingBefore(step, text),
         );
       }),
       leave({ last, block, state, path }) {
-        tell(last ?? block.source, state, path, `when the unit leaves ${stationWords(procedure, block.station)}`);
+        tell(
+          last ?? block.source,
+          state,
+          path,
+          say`when the unit leaves ${stationWords(procedure, block.station)}`,
+          (text) => (last === null ? undefined : missingAfter(last, text)),
+        );
       },
       end({ state, path, last, block }) {
         // A packed unit is in its own box or bag.
         if (block.steps.some(({ verb }) => verb === 'pack')) return;
-        tell(last ?? block.source, state, path, 'when the procedure ends');
+        tell(last ?? block.source, state, path, say`when the procedure ends`, (text) =>
+          last === null ? undefined : missingAfter(last, text),
+        );
       },
     };
   },
+  fix: fixStep,
 };

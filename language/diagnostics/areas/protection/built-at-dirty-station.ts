@@ -1,5 +1,6 @@
 import { partWords, stationWords } from '../../../analysis/prose.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** Parts are fitted or run down for good at a dirty station. Guards and trial fits are temporary. */
@@ -23,9 +24,9 @@ export const builtAtDirtyStation: Rule = {
           source: object.source,
           path,
           rootCause: `built-dirty:${block.name}`,
-          message: `The ${partWords(procedure, object.name)} is fitted at ${stationWords(procedure, at.name)}, which is dirty.`,
-          why: 'the dirt on the bench is built in with it.',
-          help: 'Build at a clean station. For a guard write “guard”; for a trial fit add “for trial”.',
+          message: say`The ${partWords(procedure, object.name)} is fitted at ${stationWords(procedure, at.name)}, which is dirty.`,
+          why: say`the dirt on the bench is built in with it.`,
+          help: say`Build at a clean station. For a guard write “guard”; for a trial fit add “for trial”.`,
         });
       }),
     };

@@ -1,10 +1,12 @@
 import { inPlaceCause, shutInBy } from '../../../analysis/assembly.ts';
 import { flag, guard, place } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** What a check looks at is covered: by the part it closes against, by its guard, or shut in by a joint. */
-export const cannotSee: Rule = {
+export const cannotSee: Rule<StepFix> = {
   code: 'cannot-see',
   severity: 'error',
   since: '0.2.0',
@@ -26,9 +28,10 @@ export const cannotSee: Rule = {
           path,
           since: covered.since,
           rootCause: covered.cause,
-          message: `${capital(covered.words)} when it is checked.`,
-          why: 'nobody can see it, and the tick on the sheet means nothing.',
-          help: `${covered.help}.`,
+          message: say`${capital(covered.words)} when it is checked.`,
+          why: say`nobody can see it, and the tick on the sheet means nothing.`,
+          help: say`${covered.help}.`,
+          data: covered.guard === null ? undefined : missingBefore(step, `remove ${covered.guard}`),
         });
         return;
       }
@@ -38,8 +41,9 @@ export const cannotSee: Rule = {
         const cell = layout.faces.get(id)!.guard;
         if (face.guardedBy !== null && before.may(cell, guard.on))
           return {
-            words: `${faceWords(procedure, id)} is under its guard`,
-            help: `Write “remove ${face.guardedBy}” before this step`,
+            words: say`${faceWords(procedure, id)} is under its guard`,
+            help: say`Write “remove ${face.guardedBy}” before this step`,
+            guard: face.guardedBy,
             since: before.since(cell),
             cause: `guard-on:${id}:${before.since(cell)}`,
           };
@@ -48,8 +52,8 @@ export const cannotSee: Rule = {
         if (![face.part, other].every((part) => before.may(before.part(part).place, place.in))) return null;
         const since = before.since(before.part(other).place);
         return {
-          words: `${faceWords(procedure, id)} is shut by the ${partWords(procedure, other)}`,
-          help: `Check it with the ${partWords(procedure, other)} off`,
+          words: say`${faceWords(procedure, id)} is shut by the ${partWords(procedure, other)}`,
+          help: say`Check it with the ${partWords(procedure, other)} off`,
           guard: null,
           since,
           cause: inPlaceCause(relations, before, other),
@@ -61,8 +65,8 @@ export const cannotSee: Rule = {
         if (joint === null) return null;
         const since = before.since(before.part(joint).place);
         return {
-          words: `the ${partWords(procedure, part)} is shut in under the ${partWords(procedure, joint)}`,
-          help: 'Check it before it goes in, or while it is out',
+          words: say`the ${partWords(procedure, part)} is shut in under the ${partWords(procedure, joint)}`,
+          help: say`Check it before it goes in, or while it is out`,
           guard: null,
           since,
           cause: inPlaceCause(relations, before, joint),
@@ -70,4 +74,5 @@ export const cannotSee: Rule = {
       }
     }),
   }),
+  fix: fixStep,
 };

@@ -2,6 +2,7 @@ import { dirt, place, wet } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { failEntries, own } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A part is judged while it is dirty, or wet with solvent, detergent or water. */
@@ -35,7 +36,7 @@ export const checkedDirty: Rule = {
         const cells = before.part(first);
         const since = before.since(dirty.length > 0 ? cells.dirt : cells.wet);
         const words = partsWords(graph.procedure, names);
-        const [are, them] = names.length > 1 ? ['are', 'them'] : ['is', 'it'];
+        const [are, them] = names.length > 1 ? [say`are`, say`them`] : [say`is`, say`it`];
         report({
           at: step,
           path,
@@ -43,14 +44,14 @@ export const checkedDirty: Rule = {
           rootCause: dirty.length > 0 ? `dirty:${since}` : `wet:${since}`,
           ...(dirty.length > 0
             ? {
-                message: `The ${words} ${are} judged dirty.`,
-                why: 'a crack or a score line hides under the dirt.',
-                help: `Wash ${them} first.`,
+                message: say`The ${words} ${are} judged dirty.`,
+                why: say`a crack or a score line hides under the dirt.`,
+                help: say`Wash ${them} first.`,
               }
             : {
-                message: `The ${words} ${are} judged wet from the wash.`,
-                why: 'a wet film shines like a good face and hides a hairline crack.',
-                help: `Blow ${them} dry first.`,
+                message: say`The ${words} ${are} judged wet from the wash.`,
+                why: say`a wet film shines like a good face and hides a hairline crack.`,
+                help: say`Blow ${them} dry first.`,
               }),
         });
       }),

@@ -1,6 +1,7 @@
 import { place, port } from '../../../analysis/locations.ts';
 import { listed, partsWords, partWords } from '../../../analysis/prose.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
@@ -42,9 +43,9 @@ export const countDoesNotClose: Rule<StepFix> = {
               path,
               since,
               rootCause: `capped:${since}`,
-              message: `The cap is still in ${names.length > 1 ? 'ports' : 'port'} ${listed(names)} when the ${partWords(procedure, object.name)} goes over ${names.length > 1 ? 'them' : 'it'}.`,
-              why: 'it stays in the unit and blocks the passage.',
-              help: `Write “uncap ${names.join(', ')}” before this step, and count the caps.`,
+              message: say`The cap is still in ${names.length > 1 ? say`ports` : say`port`} ${listed(names)} when the ${partWords(procedure, object.name)} goes over ${names.length > 1 ? say`them` : say`it`}.`,
+              why: say`it stays in the unit and blocks the passage.`,
+              help: say`Write “uncap ${names.join(', ')}” before this step, and count the caps.`,
               data: missingBefore(step, `uncap ${names.join(', ')}`),
             });
           }
@@ -63,9 +64,9 @@ export const countDoesNotClose: Rule<StepFix> = {
             path,
             since,
             rootCause: `missing:${first}:${since}`,
-            message: `The ${partsWords(procedure, tried)} inside ${tried.length > 1 ? 'are' : 'is'} in place for trial only when the joint over it (${partWords(procedure, object.name)}) is tightened.`,
-            why: 'a part that was only put in to try would be shipped.',
-            help: `Remove ${tried.length > 1 ? 'them' : 'it'} and fit ${tried.length > 1 ? 'them' : 'it'} for good first.`,
+            message: say`The ${partsWords(procedure, tried)} inside ${tried.length > 1 ? say`are` : say`is`} in place for trial only when the joint over it (${partWords(procedure, object.name)}) is tightened.`,
+            why: say`a part that was only put in to try would be shipped.`,
+            help: say`Remove ${tried.length > 1 ? say`them` : say`it`} and fit ${tried.length > 1 ? say`them` : say`it`} for good first.`,
           });
         }
       }),

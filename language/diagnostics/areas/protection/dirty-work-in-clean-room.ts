@@ -2,6 +2,7 @@ import { stationWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { FluidKind, Shop } from '../../../model/shop.ts';
 import { own } from '../../../model/steps.ts';
+import { type Said, say, term } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 const dirtyFluids: readonly FluidKind[] = ['solvent', 'detergent', 'caustic'];
@@ -29,9 +30,9 @@ export const dirtyWorkInCleanRoom: Rule = {
           at: step,
           path,
           rootCause: `dirty-work:${block.name}`,
-          message: `${dirty.words} at ${stationWords(procedure, station)}, which is clean.`,
-          why: 'chips, grit and drips settle on the parts that are built there.',
-          help: 'Do it at another station, before the last wash.',
+          message: say`${dirty.words} at ${stationWords(procedure, station)}, which is clean.`,
+          why: say`chips, grit and drips settle on the parts that are built there.`,
+          help: say`Do it at another station, before the last wash.`,
         });
       }),
     };
@@ -39,21 +40,21 @@ export const dirtyWorkInCleanRoom: Rule = {
 };
 
 /** What makes dirt in a step, and the trait of a station that is meant for it. */
-function dirtyWork(step: Step, shop: Shop): { words: string; needs: 'abrasive' | 'wet' | null } | null {
+function dirtyWork(step: Step, shop: Shop): { words: Said; needs: 'abrasive' | 'wet' | null } | null {
   switch (step.verb) {
     case 'mark':
       return softMark.test(`${step.text ?? ''} ${step.note ?? ''}`)
         ? null
-        : { words: 'The unit is marked', needs: null };
+        : { words: say`The unit is marked`, needs: null };
     case 'buff':
-      return { words: 'It is buffed', needs: 'abrasive' };
+      return { words: say`It is buffed`, needs: 'abrasive' };
     case 'blast':
-      return { words: 'It is blasted', needs: 'abrasive' };
+      return { words: say`It is blasted`, needs: 'abrasive' };
     case 'wash':
     case 'soak': {
       const fluid = shop.fluids.find((one) => one.name === step.fluid);
       if (fluid === undefined || !dirtyFluids.includes(fluid.kind)) return null;
-      return { words: `Parts are washed in ${fluid.kind}`, needs: 'wet' };
+      return { words: say`Parts are washed in ${term(fluid.kind)}`, needs: 'wet' };
     }
     default:
       return null;

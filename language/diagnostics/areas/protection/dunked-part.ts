@@ -1,18 +1,19 @@
 import { shutInBy } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
-/** A part is washed where the bath does not reach it: shut in by a joint. */
+/** A part is cleaned where neither bath nor rag reaches it: shut in by a joint. */
 export const dunkedPart: Rule = {
   code: 'dunked-part',
   severity: 'error',
   since: '0.2.0',
-  title: 'A part is washed while it is shut in.',
+  title: 'A part is washed, soaked, rinsed or wiped while it is shut in.',
   flow: (flow, report) => {
     const { procedure } = flow.graph;
     return {
-      step: on(['wash', 'soak'], ({ step, before, path }) => {
+      step: on(['wash', 'soak', 'rinse', 'wipe'], ({ step, before, path }) => {
         const isOpen = procedure.family.parts.some((part) => before.may(before.part(part.name).place, place.off));
         const shutIn = step.objects.flatMap((object) => {
           const joint = shutInBy(flow, before, object.name);
@@ -29,12 +30,12 @@ export const dunkedPart: Rule = {
             path,
             since,
             rootCause: `shut-in:${first.joint}:${since}`,
-            message: `The ${partsWords(
+            message: say`The ${partsWords(
               procedure,
               shutIn.map(({ object }) => object.name),
-            )} ${shutIn.length > 1 ? 'are' : 'is'} washed while the ${partWords(procedure, first.joint)} shuts ${shutIn.length > 1 ? 'them' : 'it'} in.`,
-            why: `the bath does not reach ${shutIn.length > 1 ? 'them' : 'it'}, and fluid that runs in does not run out.`,
-            help: `Take ${shutIn.length > 1 ? 'them' : 'it'} out first, or clean only the outside.`,
+            )} ${shutIn.length > 1 ? say`are` : say`is`} cleaned while the ${partWords(procedure, first.joint)} shuts ${shutIn.length > 1 ? say`them` : say`it`} in.`,
+            why: say`neither bath nor rag reaches ${shutIn.length > 1 ? say`them` : say`it`}, and fluid that runs in does not run out.`,
+            help: say`Take ${shutIn.length > 1 ? say`them` : say`it`} out first, or clean only the outside.`,
           });
         }
       }),

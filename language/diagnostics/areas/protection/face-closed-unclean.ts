@@ -2,6 +2,7 @@ import { place, unclean } from '../../../analysis/locations.ts';
 import { capital, faceWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A lapped face is covered for good while its part is dirty, where the part is neither fitted nor carries what is fitted. */
@@ -39,9 +40,9 @@ export const faceClosedUnclean: Rule = {
           path,
           since,
           rootCause: `dirty:${since}`,
-          message: `${capital(faceWords(graph.procedure, face.id))} is covered here and has not been cleaned${since < 0 ? ' since the unit came in' : ' since it was dirtied'}.`,
-          why: 'one grain of grit between lapped faces holds them apart, and they leak.',
-          help: `Wash ${relations.part(face.part).base} first.`,
+          message: say`${capital(faceWords(graph.procedure, face.id))} is covered here and has not been cleaned${since < 0 ? say` since the unit came in` : say` since it was dirtied`}.`,
+          why: say`one grain of grit between lapped faces holds them apart, and they leak.`,
+          help: say`Wash ${relations.part(face.part).base} first.`,
         });
       }
     }),

@@ -1,9 +1,10 @@
 import type { PathContext } from '../../../analysis/flow-analysis.ts';
 import { place, unclean } from '../../../analysis/locations.ts';
-import { partsWords } from '../../../analysis/prose.ts';
+import { partsWords, partsWritten } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** Fitted dirty, or on a dirty part. */
@@ -42,16 +43,16 @@ export const fittedDirty: Rule = {
         told.set(step, path);
         for (const [since, { names, at, onto }] of bySince) {
           const words = partsWords(procedure, names);
-          const are = names.length > 1 ? 'are' : 'is';
+          const are = names.length > 1 ? say`are` : say`is`;
           report({
             at: step,
             source: at.source,
             path,
             since,
             rootCause: `dirty:${since}`,
-            message: `The ${words} ${are} ${onto ? 'built on' : 'fitted'} dirty${since < 0 ? `, as ${names.length > 1 ? 'they' : 'it'} came in` : ''}.`,
-            why: 'the dirt is closed up in the unit.',
-            help: `Wash or rinse ${names.join(', ')} before this step.`,
+            message: say`The ${words} ${are} ${onto ? say`built on` : say`fitted`} dirty${since < 0 ? say`, as ${names.length > 1 ? say`they` : say`it`} came in` : ''}.`,
+            why: say`the dirt is closed up in the unit.`,
+            help: say`Wash or rinse ${partsWritten(procedure, names)} before this step.`,
           });
         }
       }),

@@ -1,8 +1,9 @@
 import { place, wet } from '../../../analysis/locations.ts';
-import { partsWords } from '../../../analysis/prose.ts';
+import { partsWords, partsWritten } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Source } from '../../../model/source.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingBefore, onlyTestOil, type StepFix } from '../../step-fixes.ts';
 
@@ -39,17 +40,20 @@ export const fittedWet: Rule<StepFix> = {
           return isWet && !before.must(where, place.gone) ? [name] : [];
         });
       for (const [since, { names, source, water }] of bySince) {
-        const [are, it] = names.length > 1 ? ['are', 'them'] : ['is', 'it'];
+        const [are, it] = names.length > 1 ? [say`are`, say`them`] : [say`is`, say`it`];
         report({
           at: step,
           source,
           path,
           since,
           rootCause: `wet:${since}`,
-          message: `The ${partsWords(graph.procedure, names)} ${are} still wet with ${water ? 'water or detergent' : 'solvent'} when ${names.length > 1 ? 'they go' : 'it goes'} together.`,
-          why: water ? 'they rust inside.' : 'it strips the oil film inside.',
-          help: `Blow ${it} dry or rinse ${it} in test oil first.`,
-          data: oil === null ? undefined : missingBefore(step, `rinse ${allWet(since).join(', ')} in ${oil}`),
+          message: say`The ${partsWords(graph.procedure, names)} ${are} still wet with ${water ? say`water or detergent` : say`solvent`} when ${names.length > 1 ? say`they go` : say`it goes`} together.`,
+          why: water ? say`they rust inside.` : say`it strips the oil film inside.`,
+          help: say`Blow ${it} dry or rinse ${it} in test oil first.`,
+          data:
+            oil === null
+              ? undefined
+              : missingBefore(step, `rinse ${partsWritten(graph.procedure, allWet(since))} in ${oil}`),
         });
       }
     }),

@@ -1,9 +1,11 @@
 import { guard } from '../../../analysis/locations.ts';
 import { capital, faceWords, partWords } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** A part is washed with the guard still on its face: nothing under the guard is washed. */
-export const guardInTheWash: Rule = {
+export const guardInTheWash: Rule<StepFix> = {
   code: 'guard-in-the-wash',
   severity: 'error',
   since: '0.2.0',
@@ -23,18 +25,20 @@ export const guardInTheWash: Rule = {
         if (again.some((later) => later.verb === step.verb && later.objects.some(({ name }) => name === object.name)))
           continue;
         const since = before.since(layout.faces.get(face.id)!.guard);
-        const guardWords = face.guardedBy === null ? 'guard' : partWords(procedure, face.guardedBy);
+        const guardWords = face.guardedBy === null ? say`guard` : partWords(procedure, face.guardedBy);
         report({
           at: step,
           source: object.source,
           path,
           since,
           rootCause: `guard-on:${face.id}:${since}`,
-          message: `${capital(faceWords(procedure, face.id))} still has the ${guardWords} on as its guard when the ${partWords(procedure, object.name)} is ${rinsesAll ? 'rinsed' : 'washed'}.`,
-          why: 'the dirt stays under the guard.',
-          help: `Write “remove ${face.guardedBy ?? 'the guard'}” before this step.`,
+          message: say`${capital(faceWords(procedure, face.id))} still has the ${guardWords} on as its guard when the ${partWords(procedure, object.name)} is ${rinsesAll ? say`rinsed` : say`washed`}.`,
+          why: say`the dirt stays under the guard.`,
+          help: say`Write “remove ${face.guardedBy ?? say`the guard`}” before this step.`,
+          data: face.guardedBy === null ? undefined : missingBefore(step, `remove ${face.guardedBy}`),
         });
       }
     }),
   }),
+  fix: fixStep,
 };

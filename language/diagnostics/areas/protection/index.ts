@@ -27,8 +27,10 @@ import { outsideCleanedWithPortsOpen } from './outside-cleaned-with-ports-open.t
 import { partsLeftLoose } from './parts-left-loose.ts';
 import { passageBlocked } from './passage-blocked.ts';
 import { portHandledTwice } from './port-handled-twice.ts';
+import { spoiltByTheBath } from './spoilt-by-the-bath.ts';
 import { unitsMixedInTheBath } from './units-mixed-in-the-bath.ts';
 import { waterWashedNotOiled } from './water-washed-not-oiled.ts';
+import { wrongFilm } from './wrong-film.ts';
 
 /** In order of precedence: if two rules report the same cause, the earlier one wins. */
 export const protection: readonly AnyRule[] = [
@@ -62,4 +64,6 @@ export const protection: readonly AnyRule[] = [
   dirtyWorkInCleanRoom,
   builtAtDirtyStation,
   leftOutOfTheWash,
+  spoiltByTheBath,
+  wrongFilm,
 ];

@@ -1,6 +1,7 @@
 import { partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import { namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -19,9 +20,9 @@ export const keptNowhere: Rule<StepFix> = {
     report({
       at: step,
       rootCause: `kept:${writtenAt(step)}`,
-      message: `Nothing says where the ${partsWords(setting, names)} ${names.length > 1 ? 'are' : 'is'} kept.`,
-      why: `the next person has to look for ${names.length > 1 ? 'them' : 'it'}, and parts of two units get mixed.`,
-      help: 'Write “at” and a station, and in quotes what they are kept in: “Own lidded tray, own number”.',
+      message: say`Nothing says where the ${partsWords(setting, names)} ${names.length > 1 ? say`are` : say`is`} kept.`,
+      why: say`the next person has to look for ${names.length > 1 ? say`them` : say`it`}, and parts of two units get mixed.`,
+      help: say`Write “at” and a station, and in quotes what they are kept in: “Own lidded tray, own number”.`,
       data: missingClause(step, blank),
     });
   },

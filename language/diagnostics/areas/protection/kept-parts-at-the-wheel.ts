@@ -1,6 +1,7 @@
 import { place } from '../../../analysis/locations.ts';
 import { looseParts } from '../../../analysis/loose.ts';
 import { partsWords, stationWords } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** Small lapped parts are put down at an abrasive station, or go there with the unit. */
@@ -23,12 +24,12 @@ export const keptPartsAtTheWheel: Rule = {
           at: step,
           source: fine[0]!.source,
           path,
-          message: `The ${partsWords(
+          message: say`The ${partsWords(
             procedure,
             fine.map((object) => object.name),
-          )} ${fine.length > 1 ? 'are' : 'is'} lapped or matched, and ${fine.length > 1 ? 'are' : 'is'} kept at ${stationWords(procedure, step.station ?? block.station)}.`,
-          why: 'grit from an abrasive station scores lapped faces and seizes matched fits.',
-          help: `Keep ${fine.length > 1 ? 'them' : 'it'} at another station.`,
+          )} ${fine.length > 1 ? say`are` : say`is`} lapped or matched, and ${fine.length > 1 ? say`are` : say`is`} kept at ${stationWords(procedure, step.station ?? block.station)}.`,
+          why: say`grit from an abrasive station scores lapped faces and seizes matched fits.`,
+          help: say`Keep ${fine.length > 1 ? say`them` : say`it`} at another station.`,
         });
       }),
       leave({ last, block, to, state, path }) {
@@ -52,12 +53,12 @@ export const keptPartsAtTheWheel: Rule = {
           path,
           since,
           rootCause: all === along ? `along:${since}` : loose!.cause,
-          message: `The ${partsWords(
+          message: say`The ${partsWords(
             procedure,
             along.map((part) => part.name),
-          )} ${along.length > 1 ? 'go' : 'goes'} along to ${stationWords(procedure, to.station)}.`,
-          why: 'grit from an abrasive station scores lapped faces and seizes matched fits.',
-          help: `Write “keep ${[...new Set(all.map((part) => part.base))].join(', ')} at” a clean place before this.`,
+          )} ${along.length > 1 ? say`go` : say`goes`} along to ${stationWords(procedure, to.station)}.`,
+          why: say`grit from an abrasive station scores lapped faces and seizes matched fits.`,
+          help: say`Write “keep ${[...new Set(all.map((part) => part.base))].join(', ')} at” a clean place before this.`,
         });
       },
     };

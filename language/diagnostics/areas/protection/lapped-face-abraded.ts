@@ -1,6 +1,7 @@
 import { guard } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** A lapped, ground or matched part in the hand is itself buffed, blasted or rubbed with grit. Lapping does not count. */
@@ -23,9 +24,9 @@ export const lappedFaceAbraded: Rule = {
           at: step,
           source: object.source,
           path,
-          message: `The ${partWords(graph.procedure, name)} is lapped or matched and is ${step.verb === 'buff' ? 'buffed' : step.verb === 'blast' ? 'blasted' : 'rubbed with grit'}.`,
-          why: 'abrasion rounds its edges and ruins the fit, and it leaks.',
-          help: 'Wash and wipe it, or lap it. Or use another part.',
+          message: say`The ${partWords(graph.procedure, name)} is lapped or matched and is ${step.verb === 'buff' ? say`buffed` : step.verb === 'blast' ? say`blasted` : say`rubbed with grit`}.`,
+          why: say`abrasion rounds its edges and ruins the fit, and it leaks.`,
+          help: say`Wash and wipe it, or lap it. Or use another part.`,
         });
         return;
       }

@@ -1,10 +1,13 @@
 import { age, looked, place } from '../../../analysis/locations.ts';
 import { capital, faceWords, listed } from '../../../analysis/prose.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
+import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** A lapped face is closed without having been inspected since the unit came in. A new part counts as inspected. */
-export const lappedFaceNotChecked: Rule = {
+export const lappedFaceNotChecked: Rule<StepFix> = {
   code: 'lapped-face-not-checked',
   severity: 'error',
   since: '0.1.0',
@@ -33,10 +36,12 @@ export const lappedFaceNotChecked: Rule = {
         source: objects.find((object) => touching.includes(object.name))!.source,
         path,
         rootCause: `looked:${first.id}`,
-        message: `${capital(listed(unseen.map((face) => faceWords(graph.procedure, face.id))))} ${unseen.length > 1 ? 'are' : 'is'} closed here, but no step has looked at ${unseen.length > 1 ? 'them' : 'it'}.`,
-        why: 'a scored or stained face leaks, and is found only on the tester.',
-        help: `Write “check ${unseen.map((face) => face.id).join(', ')} "…"” before this step, with what to look for.`,
+        message: say`${capital(listed(unseen.map((face) => faceWords(graph.procedure, face.id))))} ${unseen.length > 1 ? say`are` : say`is`} closed here, but no step has looked at ${unseen.length > 1 ? say`them` : say`it`}.`,
+        why: say`a scored or stained face leaks, and is found only on the tester.`,
+        help: say`Write “check ${unseen.map((face) => face.id).join(', ')} "…"” before this step, with what to look for.`,
+        data: missingBefore(step, `check ${unseen.map((face) => face.id).join(', ')} ${blank}`),
       });
     }),
   }),
+  fix: fixStep,
 };

@@ -1,6 +1,7 @@
-import { place, wet } from '../../../analysis/locations.ts';
+import { dirt, noFilm, place, wet } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingBefore, onlyTestOil, type StepFix } from '../../step-fixes.ts';
 
@@ -25,7 +26,14 @@ export const lappedPairFittedDry: Rule<StepFix> = {
             !(names.includes(other) || before.mayBeIn(other) || before.may(before.part(other).place, 2))
           )
             continue;
-          const dry = [object.name, other].filter((name) => before.may(before.part(name).wet, wet.dry | wet.bare));
+          const fluid = graph.procedure.shop.fluids.find(({ name }) => name === step.fluid)?.kind;
+          if (fluid === 'test-oil' || fluid === 'oil') continue;
+          // Preserving oil is no film to run in; that of a new part is reported as such.
+          const dry = [object.name, other].filter(
+            (name) =>
+              before.may(before.part(name).wet, noFilm | wet.preserving) &&
+              !before.may(before.part(name).dirt, dirt.preserved),
+          );
           if (dry.length === 0) continue;
           const since = before.since(before.part(dry[0]!).wet);
           report({
@@ -34,9 +42,11 @@ export const lappedPairFittedDry: Rule<StepFix> = {
             path,
             since,
             rootCause: `dry:${dry[0]}:${since}`,
-            message: `The ${partWords(graph.procedure, object.name)} and the ${partWords(graph.procedure, other)} are a lapped pair and go together dry.`,
-            why: 'the first stroke can seize them.',
-            help: 'Rinse both in clean test oil first.',
+            message: say`The ${partWords(graph.procedure, object.name)} and the ${partWords(graph.procedure, other)} are a lapped pair and go together ${before.may(before.part(dry[0]!).wet, noFilm) ? say`dry` : say`in preserving oil`}.`,
+            why: before.may(before.part(dry[0]!).wet, noFilm)
+              ? say`the first stroke can seize them.`
+              : say`it is thick and gums the fit: the needle sticks at the first test, and on the engine when it is cold.`,
+            help: say`Rinse both in clean test oil first.`,
             data:
               oil === null || [object.name, other].some((name) => before.may(before.part(name).place, place.gone))
                 ? undefined

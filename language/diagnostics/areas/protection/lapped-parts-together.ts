@@ -1,6 +1,7 @@
 import { partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import { isOfAll } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -13,7 +14,7 @@ export const lappedPartsTogether: Rule<StepFix> = {
   title: 'Lapped parts are put down or soaked together, and the text does not say how they are kept apart.',
   flow: ({ graph, relations }, report) => ({
     step: on(['keep', 'send', 'soak'], ({ step, path }) => {
-      if (step.text !== null || step.note !== null) return;
+      if (step.text !== null) return;
       const fine = step.objects.filter((object) => relations.isFine(object.name));
       // A matched pair stays together; the danger is the next part knocking against it.
       const apart = fine.filter(
@@ -25,12 +26,12 @@ export const lappedPartsTogether: Rule<StepFix> = {
         source: isOfAll(step) ? step.source : fine[0]!.source,
         path,
         rootCause: `kept:${writtenAt(step)}`,
-        message: `The ${partsWords(
+        message: say`The ${partsWords(
           graph.procedure,
           fine.map((object) => object.name),
-        )} are lapped or matched and ${step.verb === 'soak' ? 'soak' : 'are put down'} together.`,
-        why: 'faces that knock together are scored before anybody fits them.',
-        help: 'Write how they are kept apart at the end of the step, such as "Own lidded tray, each in its place".',
+        )} are lapped or matched and ${step.verb === 'soak' ? say`soak` : say`are put down`} together.`,
+        why: say`faces that knock together are scored before anybody fits them.`,
+        help: say`Write how they are kept apart at the end of the step, such as "Own lidded tray, each in its place".`,
         data: missingClause(step, blank),
       });
     }),

@@ -1,10 +1,13 @@
 import { place, wet } from '../../../analysis/locations.ts';
 import { partsWords, stationWords } from '../../../analysis/prose.ts';
 import { isLeftToSoak } from '../../../analysis/soaking.ts';
+import { say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingAfter, type StepFix } from '../../step-fixes.ts';
 
 /** Bare steel leaves a wet station wet: parts in the hand, and parts that are sent or kept elsewhere. */
-export const leavesWet: Rule = {
+export const leavesWet: Rule<StepFix> = {
   code: 'leaves-wet',
   severity: 'error',
   since: '0.2.0',
@@ -33,13 +36,18 @@ export const leavesWet: Rule = {
         path,
         since,
         rootCause: `wet:${since}`,
-        message: `The ${partsWords(
+        message: say`The ${partsWords(
           procedure,
           wetParts.map((part) => part.name),
-        )} ${wetParts.length > 1 ? 'leave' : 'leaves'} ${stationWords(procedure, from.name)} wet with ${water ? 'water or detergent' : 'solvent'}.`,
-        why: water ? 'bare steel rusts within the hour.' : 'it drips on the next bench, and bare steel rusts.',
-        help: `Blow ${wetParts.length > 1 ? 'them' : 'it'} dry or rinse ${wetParts.length > 1 ? 'them' : 'it'} in oil at the end of this stage.`,
+        )} ${wetParts.length > 1 ? say`leave` : say`leaves`} ${stationWords(procedure, from.name)} wet with ${water ? say`water or detergent` : say`solvent`}.`,
+        why: water ? say`bare steel rusts within the hour.` : say`it drips on the next bench, and bare steel rusts.`,
+        data:
+          last === null
+            ? undefined
+            : missingAfter(last, `blow-dry ${wetParts.map(({ name }) => name).join(', ')} with air at most ${blank}`),
+        help: say`Blow ${wetParts.length > 1 ? say`them` : say`it`} dry or rinse ${wetParts.length > 1 ? say`them` : say`it`} in oil at the end of this stage.`,
       });
     },
   }),
+  fix: fixStep,
 };

@@ -1,9 +1,11 @@
 import { variantParts } from '../../../analysis/assembly.ts';
+import { isSpoiltBy } from '../../../analysis/films.ts';
 import { dirt, place } from '../../../analysis/locations.ts';
-import { partsWords } from '../../../analysis/prose.ts';
+import { partsWords, partsWritten } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Stage } from '../../../model/procedure.ts';
 import { isOfAll } from '../../../model/steps.ts';
+import { joined, say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** The first stage that washes names its parts, and forgets some that lie beside them, as dirty as they came. */
@@ -23,7 +25,7 @@ export const leftOutOfTheWash: Rule = {
     /** Washed in another bath, wiped, or renewed: a part that cannot go into the first bath is not forgotten. */
     const otherwise = new Set(
       procedure.stages.flatMap((stage) => {
-        const baths = stage.station === first.station ? [] : washes(stage);
+        const baths = stage.station === first.station && !isTheRest(stage, first) ? [] : washes(stage);
         const others = stage.steps.filter(({ verb }) => ['wipe', 'renew', 'discard'].includes(verb));
         return [...baths, ...others].flatMap((step) => (isOfAll(step) ? [] : step.objects.map(({ name }) => name)));
       }),
@@ -43,18 +45,47 @@ export const leftOutOfTheWash: Rule = {
         });
         if (left.length === 0) return;
         const names = left.map(({ name }) => name);
+        const fluid = procedure.shop.fluids.find(({ name }) => name === step.fluid);
+        const spoilt = left.filter((part) => fluid !== undefined && isSpoiltBy(part, fluid.kind));
+        const rest = left.filter((part) => !spoilt.includes(part));
         report({
           at: step,
           path,
           rootCause: 'dirty:-1',
-          message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'are' : 'is'} left out of the first wash.`,
-          why: `${names.length > 1 ? 'they go' : 'it goes'} on dirty among clean parts.`,
-          help: `Add ${left.map(({ base }) => base).join(', ')} to it, or write “wash all except” and the parts that must not be washed.`,
+          message: say`The ${partsWords(procedure, names)} ${names.length > 1 ? say`are` : say`is`} left out of the first wash.`,
+          why: say`${names.length > 1 ? say`they go` : say`it goes`} on dirty among clean parts.`,
+          help: joined([
+            ...(rest.length === 0
+              ? []
+              : [
+                  say`Add ${partsWritten(
+                    procedure,
+                    rest.map(({ name }) => name),
+                  )} to it, or write “wash all except” and the parts that must not be washed.`,
+                ]),
+            ...(spoilt.length === 0
+              ? []
+              : [
+                  say`Clean ${partsWritten(
+                    procedure,
+                    spoilt.map(({ name }) => name),
+                  )} another way: ${fluid!.name} spoils ${spoilt.length > 1 ? say`them` : say`it`}.`,
+                ]),
+          ]),
         });
       }),
     };
   },
 };
+
+/** A stage that washes what the first one leaves to it, and nothing a second time. */
+function isTheRest(stage: Stage, first: Stage): boolean {
+  // A last wash of all is not what each of them was waiting for.
+  const namesIn = (one: Stage) =>
+    washes(one).flatMap((step) => (isOfAll(step) ? [] : step.objects.map(({ name }) => name)));
+  const before = new Set(namesIn(first));
+  return stage !== first && namesIn(stage).every((name) => !before.has(name));
+}
 
 function washes(stage: Stage) {
   return stage.steps.filter((step) => step.verb === 'wash' || step.verb === 'soak');

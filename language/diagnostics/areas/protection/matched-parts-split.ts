@@ -4,6 +4,7 @@ import type { Family } from '../../../model/family.ts';
 import type { Block, Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import { namedIn, own } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { behind } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
 
@@ -56,9 +57,9 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
                 source: object.source,
                 path,
                 rootCause: `split:${since}`,
-                message: `The ${partWords(procedure, fresh)} is renewed, but the ${partWords(procedure, old)} is not.`,
-                why: 'they are a pair, fitted to each other, and a new one with an old one sticks or leaks.',
-                help: `Write “renew ${[fresh, old].map((part) => relations.part(part).base).join(', ')}”, or say how the new one is matched.`,
+                message: say`The ${partWords(procedure, fresh)} is renewed, but the ${partWords(procedure, old)} is not.`,
+                why: say`they are a pair, fitted to each other, and a new one with an old one sticks or leaks.`,
+                help: say`Write “renew ${[fresh, old].map((part) => relations.part(part).base).join(', ')}”, or say how the new one is matched.`,
                 data: at.call === null ? { old: relations.part(old).base, source: object.source } : undefined,
               });
             }
@@ -75,16 +76,16 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
             );
             if (!away || (state.get(places[0]!) & state.get(places[1]!)) !== 0) continue;
             const putDown = places.map((cell) => stepAt(state.since(cell))?.step ?? null);
-            if (putDown.some((step) => step === null || step.text !== null || step.note !== null)) continue;
+            if (putDown.some((step) => step === null || step.text !== null)) continue;
             const since = Math.max(...places.map((cell) => state.since(cell)));
             const [here, there] = putDown.map((step) => stationWords(procedure, own(step!, 'station') ?? null));
             report({
               at: stepAt(since)!.step,
               path,
               rootCause: `split:${since}`,
-              message: `The ${partsWords(procedure, [part.name, other])} are a matched pair, and one is put down at ${here}, the other at ${there}.`,
-              why: 'by the end of the day nobody knows which ones belong together.',
-              help: 'Keep them together, or write how to tell which belong together.',
+              message: say`The ${partsWords(procedure, [part.name, other])} are a matched pair, and one is put down at ${here!}, the other at ${there!}.`,
+              why: say`by the end of the day nobody knows which ones belong together.`,
+              help: say`Keep them together, or write how to tell which belong together.`,
             });
           }
         }
@@ -92,7 +93,7 @@ export const matchedPartsSplit: Rule<{ old: string; source: Source }> = {
     };
   },
   fix({ old, source }) {
-    return { title: `Renew ${old} too`, safe: false, edits: [behind(source, `, ${old}`)] };
+    return { title: say`Renew ${old} too`, safe: false, edits: [behind(source, `, ${old}`)] };
   },
 };
 

@@ -216,7 +216,7 @@ describe('lapped-parts-together. Not:', () => {
 
   it('any words of the author', () => {
     near({
-      teardown: instead('at tank "Own basket, own number"', 'at tank note "Each in its cup"'),
+      teardown: instead('at tank "Own basket, own number"', 'at tank in "cups of their own"'),
     });
   });
 
@@ -289,6 +289,18 @@ describe('dunked-part. Not:', () => {
       ),
     ).toHaveLength(1);
   });
+
+  it.each(['rinse needle in cal-oil', 'wipe needle with "lint-free cloth"'])(
+    'nor does %s reach it there',
+    (cleaned) => {
+      expect(
+        messages(
+          procedureWith({ receive: (sound) => `${sound}\n    stage dip at tank {\n      ${cleaned}\n    }` }),
+          'dunked-part',
+        ),
+      ).toHaveLength(1);
+    },
+  );
 
   it('a guard that stays on is one finding', () => {
     expect(found(procedureWith({ clean: without('remove nut') }))).toEqual(['5.2 guard-in-the-wash']);

@@ -1,6 +1,7 @@
 import { looseParts } from '../../../analysis/loose.ts';
 import { bareFaces, isDraining, openPorts } from '../../../analysis/openings.ts';
 import { capital, faceWords, listed, partsWords } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
@@ -14,8 +15,8 @@ export const noSafeStop: Rule<StepFix> = {
   flow: (flow, report) => ({
     step: on(['hold-for', 'send-out'], ({ step, before, path }) => {
       const { procedure } = flow.graph;
-      const when = step.verb === 'hold-for' ? 'while the unit waits' : 'when the unit is sent out';
-      const why = 'nobody knows for how long, or who handles it';
+      const when = step.verb === 'hold-for' ? say`while the unit waits` : say`when the unit is sent out`;
+      const why = say`nobody knows for how long, or who handles it`;
       const open = isDraining(flow, before) ? null : openPorts(flow, before);
       if (open !== null) {
         const { names, since, cause } = open;
@@ -24,9 +25,9 @@ export const noSafeStop: Rule<StepFix> = {
           path,
           since,
           rootCause: cause,
-          message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}.`,
-          why: `${why}.`,
-          help: `Write “cap ${names.join(', ')}” before this step.`,
+          message: say`${names.length > 1 ? say`Ports` : say`Port`} ${listed(names)} ${names.length > 1 ? say`are` : say`is`} open ${when}.`,
+          why: say`${why}.`,
+          help: say`Write “cap ${names.join(', ')}” before this step.`,
         });
       }
       for (const { face, since, cause } of bareFaces(flow, before)) {
@@ -35,9 +36,9 @@ export const noSafeStop: Rule<StepFix> = {
           path,
           since,
           rootCause: cause,
-          message: `${capital(faceWords(procedure, face.id))} is bare ${when}.`,
-          why: `${why}.`,
-          help: `${face.guardedBy === null ? 'Cover it first' : `Write “guard ${face.id} with ${face.guardedBy}” before this step`}.`,
+          message: say`${capital(faceWords(procedure, face.id))} is bare ${when}.`,
+          why: say`${why}.`,
+          help: say`${face.guardedBy === null ? say`Cover it first` : say`Write “guard ${face.id} with ${face.guardedBy}” before this step`}.`,
           data: face.guardedBy === null ? undefined : missingBefore(step, `guard ${face.id} with ${face.guardedBy}`),
         });
       }
@@ -49,9 +50,9 @@ export const noSafeStop: Rule<StepFix> = {
         path,
         since: loose.since,
         rootCause: loose.cause,
-        message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}.`,
-        why: `${why}.`,
-        help: `Write “keep ${[...new Set(loose.parts.map((part) => part.base))].join(', ')}” before this step.`,
+        message: say`The ${partsWords(procedure, names)} ${names.length > 1 ? say`lie` : say`lies`} loose ${when}.`,
+        why: say`${why}.`,
+        help: say`Write “keep ${[...new Set(loose.parts.map((part) => part.base))].join(', ')}” before this step.`,
         data: missingBefore(step, `keep ${[...new Set(loose.parts.map((part) => part.base))].join(', ')} ${blank}`),
       });
     }),

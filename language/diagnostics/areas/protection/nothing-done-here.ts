@@ -1,4 +1,5 @@
 import { lower } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A stage at an abrasive station that abrades nothing: the unit goes into the dust for no reason. */
@@ -13,9 +14,9 @@ export const nothingDoneHere: Rule = {
       if (stage.steps.length === 0) {
         report({
           at: stage.source,
-          message: `Stage ${stage.name} has no step.`,
-          why: 'the sheet would print an empty stage.',
-          help: 'Write what is done there, or delete the stage.',
+          message: say`Stage ${stage.name} has no step.`,
+          why: say`the sheet would print an empty stage.`,
+          help: say`Write what is done there, or delete the stage.`,
         });
         continue;
       }
@@ -23,9 +24,9 @@ export const nothingDoneHere: Rule = {
       if (stage.steps.some((step) => step.verb === 'buff' || step.verb === 'blast' || step.verb === 'do')) continue;
       report({
         at: stage.source,
-        message: `Stage ${stage.name} is at the ${lower(station.title)}, but none of its steps buffs or blasts.`,
-        why: 'the unit would go into the dust for nothing.',
-        help: 'Write what is buffed, or do the stage at another station.',
+        message: say`Stage ${stage.name} is at the ${lower(station.title)}, but none of its steps buffs or blasts.`,
+        why: say`the unit would go into the dust for nothing.`,
+        help: say`Write what is buffed, or do the stage at another station.`,
       });
     }
   },

@@ -5,6 +5,7 @@ import { listed } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
+import { type Said, say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
@@ -15,7 +16,7 @@ export const openPortInDirt: Rule<StepFix> = {
   since: '0.1.0',
   title: 'A port is open while the unit is buffed, blasted, waits or is shipped.',
   flow: (flow, report) => {
-    const tell = (at: Step | Source, state: AbstractState, path: PathContext, when: string, shipping: boolean) => {
+    const tell = (at: Step | Source, state: AbstractState, path: PathContext, when: Said, shipping: boolean) => {
       const open = openPorts(flow, state, (one) => !(shipping && one.openInTransit));
       if (open === null) return;
       const { names, since, cause } = open;
@@ -24,9 +25,9 @@ export const openPortInDirt: Rule<StepFix> = {
         path,
         since,
         rootCause: cause,
-        message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open ${when}.`,
-        why: `grit goes in, and comes out in the ${shipping ? "customer's engine" : 'tester'}.`,
-        help: `Write “cap ${names.join(', ')}” before this.`,
+        message: say`${names.length > 1 ? say`Ports` : say`Port`} ${listed(names)} ${names.length > 1 ? say`are` : say`is`} open ${when}.`,
+        why: say`grit goes in, and comes out in the ${shipping ? say`customer's engine` : say`tester`}.`,
+        help: say`Write “cap ${names.join(', ')}” before this.`,
         data:
           'verb' in at && !shipping && !isCappedLater(flow, at, names)
             ? missingBefore(at, `cap ${names.join(', ')}`)
@@ -36,11 +37,15 @@ export const openPortInDirt: Rule<StepFix> = {
     return {
       step: on(['buff', 'blast', 'wait'], ({ step, before, path }) => {
         if (step.verb === 'wait' && isDraining(flow, before)) return;
-        const when = { wait: 'waits', buff: 'is buffed', blast: 'is blasted' }[step.verb];
-        tell(step, before, path, `while the unit ${when}`, false);
+        const when = {
+          wait: say`while the unit waits`,
+          buff: say`while the unit is buffed`,
+          blast: say`while the unit is blasted`,
+        }[step.verb];
+        tell(step, before, path, when, false);
       }),
       end({ state, path, last, block }) {
-        tell(last ?? block.source, state, path, 'when the unit is shipped', true);
+        tell(last ?? block.source, state, path, say`when the unit is shipped`, true);
       },
     };
   },

@@ -1,6 +1,7 @@
 import { openPorts } from '../../../analysis/openings.ts';
 import { listed } from '../../../analysis/prose.ts';
 import type { Source } from '../../../model/source.ts';
+import { say } from '../../../say/say.ts';
 import { stepBefore } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
 
@@ -20,14 +21,18 @@ export const outsideCleanedWithPortsOpen: Rule<{ names: readonly string[]; sourc
         path,
         since,
         rootCause: cause,
-        message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} open while the outside is cleaned.`,
-        why: 'the dirt that the brush takes off goes in there.',
-        help: `Write “cap ${names.join(', ')}” before this step.`,
+        message: say`${names.length > 1 ? say`Ports` : say`Port`} ${listed(names)} ${names.length > 1 ? say`are` : say`is`} open while the outside is cleaned.`,
+        why: say`the dirt that the brush takes off goes in there.`,
+        help: say`Write “cap ${names.join(', ')}” before this step.`,
         data: step.call === null ? { names, source: step.source } : undefined,
       });
     }),
   }),
   fix({ names, source }) {
-    return { title: `Cap ${listed(names)} first`, safe: true, edits: [stepBefore(source, `cap ${names.join(', ')}`)] };
+    return {
+      title: say`Cap ${listed(names)} first`,
+      safe: true,
+      edits: [stepBefore(source, `cap ${names.join(', ')}`)],
+    };
   },
 };

@@ -1,9 +1,10 @@
 import type { PathContext } from '../../../analysis/flow-analysis.ts';
 import { looseParts } from '../../../analysis/loose.ts';
-import { partsWords, stationWords } from '../../../analysis/prose.ts';
+import { partsWords, partsWritten, stationWords } from '../../../analysis/prose.ts';
 import type { AbstractState } from '../../../analysis/state.ts';
 import type { Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
+import { type Said, say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingAfter, missingBefore, type StepFix } from '../../step-fixes.ts';
@@ -16,7 +17,7 @@ export const partsLeftLoose: Rule<StepFix> = {
   title: 'Parts are off and kept nowhere when the unit leaves a station or waits.',
   flow: (flow, report) => {
     const { procedure } = flow.graph;
-    const tell = (at: Step | Source, state: AbstractState, path: PathContext, when: string) => {
+    const tell = (at: Step | Source, state: AbstractState, path: PathContext, when: Said) => {
       const loose = looseParts(flow, state);
       if (loose === null) return;
       const { since, cause } = loose;
@@ -26,22 +27,22 @@ export const partsLeftLoose: Rule<StepFix> = {
         path,
         since,
         rootCause: cause,
-        message: `The ${partsWords(procedure, names)} ${names.length > 1 ? 'lie' : 'lies'} loose ${when}.`,
-        why: 'parts of several units get mixed.',
-        help: `Write “keep ${names.join(', ')} at” and a station before this.`,
+        message: say`The ${partsWords(procedure, names)} ${names.length > 1 ? say`lie` : say`lies`} loose ${when}.`,
+        why: say`parts of several units get mixed.`,
+        help: say`Write “keep ${partsWritten(procedure, names)} at” and a station before this.`,
         data: !('verb' in at)
           ? undefined
           : at.verb === 'wait'
-            ? missingBefore(at, `keep ${names.join(', ')} ${blank}`)
-            : missingAfter(at, `keep ${names.join(', ')} ${blank}`),
+            ? missingBefore(at, `keep ${partsWritten(procedure, names)} ${blank}`)
+            : missingAfter(at, `keep ${partsWritten(procedure, names)} ${blank}`),
       });
     };
     return {
       step: on(['wait'], ({ step, before, path }) => {
-        tell(step, before, path, 'while the unit waits');
+        tell(step, before, path, say`while the unit waits`);
       }),
       leave({ last, block, state, path }) {
-        tell(last ?? block.source, state, path, `when the unit leaves ${stationWords(procedure, block.station)}`);
+        tell(last ?? block.source, state, path, say`when the unit leaves ${stationWords(procedure, block.station)}`);
       },
     };
   },

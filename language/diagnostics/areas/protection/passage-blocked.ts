@@ -2,6 +2,7 @@ import { isHydraulic, isPneumatic } from '../../../analysis/hydraulic.ts';
 import { port } from '../../../analysis/locations.ts';
 import { portExposed } from '../../../analysis/openings.ts';
 import { listed, partsWords } from '../../../analysis/prose.ts';
+import { type Said, say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
@@ -26,7 +27,7 @@ export const passageBlocked: Rule<StepFix> = {
               !told.has(cap(name)) &&
               !(path.repair !== null && told.has(name)),
           );
-        const tell = (names: readonly string[], doing: string, why: string) => {
+        const tell = (names: readonly string[], doing: Said, why: Said) => {
           if (names.length === 0) return;
           for (const name of names) told.add(cap(name)).add(path.repair === null ? name : cap(name));
           const since = before.since(layout.ports.get(names[0]!)!);
@@ -35,25 +36,25 @@ export const passageBlocked: Rule<StepFix> = {
             path,
             since,
             rootCause: `capped:${since}`,
-            message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} still capped when ${doing}.`,
-            why: `${why}.`,
-            help: `Write “uncap ${names.join(', ')}” before this step.`,
+            message: say`${names.length > 1 ? say`Ports` : say`Port`} ${listed(names)} ${names.length > 1 ? say`are` : say`is`} still capped when ${doing}.`,
+            why: say`${why}.`,
+            help: say`Write “uncap ${names.join(', ')}” before this step.`,
             data: missingBefore(step, `uncap ${names.join(', ')}`),
           });
         };
         if (step.verb === 'connect')
           tell(
             capped(step.objects.map((object) => object.name)),
-            'it is connected',
-            'the line cannot go on over a cap',
+            say`it is connected`,
+            say`the line cannot go on over a cap`,
           );
         // For a test with air, as under water, the other ports must be shut.
         if (isHydraulic(step, procedure) && !isPneumatic(step)) {
           const exposed = procedure.family.ports.filter((one) => portExposed(before, one)).map((one) => one.name);
           tell(
             capped(exposed),
-            'the unit works under pressure',
-            'the fluid cannot get out, and the reading does not show what the unit does',
+            say`the unit works under pressure`,
+            say`the fluid cannot get out, and the reading does not show what the unit does`,
           );
         }
         if (step.verb === 'wash' || step.verb === 'soak') {
@@ -62,11 +63,11 @@ export const passageBlocked: Rule<StepFix> = {
           );
           tell(
             capped(owners.flatMap(({ name }) => relations.ports(name).map((one) => one.name))),
-            `the ${partsWords(
+            say`the ${partsWords(
               procedure,
               owners.map(({ name }) => name),
-            )} ${owners.length > 1 ? 'are' : 'is'} washed`,
-            'the dirt stays in the passage',
+            )} ${owners.length > 1 ? say`are` : say`is`} washed`,
+            say`the dirt stays in the passage`,
           );
         }
       }),

@@ -5,14 +5,15 @@ import type { Port } from '../../../model/family.ts';
 import type { Block, Step } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
 import { failEntries, isOfAll } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** The state of a port in which a step on it does nothing, and the steps that bring that state about. */
 const already = {
-  cap: { bits: port.capped, words: 'capped', by: ['cap'] },
-  uncap: { bits: port.open, words: 'open', by: ['uncap', 'disconnect'] },
-  connect: { bits: port.connected, words: 'connected', by: ['connect'] },
-  disconnect: { bits: port.open | port.capped, words: 'disconnected', by: ['disconnect'] },
+  cap: { bits: port.capped, words: say`capped`, by: ['cap'] },
+  uncap: { bits: port.open, words: say`open`, by: ['uncap', 'disconnect'] },
+  connect: { bits: port.connected, words: say`connected`, by: ['connect'] },
+  disconnect: { bits: port.open | port.capped, words: say`disconnected`, by: ['disconnect'] },
 } as const;
 
 /**
@@ -63,16 +64,16 @@ export const portHandledTwice: Rule<{ source: Source }> = {
           since,
           // These may already have reported the missing step in between.
           rootCause: verb === 'cap' ? `capped:${since}` : verb === 'uncap' ? `open:${since}` : undefined,
-          message: `${names.length > 1 ? 'Ports' : 'Port'} ${listed(names)} ${names.length > 1 ? 'are' : 'is'} already ${words}.`,
-          why: 'the bench hand looks for what is not there, and wonders which step was left out.',
-          help: 'Delete this, or add the missing step in between.',
+          message: say`${names.length > 1 ? say`Ports` : say`Port`} ${listed(names)} ${names.length > 1 ? say`are` : say`is`} already ${words}.`,
+          why: say`the bench hand looks for what is not there, and wonders which step was left out.`,
+          help: say`Delete this, or add the missing step in between.`,
           data: whole && step.call === null ? { source: step.source } : undefined,
         });
       }),
     };
   },
   fix({ source }) {
-    return { title: 'Delete this step', safe: false, edits: [{ source, text: '' }] };
+    return { title: say`Delete this step`, safe: false, edits: [{ source, text: '' }] };
   },
 };
 

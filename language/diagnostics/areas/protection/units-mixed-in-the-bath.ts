@@ -2,6 +2,7 @@ import { place } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { isOfAll, namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
 import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -18,13 +19,13 @@ export const unitsMixedInTheBath: Rule<StepFix> = {
     const ownPlace = (part: string, at: Step) =>
       steps
         .slice(0, steps.indexOf(at))
-        .filter(({ verb, text, note }) => verb === 'guard' || (verb === 'keep' && (text ?? note) !== null))
+        .filter(({ verb, text }) => verb === 'guard' || (verb === 'keep' && text !== null))
         .some((step) => namedIn(step).some(({ name }) => name === part));
     return {
       looksAround: true,
       step: on(['wash', 'soak', 'rinse'], ({ step, block, before, path }) => {
         if (!('together' in block) || !block.together) return;
-        if (step.text !== null || step.note !== null) return;
+        if (step.text !== null) return;
         const { procedure } = graph;
         const loose = step.objects.filter(
           ({ name }) => before.may(before.part(name).place, place.off | place.sub) && !ownPlace(name, step),
@@ -35,12 +36,12 @@ export const unitsMixedInTheBath: Rule<StepFix> = {
           source: isOfAll(step) ? step.source : loose[0]!.source,
           path,
           rootCause: `mixed:${block.name}`,
-          message: `The ${partsWords(
+          message: say`The ${partsWords(
             procedure,
             loose.map(({ name }) => name),
           )} of the whole set go into one bath.`,
-          why: 'a needle comes out with another unit’s nozzle.',
-          help: 'Write how the units are kept apart, such as "Own basket, own number", or do the stage one unit at a time.',
+          why: say`a needle comes out with another unit’s nozzle.`,
+          help: say`Write how the units are kept apart, such as "Own basket, own number", or do the stage one unit at a time.`,
           data: missingClause(step, blank),
         });
       }),

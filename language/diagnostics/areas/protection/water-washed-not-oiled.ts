@@ -3,6 +3,7 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Source } from '../../../model/source.ts';
 import { closesUp, namedIn } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
 /** Washed in water, suds or caustic, dried, and fitted with no film of oil. */
@@ -29,16 +30,16 @@ export const waterWashedNotOiled: Rule = {
         }
       }
       for (const [since, { names, source }] of bySince) {
-        const [go, them] = names.length > 1 ? ['go', 'them'] : ['goes', 'it'];
+        const [go, them] = names.length > 1 ? [say`go`, say`them`] : [say`goes`, say`it`];
         report({
           at: step,
           source,
           path,
           since,
           rootCause: `bare-steel:${since}`,
-          message: `The ${partsWords(graph.procedure, names)} ${go} together dry after a wash in water or detergent.`,
-          why: 'steel with no oil film rusts inside, where nobody sees it.',
-          help: `Rinse ${them} in test oil or oil ${them} first.`,
+          message: say`The ${partsWords(graph.procedure, names)} ${go} together dry after a wash in water or detergent.`,
+          why: say`steel with no oil film rusts inside, where nobody sees it.`,
+          help: say`Rinse ${them} in test oil or oil ${them} first.`,
         });
       }
     }),

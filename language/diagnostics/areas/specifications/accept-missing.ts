@@ -1,4 +1,5 @@
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -13,16 +14,19 @@ export const acceptMissing: Rule<StepFix> = {
   eachStep(step, _, report) {
     if (step.verb !== 'test') return;
     const { test } = step;
-    // A reading or a fall needs a limit; the author's own text may say what is good.
+    // A reading or a fall needs a limit; words beside the test may be about anything.
     if (test.reads !== null || step.limit !== null || test.from !== null || test.inTime !== null) return;
-    if (step.accept !== null || step.reject !== null || step.text !== null) return;
+    if (step.accept !== null || step.reject !== null) return;
     report({
       at: step,
       rootCause: `accept:${writtenAt(step)}`,
-      message: `Test ${step.gate.test} says neither what is read nor what is good.`,
-      why: 'one person passes a drop on the tip, and the next does not.',
-      help: 'Write “accept "…"”, or “read … within …”.',
-      data: missingClause(step, `accept ${blank}`),
+      message: say`Test ${step.gate.test} says neither what is read nor what is good.`,
+      why: say`one person passes a drop on the tip, and the next does not.`,
+      help:
+        step.text === null
+          ? say`Write “accept "…"”, or “read … within …”.`
+          : say`Write “accept” before the words that say what is good, or “read … within …”.`,
+      data: step.text === null ? missingClause(step, `accept ${blank}`) : undefined,
     });
   },
   fix: fixStep,

@@ -1,4 +1,5 @@
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -17,9 +18,9 @@ export const checkForWhat: Rule<StepFix> = {
     report({
       at: step,
       rootCause: `check-for:${writtenAt(step)}`,
-      message: 'This check does not say what to look for.',
-      why: 'it gets ticked, and a blued tip or a stained face goes in.',
-      help: 'Write what to look for in quotes, or “reuse if "…"  reject if "…"”.',
+      message: say`This check does not say what to look for.`,
+      why: say`it gets ticked, and a blued tip or a stained face goes in.`,
+      help: say`Write what to look for in quotes, or “reuse if "…"  reject if "…"”.`,
       data: missingClause(step, blank),
     });
   },

@@ -1,4 +1,5 @@
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -19,9 +20,9 @@ export const holdHowLong: Rule<StepFix> = {
     report({
       at: step,
       rootCause: `hold-time:${writtenAt(step)}`,
-      message: `Test ${step.gate.test} holds a pressure, but does not say for how long.`,
-      why: 'a slow leak shows no drop in the two seconds that somebody in a hurry waits.',
-      help: 'Write “for” and a time, such as for 10 s.',
+      message: say`Test ${step.gate.test} holds a pressure, but does not say for how long.`,
+      why: say`a slow leak shows no drop in the two seconds that somebody in a hurry waits.`,
+      help: say`Write “for” and a time, such as for 10 s.`,
       data: missingClause(step, `for ${blank} s`),
     });
   },

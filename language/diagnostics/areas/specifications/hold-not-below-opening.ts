@@ -5,6 +5,7 @@ import type { Procedure, Step, StepOf } from '../../../model/procedure.ts';
 import { own } from '../../../model/steps.ts';
 import { compare, formatLimit, formatQuantity, window } from '../../../quantities/index.ts';
 import type { Limit, Quantity } from '../../../quantities/types.ts';
+import { type Said, say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A seat is held at a pressure at which the needle opens. */
@@ -17,16 +18,16 @@ export const holdNotBelowOpening: Rule = {
     for (const step of allSteps(procedure)) {
       if (step.verb !== 'test' || step.test.hold === null) continue;
       const { hold } = step.test;
-      const tell = (why: string) =>
+      const tell = (why: Said) =>
         report({
           at: step,
           rootCause: `hold-below:${writtenAt(step)}`,
-          message: `Test ${step.gate.test} ${why}.`,
-          why: 'the needle lifts, and a good seat is taken for a leaking one.',
-          help: 'Write “hold … below” and the test that reads the opening.',
+          message: say`Test ${step.gate.test} ${why}.`,
+          why: say`the needle lifts, and a good seat is taken for a leaking one.`,
+          help: say`Write “hold … below” and the test that reads the opening.`,
         });
       if (hold.relation === 'above') {
-        if (hold.of !== null) tell(`holds ${formatLimit(hold.amount)} above ${hold.of}`);
+        if (hold.of !== null) tell(say`holds ${formatLimit(hold.amount)} above ${hold.of}`);
         continue;
       }
       // A housing or a union may be tested at any pressure, with the nozzle blanked off.
@@ -37,7 +38,7 @@ export const holdNotBelowOpening: Rule = {
       if (first === undefined) continue;
       const numbers = [...new Set(over.flatMap(({ number }) => number ?? []))];
       tell(
-        `holds ${formatLimit(hold.amount)}, and ${first.test} is from ${formatQuantity(first.low)}${numbers.length === 0 ? '' : ` (${listed(numbers)})`}`,
+        say`holds ${formatLimit(hold.amount)}, and ${first.test} is from ${formatQuantity(first.low)}${numbers.length === 0 ? '' : say` (${listed(numbers)})`}`,
       );
     }
   },

@@ -1,28 +1,29 @@
 import { listed } from '../../../analysis/prose.ts';
 import type { SpecValue } from '../../../model/procedure.ts';
 import type { Limit } from '../../../quantities/types.ts';
+import { english, type Said, say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A second limit that a spec may carry, and the words for it. */
 interface Second {
   readonly of: (value: SpecValue) => Limit | null;
-  readonly words: string;
+  readonly words: Said;
   readonly write: string;
-  readonly when: string;
+  readonly when: Said;
 }
 
 const seconds: readonly Second[] = [
   {
     of: ({ inService }) => inService,
-    words: 'limit in service',
+    words: say`limit in service`,
     write: 'in service at least …',
-    when: 'as it comes in',
+    when: say`as it comes in`,
   },
   {
     of: ({ whenNew }) => whenNew,
-    words: 'limit with a new part',
+    words: say`limit with a new part`,
     write: 'new … and its limit',
-    when: 'with a new part',
+    when: say`with a new part`,
   },
 ];
 
@@ -47,21 +48,21 @@ export const inServiceMissing: Rule = {
         for (const { number, value } of without) {
           report({
             at: value.source,
-            rootCause: `${words}:${spec.name}:${number.name}`,
+            rootCause: `${english(words)}:${spec.name}:${number.name}`,
             allow: [...spec.allow, ...number.allow],
-            message: `${number.name} has its own ${spec.name}, but no ${words}.`,
-            why: `${when} it would be judged by ${of(spec) === null ? 'no limit at all' : 'the figure of the other numbers'}.`,
-            help: `Write “${write}” from the maker's data.`,
+            message: say`${number.name} has its own ${spec.name}, but no ${words}.`,
+            why: say`${when} it would be judged by ${of(spec) === null ? say`no limit at all` : say`the figure of the other numbers`}.`,
+            help: say`Write “${write}” from the maker's data.`,
           });
         }
         if (spec.rebuilt !== null && of(spec) === null && takers.length > 0) {
           report({
             at: spec.source,
-            rootCause: `${words}:${spec.name}`,
+            rootCause: `${english(words)}:${spec.name}`,
             allow: spec.allow,
-            message: `Spec ${spec.name} has no ${words}, although other numbers have one, and ${listed(takers.map(({ name }) => name))} ${takers.length > 1 ? 'use' : 'uses'} the spec as it is.`,
-            why: `${when} ${takers.length > 1 ? 'they' : 'it'} would be judged by no limit at all.`,
-            help: `Write “${write}” from the maker's data.`,
+            message: say`Spec ${spec.name} has no ${words}, although other numbers have one, and ${listed(takers.map(({ name }) => name))} ${takers.length > 1 ? say`use` : say`uses`} the spec as it is.`,
+            why: say`${when} ${takers.length > 1 ? say`they` : say`it`} would be judged by no limit at all.`,
+            help: say`Write “${write}” from the maker's data.`,
           });
         }
       }

@@ -1,7 +1,12 @@
 import type { AnyRule } from '../../rule.ts';
 import { acceptMissing } from './accept-missing.ts';
+import { ceilingUnderTheWindow } from './ceiling-under-the-window.ts';
 import { checkForWhat } from './check-for-what.ts';
 import { chooseForWhat } from './choose-for-what.ts';
+import { conditionsMissing } from './conditions-missing.ts';
+import { fallThatRises } from './fall-that-rises.ts';
+import { figureOfAnotherPart } from './figure-of-another-part.ts';
+import { figuresFarApart } from './figures-far-apart.ts';
 import { fixtureMissing } from './fixture-missing.ts';
 import { fluidMissing } from './fluid-missing.ts';
 import { holdHowLong } from './hold-how-long.ts';
@@ -9,14 +14,19 @@ import { holdNotBelowOpening } from './hold-not-below-opening.ts';
 import { inServiceMissing } from './in-service-missing.ts';
 import { limitEmpty } from './limit-empty.ts';
 import { limitMissing } from './limit-missing.ts';
+import { limitOfAnotherTest } from './limit-of-another-test.ts';
 import { noTolerance } from './no-tolerance.ts';
 import { numberMissingSpec } from './number-missing-spec.ts';
+import { oneJointTwoFigures } from './one-joint-two-figures.ts';
+import { openToTheUnsafeSide } from './open-to-the-unsafe-side.ts';
+import { planContradictsItself } from './plan-contradicts-itself.ts';
 import { pressureMissing } from './pressure-missing.ts';
 import { primeHow } from './prime-how.ts';
 import { rateMissing } from './rate-missing.ts';
 import { setByWhat } from './set-by-what.ts';
 import { sourceMissing } from './source-missing.ts';
 import { specUnused } from './spec-unused.ts';
+import { spreadNeverFails } from './spread-never-fails.ts';
 import { targetOutsideLimit } from './target-outside-limit.ts';
 import { torqueMissing } from './torque-missing.ts';
 import { unitPairDisagrees } from './unit-pair-disagrees.ts';
@@ -46,4 +56,14 @@ export const specifications: readonly AnyRule[] = [
   torqueMissing,
   unitPairDisagrees,
   wrongKindOfUnit,
+  conditionsMissing,
+  planContradictsItself,
+  figuresFarApart,
+  oneJointTwoFigures,
+  openToTheUnsafeSide,
+  ceilingUnderTheWindow,
+  fallThatRises,
+  limitOfAnotherTest,
+  spreadNeverFails,
+  figureOfAnotherPart,
 ];

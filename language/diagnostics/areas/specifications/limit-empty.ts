@@ -2,6 +2,7 @@ import { limitsIn, specLimits, type WrittenLimit } from '../../../analysis/limit
 import { capital } from '../../../analysis/prose.ts';
 import { compare, formatLimit, isEmpty, kindOfLimit, window } from '../../../quantities/index.ts';
 import type { Kind, Limit } from '../../../quantities/types.ts';
+import { say } from '../../../say/say.ts';
 import type { Report, Rule } from '../../rule.ts';
 
 /** A count can be met exactly. */
@@ -23,18 +24,18 @@ export const limitEmpty: Rule = {
 
 function judge({ limit, words, source, step, spec }: WrittenLimit, report: (one: Report<never>) => void) {
   const why = isEmpty(limit)
-    ? 'the low end is above the high end, so no unit can pass'
+    ? say`the low end is above the high end, so no unit can pass`
     : isPoint(limit)
-      ? 'it leaves no room at all, and no gauge shows exactly that value'
+      ? say`it leaves no room at all, and no gauge shows exactly that value`
       : null;
   if (why === null) return;
   report({
     at: step ?? source,
     source,
     allow: spec?.allow,
-    message: `${capital(words)} is ${formatLimit(limit)}.`,
-    why: `${why}.`,
-    help: `Correct the figures from the maker's data.`,
+    message: say`${capital(words)} is ${formatLimit(limit)}.`,
+    why: say`${why}.`,
+    help: say`Correct the figures from the maker's data.`,
   });
 }
 

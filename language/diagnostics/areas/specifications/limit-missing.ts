@@ -3,7 +3,8 @@ import { within } from '../../../analysis/within.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
-import { failEntries, isGate } from '../../../model/steps.ts';
+import { failEntries, isGate, limitUses } from '../../../model/steps.ts';
+import { say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Something is read, set, compared or measured, and no limit says what is good. A `read` needs none. */
@@ -26,33 +27,41 @@ export const limitMissing: Rule = {
       report({
         at: step ?? repair.source,
         source: repair.source,
-        message: 'This measurement says what to do on a fail, but not when it fails.',
-        why: 'the figure is written down, and the part goes in whatever it is.',
+        message: say`This measurement says what to do on a fail, but not when it fails.`,
+        why: say`the figure is written down, and the part goes in whatever it is.`,
         help: withinLimit,
       });
     }
   },
 };
 
-const withinLimit = 'Write “within” and a spec or a limit.';
+const withinLimit = say`Write “within” and a spec or a limit.`;
 
 function missing(step: Step, procedure: Procedure): Statement | null {
   switch (step.verb) {
     case 'test': {
       const { test, gate } = step;
-      if (step.limit !== null || step.accept !== null || step.reject !== null || test.inTime !== null) return null;
+      const bare = step.limit === null ? step.plan?.points.find(({ limit }) => limit === null) : undefined;
+      if (bare !== undefined && test.reads !== null && limitUses(step).length > 0)
+        return {
+          message: say`Point ${bare.name} of test ${gate.test} has no limit, and the other points have one.`,
+          why: say`one person passes what the next one opens again.`,
+          help: say`Write “within” and a spec or a limit behind it.`,
+        };
+      if (limitUses(step).length > 0 || step.accept !== null || step.reject !== null || test.inTime !== null)
+        return null;
       if (test.reads !== null)
         return {
-          message: `Test ${gate.test} reads ${test.reads}, but no limit says what is good.`,
-          why: 'one person passes what the next one opens again.',
+          message: say`Test ${gate.test} reads ${term(test.reads)}, but no limit says what is good.`,
+          why: say`one person passes what the next one opens again.`,
           help: withinLimit,
         };
       return test.from === null || test.forTime !== null
         ? null
         : {
-            message: `Test ${gate.test} says where the pressure fall starts, but not how long it may take.`,
-            why: 'too fast and too slow both pass.',
-            help: 'Write “in” and a time, such as in 6..20 s.',
+            message: say`Test ${gate.test} says where the pressure fall starts, but not how long it may take.`,
+            why: say`too fast and too slow both pass.`,
+            help: say`Write “in” and a time, such as in 6..20 s.`,
           };
     }
     case 'set':
@@ -60,17 +69,17 @@ function missing(step: Step, procedure: Procedure): Statement | null {
       return step.limit !== null || procedure.specs.some((spec) => spec.name === step.reading)
         ? null
         : {
-            message: `Nothing says what ${step.reading} is set to.`,
-            why: 'each person stops turning somewhere else.',
+            message: say`Nothing says what ${step.reading} is set to.`,
+            why: say`each person stops turning somewhere else.`,
             help: withinLimit,
           };
     case 'across':
-      return step.spread !== null || step.text !== null
+      return step.spread !== null
         ? null
         : {
-            message: 'Nothing says how far apart the units of the set may be.',
-            why: 'every set passes.',
-            help: 'Write “spread at most” and a limit.',
+            message: say`Nothing says how far apart the units of the set may be.`,
+            why: say`every set passes.`,
+            help: say`Write “spread at most” and a limit.`,
           };
     default:
       return null;

@@ -1,13 +1,16 @@
 import { specLimits, type WrittenLimit } from '../../../analysis/limits.ts';
-import { own } from '../../../model/steps.ts';
+import { limitUses } from '../../../model/steps.ts';
 import { formatLimit, kindOfLimit } from '../../../quantities/index.ts';
 import type { Kind, Limit } from '../../../quantities/types.ts';
+import { capital, say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, type StepFix } from '../../step-fixes.ts';
 
 const judged: readonly Kind[] = ['pressure', 'torque', 'length', 'force', 'angle'];
 
 /** A nominal with no tolerance, where the shop gives none either. Only what a step sets or a test reads counts. */
-export const noTolerance: Rule = {
+export const noTolerance: Rule<StepFix> = {
   code: 'no-tolerance',
   severity: 'error',
   since: '0.1.0',
@@ -16,8 +19,7 @@ export const noTolerance: Rule = {
   procedure(procedure, report) {
     const steps = [...procedure.stages, ...procedure.repairs].flatMap((block) => block.steps);
     const uses = steps.flatMap((step) => {
-      const use = own(step, 'limit');
-      return use == null ? [] : [{ step, use }];
+      return limitUses(step).map((use) => ({ step, use }));
     });
     const used = new Set(uses.flatMap(({ use }) => (use.form === 'spec' ? [use.spec] : [])));
     const specs = specLimits(procedure).filter(({ spec }) => used.has(spec!.name) && spec!.per === null);
@@ -26,7 +28,7 @@ export const noTolerance: Rule = {
         ? [
             {
               limit: use.limit,
-              words: step.verb === 'torque' ? 'the torque' : 'the limit',
+              words: step.verb === 'torque' ? say`the torque` : say`the limit`,
               source: use.source,
               step,
               spec: null,
@@ -46,12 +48,14 @@ export const noTolerance: Rule = {
         at: step ?? source,
         source,
         allow: spec?.allow,
-        message: `${words.charAt(0).toUpperCase()}${words.slice(1)} is ${formatLimit(bare)} with no tolerance.`,
-        why: 'nobody can say whether a reading is good.',
-        help: `Write the tolerance from the maker's data, or “unless stated ${kind} ±…” in the shop.`,
+        message: say`${capital(words)} is ${formatLimit(bare)} with no tolerance.`,
+        why: say`nobody can say whether a reading is good.`,
+        data: step?.call === null ? { source, text: `±${blank}`, where: 'at its end' } : undefined,
+        help: say`Write the tolerance from the maker's data, or “unless stated ${kind} ±…” in the shop.`,
       });
     }
   },
+  fix: fixStep,
 };
 
 /** The part of a limit that is a value with no written tolerance. */

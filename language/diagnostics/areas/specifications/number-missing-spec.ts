@@ -1,5 +1,6 @@
 import { listed } from '../../../analysis/prose.ts';
 import type { SpecValue } from '../../../model/procedure.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A spec has no value for one of the part numbers. `not required` with a source is a value. */
@@ -17,9 +18,9 @@ export const numberMissingSpec: Rule = {
           report({
             at: spec.source,
             allow: spec.allow,
-            message: `Spec ${spec.name} is “not required”, but no source is given for that.`,
-            why: 'nobody can look up whether that is so.',
-            help: 'Write “source "…"”.',
+            message: say`Spec ${spec.name} is “not required”, but no source is given for that.`,
+            why: say`nobody can look up whether that is so.`,
+            help: say`Write “source "…"”.`,
           });
         continue;
       }
@@ -27,9 +28,9 @@ export const numberMissingSpec: Rule = {
         report({
           at: spec.source,
           allow: spec.allow,
-          message: `Spec ${spec.name} has no value.`,
-          why: 'the step that uses it has no figure to print.',
-          help: `Write it from the maker's data, or give a value in each part number.`,
+          message: say`Spec ${spec.name} has no value.`,
+          why: say`the step that uses it has no figure to print.`,
+          help: say`Write it from the maker's data, or give a value in each part number.`,
         });
         continue;
       }
@@ -44,9 +45,9 @@ export const numberMissingSpec: Rule = {
           at: number.source,
           rootCause: `spec:${spec.name}:${number.name}`,
           allow: [...spec.allow, ...number.allow],
-          message: `Part number ${number.name} has no ${spec.name}.`,
-          why: `a unit of this number could not be set${missing.length > 1 ? ` (nor one of ${listed(missing.filter((other) => other !== number).map((other) => other.name))})` : ''}.`,
-          help: `Write ${spec.name} in number ${number.name}, or “${spec.name} not required” with its source.`,
+          message: say`Part number ${number.name} has no ${spec.name}.`,
+          why: say`a unit of this number could not be set${missing.length > 1 ? say` (nor one of ${listed(missing.filter((other) => other !== number).map((other) => other.name))})` : ''}.`,
+          help: say`Write ${spec.name} in number ${number.name}, or “${spec.name} not required” with its source.`,
         });
       }
     }

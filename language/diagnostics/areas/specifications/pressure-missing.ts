@@ -1,8 +1,11 @@
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A test that holds a pressure or lets it fall gives no pressure. */
-export const pressureMissing: Rule = {
+export const pressureMissing: Rule<StepFix> = {
   code: 'pressure-missing',
   severity: 'error',
   since: '0.1.0',
@@ -21,15 +24,18 @@ export const pressureMissing: Rule = {
       rootCause: `test-pressure:${writtenAt(step)}`,
       ...(start
         ? {
-            message: `Test ${step.gate.test} is timed, but no pressure says where it starts.`,
-            why: 'each person pumps to whatever pressure they remember.',
-            help: 'Write “hold” and a pressure, or “from … to …”.',
+            message: say`Test ${step.gate.test} is timed, but no pressure says where it starts.`,
+            why: say`each person pumps to whatever pressure they remember.`,
+            help: say`Write “hold” and a pressure, or “from … to …”.`,
+            data: missingClause(step, `hold ${blank}`),
           }
         : {
-            message: `Test ${step.gate.test} says where the pressure fall starts, but not where it ends.`,
-            why: 'nobody knows when to stop the clock.',
-            help: 'Write “to” and the pressure at the end.',
+            message: say`Test ${step.gate.test} says where the pressure fall starts, but not where it ends.`,
+            why: say`nobody knows when to stop the clock.`,
+            help: say`Write “to” and the pressure at the end.`,
+            data: missingClause(step, `to ${blank}`),
           }),
     });
   },
+  fix: fixStep,
 };

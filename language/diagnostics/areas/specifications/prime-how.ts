@@ -1,4 +1,5 @@
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -11,13 +12,13 @@ export const primeHow: Rule<StepFix> = {
   ofAbsence: true,
   title: 'A unit is primed, but nothing says how much.',
   eachStep(step, _, report) {
-    if (step.verb !== 'prime' || step.count !== null || step.text !== null || step.note !== null) return;
+    if (step.verb !== 'prime' || step.count !== null || step.wordsAfter.includes('for')) return;
     report({
       at: step,
       rootCause: `prime-how:${writtenAt(step)}`,
-      message: 'Nothing says how much the unit is primed.',
-      why: 'after two strokes there is still air in it, and the reading is soft.',
-      help: 'Write the number of strokes, such as prime 6 strokes, or in quotes what to prime until.',
+      message: say`Nothing says how much the unit is primed.`,
+      why: say`after two strokes there is still air in it, and the reading is soft.`,
+      help: say`Write the number of strokes, such as prime 6 strokes, or “for” and in quotes how long.`,
       data: missingClause(step, `${blank} strokes`),
     });
   },

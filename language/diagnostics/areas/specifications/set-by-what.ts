@@ -1,9 +1,11 @@
 import { lower } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A reading is set, its adjuster is in the family, and the step does not name the adjuster. */
-export const setByWhat: Rule = {
+export const setByWhat: Rule<StepFix> = {
   code: 'set-by-what',
   severity: 'warning',
   since: '0.2.0',
@@ -16,9 +18,11 @@ export const setByWhat: Rule = {
     report({
       at: step,
       rootCause: `set-by:${writtenAt(step)}`,
-      message: `The ${lower(adjuster.title)} sets ${step.reading}, but this step does not say to turn it.`,
-      why: 'a setting that is never locked would go unnoticed.',
-      help: `Write “by ${adjuster.name}”.`,
+      message: say`The ${lower(adjuster.title)} sets ${step.reading}, but this step does not say to turn it.`,
+      why: say`a setting that is never locked would go unnoticed.`,
+      help: say`Write “by ${adjuster.name}”.`,
+      data: missingClause(step, `by ${adjuster.name}`),
     });
   },
+  fix: fixStep,
 };

@@ -1,11 +1,12 @@
 import { listed } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { SpecValue, Step } from '../../../model/procedure.ts';
-import { own } from '../../../model/steps.ts';
+import { limitUses, own, spreadsAt } from '../../../model/steps.ts';
 import type { Limit } from '../../../quantities/types.ts';
+import { say, term } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
-import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
+import { declared, fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A figure that does not say where it comes from. */
 export const sourceMissing: Rule<StepFix> = {
@@ -21,9 +22,10 @@ export const sourceMissing: Rule<StepFix> = {
     report({
       at: first.source,
       rootCause: `source:${shop.name}`,
-      message: `Nothing says where the tolerances for ${listed(bare.map((standing) => standing.kind))} after “unless stated” come from.`,
-      why: 'they print on every sheet whose figures have none.',
-      help: 'Write “source "…"” after them.',
+      message: say`Nothing says where the tolerances for ${listed(bare.map((standing) => term(standing.kind)))} after “unless stated” come from.`,
+      why: say`they print on every sheet whose figures have none.`,
+      help: say`Write “source "…"” after them.`,
+      data: bare.length === 1 ? declared(first.source, `source ${blank}`) : undefined,
     });
   },
   procedure(procedure, report) {
@@ -32,9 +34,10 @@ export const sourceMissing: Rule<StepFix> = {
         report({
           at: spec.source,
           allow: spec.allow,
-          message: `Nothing says where ${spec.name} comes from.`,
-          why: 'nobody can look it up when in doubt, and an outdated figure stays forever.',
-          help: 'Write “source "…"” with the sheet and the page.',
+          message: say`Nothing says where ${spec.name} comes from.`,
+          why: say`nobody can look it up when in doubt, and an outdated figure stays forever.`,
+          help: say`Write “source "…"” with the sheet and the page.`,
+          data: declared(spec.source, `source ${blank}`),
         });
         continue;
       }
@@ -46,9 +49,10 @@ export const sourceMissing: Rule<StepFix> = {
         report({
           at: value.source,
           allow: [...spec.allow, ...number.allow],
-          message: `Nothing says where ${spec.name} of ${number.name} comes from.`,
-          why: 'the sheet would print the source of another number beside it.',
-          help: 'Write “source "…"” with the sheet and the page.',
+          message: say`Nothing says where ${spec.name} of ${number.name} comes from.`,
+          why: say`the sheet would print the source of another number beside it.`,
+          help: say`Write “source "…"” with the sheet and the page.`,
+          data: declared(value.source, `source ${blank}`),
         });
       }
     }
@@ -58,9 +62,9 @@ export const sourceMissing: Rule<StepFix> = {
     report({
       at: step,
       rootCause: `source:${writtenAt(step)}`,
-      message: 'The figure in this step has no source.',
-      why: 'nobody can look it up when in doubt.',
-      help: 'Write “source "…"”, or make it a spec.',
+      message: say`The figure in this step has no source.`,
+      why: say`nobody can look it up when in doubt.`,
+      help: say`Write “source "…"”, or make it a spec.`,
       data: missingClause(step, `source ${blank}`),
     });
   },
@@ -76,9 +80,10 @@ function hasValue({ rebuilt, inService, whenNew }: SpecValue): boolean {
  * how to work, and need no source.
  */
 function figuresOf(step: Step): Limit[] {
-  const use = own(step, 'limit');
-  const held = use?.form === 'limit' ? use.limit : null;
+  const held = limitUses(step).flatMap((use) => (use.form === 'limit' ? use.limit : []));
   const test = own(step, 'test');
   const timed = [test?.hold?.amount, test?.from, test?.to, test?.inTime];
-  return [held, own(step, 'stretch'), ...timed, own(step, 'spread')].flatMap((limit) => limit ?? []);
+  return [...held, own(step, 'stretch'), ...timed, own(step, 'spread'), ...spreadsAt(step)].flatMap(
+    (limit) => limit ?? [],
+  );
 }

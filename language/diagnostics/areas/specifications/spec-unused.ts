@@ -1,7 +1,8 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
-import { own } from '../../../model/steps.ts';
+import { limitUses } from '../../../model/steps.ts';
 import type { Kind } from '../../../quantities/types.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 import { lacksTorque } from './torque-missing.ts';
 
@@ -27,9 +28,9 @@ export const specUnused: Rule = {
         report({
           at: spec.source,
           allow: spec.allow,
-          message: `No step uses ${spec.name}.`,
-          why: 'the figure is on the sheet, but nobody works to it.',
-          help: 'Name it in the step that it is for, or delete it.',
+          message: say`No step uses ${spec.name}.`,
+          why: say`the figure is on the sheet, but nobody works to it.`,
+          help: say`Name it in the step that it is for, or delete it.`,
         });
         continue;
       }
@@ -39,9 +40,9 @@ export const specUnused: Rule = {
         report({
           at: value.source,
           allow: [...spec.allow, ...number.allow],
-          message: `No step for ${number.name} uses ${spec.name}.`,
-          why: 'nobody works to the figure of this number.',
-          help: `Delete it, or name ${number.name} at the steps that are only for other numbers.`,
+          message: say`No step for ${number.name} uses ${spec.name}.`,
+          why: say`nobody works to the figure of this number.`,
+          help: say`Delete it, or name ${number.name} at the steps that are only for other numbers.`,
         });
       }
     }
@@ -54,18 +55,15 @@ function valuesOf(procedure: Procedure, spec: string) {
   );
 }
 
-const none: readonly string[] = [];
-
 /** Names of specs that a step works to: its limit, and that of the reading that it names. */
 function reads(step: Step): readonly string[] {
-  const use = own(step, 'limit');
-  const limit = use?.form === 'spec' ? [use.spec] : none;
+  const limit = limitUses(step).flatMap((use) => (use.form === 'spec' ? use.spec : []));
   switch (step.verb) {
     case 'read':
     case 'set':
       return [...limit, step.reading];
     case 'test':
-      return step.limit === null ? [step.gate.test] : limit;
+      return limit.length === 0 ? [step.gate.test] : limit;
     case 'across':
       return [step.gate.test];
     case 'choose': {
@@ -82,7 +80,7 @@ function wants(step: Step, procedure: Procedure): readonly Kind[] {
   if (lacksTorque(step, procedure)) return ['torque'];
   switch (step.verb) {
     case 'test':
-      return step.limit === null && step.test.reads !== null ? [step.test.reads] : [];
+      return limitUses(step).length === 0 && step.test.reads !== null ? [step.test.reads] : [];
     case 'measure':
       return step.gate === null ? ['length', 'force'] : [];
     case 'choose':

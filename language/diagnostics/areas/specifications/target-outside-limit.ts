@@ -2,6 +2,7 @@ import type { LimitUse, Procedure, Spec } from '../../../model/procedure.ts';
 import { isTestOf, own } from '../../../model/steps.ts';
 import { compare, formatLimit, kindOfUnit, window } from '../../../quantities/index.ts';
 import type { Limit } from '../../../quantities/types.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A shim is chosen to bring a reading to a value that the test of that reading would not let through. */
@@ -20,13 +21,13 @@ export const targetOutsideLimit: Rule = {
           const target = limitFor(procedure, choose.target, number);
           const judged = limitFor(procedure, limit, number);
           if (target === null || judged === null || !isOutside(target, judged)) continue;
-          const of = number === null || procedure.numbers.length === 0 ? '' : ` for ${number}`;
+          const of = number === null || procedure.numbers.length === 0 ? '' : say` for ${number}`;
           report({
             at: step,
             rootCause: `target:${step.number}`,
-            message: `This aims at ${formatLimit(target)}${of}, but ${choose.test} must be ${formatLimit(judged)}.`,
-            why: 'the unit would come back to this repair each time.',
-            help: `Give ${number === null ? 'the target and the limit' : number} figures that agree.`,
+            message: say`This aims at ${formatLimit(target)}${of}, but ${choose.test} must be ${formatLimit(judged)}.`,
+            why: say`the unit would come back to this repair each time.`,
+            help: say`Give ${number === null ? say`the target and the limit` : number} figures that agree.`,
           });
           break;
         }

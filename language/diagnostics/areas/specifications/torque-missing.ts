@@ -1,10 +1,13 @@
 import { partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
+import { say } from '../../../say/say.ts';
+import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
 
 /** A torque step with no figure; or a lock nut that is tightened with a torque wrench, with no figure for it. */
-export const torqueMissing: Rule = {
+export const torqueMissing: Rule<StepFix> = {
   code: 'torque-missing',
   severity: 'error',
   since: '0.1.0',
@@ -15,14 +18,16 @@ export const torqueMissing: Rule = {
     report({
       at: step,
       rootCause: `torque:${writtenAt(step)}`,
-      message: `No torque is given for the ${partsWords(
+      message: say`No torque is given for the ${partsWords(
         setting,
         step.objects.map((object) => object.name),
       )}.`,
-      why: 'the bench hand would have to guess.',
-      help: 'Write “to” and a spec, or the figure with its source.',
+      why: say`the bench hand would have to guess.`,
+      help: say`Write “to” and a spec, or the figure with its source.`,
+      data: missingClause(step, `to ${blank}`),
     });
   },
+  fix: fixStep,
 };
 
 /** A lock nut may be tightened by feel, with a plain wrench. */

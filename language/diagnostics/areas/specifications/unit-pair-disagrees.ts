@@ -2,6 +2,7 @@ import { limitsIn, specLimits, type WrittenLimit } from '../../../analysis/limit
 import { capital } from '../../../analysis/prose.ts';
 import { kindOfLimit, pairAgrees } from '../../../quantities/index.ts';
 import type { Limit } from '../../../quantities/types.ts';
+import { say } from '../../../say/say.ts';
 import type { Report, Rule } from '../../rule.ts';
 
 /** Two figures side by side, in two units, that do not agree. */
@@ -16,9 +17,9 @@ export const unitPairDisagrees: Rule = {
       if (disagreement !== null)
         report({
           at: source,
-          message: `The range of ${name}: ${disagreement.message}`,
-          why: 'everything that is set or read on it is judged by only one of the two.',
-          help: 'Correct the one that is not marked on the tool.',
+          message: say`The range of ${name}: ${disagreement.message}`,
+          why: say`everything that is set or read on it is judged by only one of the two.`,
+          help: say`Correct the one that is not marked on the tool.`,
         });
     }
   },
@@ -40,9 +41,9 @@ function judge({ limit, words, source, step, spec }: WrittenLimit, report: (one:
     at: step ?? source,
     source,
     allow: spec?.allow,
-    message: `${capital(words)}: ${disagreement.message}`,
-    why: 'one person sets one figure, and the next sets the other.',
-    help: 'Correct the one that is not in the source.',
+    message: say`${capital(words)}: ${disagreement.message}`,
+    why: say`one person sets one figure, and the next sets the other.`,
+    help: say`Correct the one that is not in the source.`,
   });
 }
 

@@ -1,11 +1,14 @@
 import { limitsOfUse, specLimits, stepLimits } from '../../../analysis/limits.ts';
 import { allSteps } from '../../../analysis/locations.ts';
 import { capital, either } from '../../../analysis/prose.ts';
+import { limitOfReading } from '../../../analysis/readings.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
-import { own } from '../../../model/steps.ts';
+import type { Procedure } from '../../../model/procedure.ts';
+import { limitUses, own } from '../../../model/steps.ts';
 import type { Verb } from '../../../model/verbs.ts';
-import { formatQuantity, kindAdmits, kindOfUnit, quantitiesOf } from '../../../quantities/index.ts';
+import { formatQuantity, kindAdmits, kindOfLimit, kindOfUnit, quantitiesOf } from '../../../quantities/index.ts';
 import type { Figure, Kind } from '../../../quantities/types.ts';
+import { say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The unit that the amount after a verb is counted in. */
@@ -28,9 +31,9 @@ export const wrongKindOfUnit: Rule = {
       if (asset.kind === 'wrench' && asset.range !== null && kindOfUnit(asset.range.high.unit) !== 'torque') {
         report({
           at: asset.source,
-          message: `Wrench ${asset.name} has a range in ${asset.range.high.unit}.`,
-          why: 'a torque wrench sets a torque.',
-          help: 'Write it in N·m or lbf·ft.',
+          message: say`Wrench ${asset.name} has a range in ${asset.range.high.unit}.`,
+          why: say`a torque wrench sets a torque.`,
+          help: say`Write it in N·m or lbf·ft.`,
         });
       }
       const kinds = asset.range === null ? [] : [kindOfUnit(asset.range.high.unit)];
@@ -39,9 +42,9 @@ export const wrongKindOfUnit: Rule = {
           continue;
         report({
           at: asset.source,
-          message: `${asset.name} ranges in ${asset.range!.high.unit}, but ${formatQuantity(other)} is a ${kindOfUnit(other.unit)}.`,
-          why: 'nobody can work out what the tool can show, or how accurately.',
-          help: 'Write both in units of one kind.',
+          message: say`${asset.name} ranges in ${asset.range!.high.unit}, but ${formatQuantity(other)} is a ${term(kindOfUnit(other.unit))}.`,
+          why: say`nobody can work out what the tool can show, or how accurately.`,
+          help: say`Write both in units of one kind.`,
         });
       }
     }
@@ -53,14 +56,14 @@ export const wrongKindOfUnit: Rule = {
         ...(limit.form === 'then' ? [] : 'pair' in limit && limit.pair !== undefined ? quantitiesOf(limit.pair) : []),
       ];
       if (spec !== null && spec.per !== null) {
-        // 3 bar per 0.001 in: a pressure for a length.
-        if (kindOfUnit(quantities[0]!.unit) !== 'pressure' || kindOfUnit(spec.per.unit) !== 'length') {
+        const wrong = wrongRate(procedure, spec.name, kindOfUnit(quantities[0]!.unit), kindOfUnit(spec.per.unit));
+        if (wrong !== null) {
           report({
             at: source,
             allow: spec.allow,
-            message: `Spec ${spec.name} is a rate of ${formatQuantity(quantities[0]!)} per ${formatQuantity(spec.per)}.`,
-            why: 'a shim rate is a pressure per length, such as 3 bar per 0.001 in.',
-            help: 'Correct the unit.',
+            message: say`Spec ${spec.name} is a rate of ${formatQuantity(quantities[0]!)} per ${formatQuantity(spec.per)}${wrong}.`,
+            why: say`no shim and no turn can be worked out from it.`,
+            help: say`Correct the unit: a rate is what is read, per length of shim or per turn, such as 3 bar per 0.001 in.`,
           });
         }
         continue;
@@ -74,9 +77,9 @@ export const wrongKindOfUnit: Rule = {
             at: step ?? source,
             source,
             allow: spec?.allow,
-            message: `“then” has to be followed by an angle, not by ${formatQuantity(limit.angle.nominal)}.`,
-            why: 'after the torque the joint is turned further by an angle.',
-            help: 'Write it in °.',
+            message: say`“then” has to be followed by an angle, not by ${formatQuantity(limit.angle.nominal)}.`,
+            why: say`after the torque the joint is turned further by an angle.`,
+            help: say`Write it in °.`,
           });
         }
         continue;
@@ -86,9 +89,9 @@ export const wrongKindOfUnit: Rule = {
         at: step ?? source,
         source,
         allow: spec?.allow,
-        message: `${words.charAt(0).toUpperCase()}${words.slice(1)} says ${formatQuantity(wrong)}, which is a ${kindOfUnit(wrong.unit)}, not a ${either(wanted)}.`,
-        why: 'no tool for the work can set or show it.',
-        help: 'Correct the unit.',
+        message: say`${capital(words)} says ${formatQuantity(wrong)}, which is a ${term(kindOfUnit(wrong.unit))}, not a ${either(wanted.map(term))}.`,
+        why: say`no tool for the work can set or show it.`,
+        help: say`Correct the unit.`,
       });
     }
     for (const step of allSteps(procedure)) {
@@ -100,35 +103,48 @@ export const wrongKindOfUnit: Rule = {
       report({
         at: step,
         rootCause: `count:${writtenAt(step)}`,
-        message: `${capital(step.verb)} says ${formatQuantity(first)}, which is a ${kindOfUnit(first.unit)}.`,
-        why: `the bench hand needs ${step.verb === 'prime' ? 'strokes or a time' : 'a time'}.`,
-        help: 'Correct the unit.',
+        message: say`${capital(step.verb)} says ${formatQuantity(first)}, which is a ${term(kindOfUnit(first.unit))}.`,
+        why: say`the bench hand needs ${step.verb === 'prime' ? say`strokes or a time` : say`a time`}.`,
+        help: say`Correct the unit.`,
       });
     }
     for (const block of [...procedure.stages, ...procedure.repairs]) {
       for (const step of block.steps) {
-        const use = own(step, 'limit');
-        if (use?.form !== 'spec') continue;
-        const wanted: Kind | null =
-          step.verb === 'torque' || step.verb === 'lock' ? 'torque' : (own(step, 'test')?.reads ?? null);
-        if (wanted === null) continue;
-        for (const { limit, spec } of limitsOfUse(procedure, use)) {
-          const [first] = quantitiesOf(limit);
-          if (kindAdmits(wanted, first!.unit) || (spec!.kind !== null && !kindAdmits(spec!.kind, first!.unit)))
-            continue;
-          report({
-            at: step,
-            source: use.source,
-            rootCause: `kind:${step.number}`,
-            message: `This step needs a ${wanted}, but spec ${spec!.name} is ${formatQuantity(first!)}, which is a ${kindOfUnit(first!.unit)}.`,
-            why: 'no tool for the work can set or show it.',
-            help: 'Name the spec that is meant, or correct its unit.',
-          });
+        for (const use of limitUses(step)) {
+          if (use.form !== 'spec') continue;
+          const wanted: Kind | null =
+            step.verb === 'torque' || step.verb === 'lock' ? 'torque' : (own(step, 'test')?.reads ?? null);
+          if (wanted === null) continue;
+          for (const { limit, spec } of limitsOfUse(procedure, use)) {
+            const [first] = quantitiesOf(limit);
+            if (kindAdmits(wanted, first!.unit) || (spec!.kind !== null && !kindAdmits(spec!.kind, first!.unit)))
+              continue;
+            report({
+              at: step,
+              source: use.source,
+              rootCause: `kind:${step.number}`,
+              message: say`This step needs a ${term(wanted)}, but spec ${spec!.name} is ${formatQuantity(first!)}, which is a ${term(kindOfUnit(first!.unit))}.`,
+              why: say`no tool for the work can set or show it.`,
+              help: say`Name the spec that is meant, or correct its unit.`,
+            });
+          }
         }
       }
     }
   },
 };
+
+/** Why a rate is of no use, as the end of a sentence: it is per nothing that is fitted or turned, or of what is not read. */
+function wrongRate(procedure: Procedure, name: string, kind: Kind, per: Kind): string | null {
+  if (per !== 'length' && per !== 'turns' && per !== 'angle') return '';
+  for (const step of allSteps(procedure)) {
+    if (step.verb !== 'choose' || step.rate !== name || step.choose === null) continue;
+    const use = limitOfReading(procedure, step.choose.test);
+    const read = use === null ? [] : limitsOfUse(procedure, use).map(({ limit }) => kindOfLimit(limit));
+    if (read.length > 0 && !read.includes(kind)) return `, and ${step.choose.test} is a ${read[0]}`;
+  }
+  return null;
+}
 
 function sameKind(a: Figure, b: Figure): boolean {
   return kindOfUnit(a.unit) === kindOfUnit(b.unit);

@@ -2,6 +2,7 @@ import { partsWords } from '../../../analysis/prose.ts';
 import { assetOf } from '../../../analysis/tools.ts';
 import { changesSetting, settingThroughAdapter } from '../../../engineering/adapter.ts';
 import { formatQuantity, type Quantity } from '../../../quantities/index.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A torque goes through an adapter, and the setting of the wrench cannot be worked out. */
@@ -18,7 +19,7 @@ export const adapterNotAccounted: Rule = {
           procedure,
           step.objects.map(({ name }) => name),
         );
-        const wrong = `the ${nut} does not get the torque that the wrench shows`;
+        const wrong = say`the ${nut} does not get the torque that the wrench shows`;
         const through = step.tools.some((use) => use.form === 'asset' && use.adapter !== null);
         for (const use of step.tools) {
           if (use.form === 'asset') {
@@ -28,9 +29,9 @@ export const adapterNotAccounted: Rule = {
                 at: step,
                 source: use.source,
                 rootCause: `adapter:${wrench.name}`,
-                message: `The adapter puts the ${nut} at the grip of ${wrench.name}, or behind it.`,
-                why: 'there is no lever left to tighten it with, and no setting for the wrench.',
-                help: 'Turn the adapter the other way, or use a shorter one.',
+                message: say`The adapter puts the ${nut} at the grip of ${wrench.name}, or behind it.`,
+                why: say`there is no lever left to tighten it with, and no setting for the wrench.`,
+                help: say`Turn the adapter the other way, or use a shorter one.`,
               });
             if (use.adapter === null || !changesSetting(use.adapter) || wrench === undefined || wrench.length !== null)
               continue;
@@ -38,18 +39,18 @@ export const adapterNotAccounted: Rule = {
               at: step,
               source: use.source,
               rootCause: `adapter:${wrench.name}`,
-              message: `The adapter makes ${wrench.name} ${formatQuantity(use.adapter.length)} longer, but the shop does not say how long the wrench is.`,
-              why: `${wrong}, and nobody can work out what to set.`,
-              help: `Write “length” at ${wrench.name} in the shop, measured from the mark on its grip to the square drive. Or set the adapter “at 90°”, where it changes nothing.`,
+              message: say`The adapter makes ${wrench.name} ${formatQuantity(use.adapter.length)} longer, but the shop does not say how long the wrench is.`,
+              why: say`${wrong}, and nobody can work out what to set.`,
+              help: say`Write “length” at ${wrench.name} in the shop, measured from the mark on its grip to the square drive. Or set the adapter “at 90°”, where it changes nothing.`,
             });
           } else if (use.form === 'words' && !through && isAdapter(use.text)) {
             report({
               at: step,
               source: use.source,
               rootCause: `adapter:${use.text}`,
-              message: `“${use.text}” extends beyond the square drive.`,
-              why: `unless it is turned to 90°, ${wrong}.`,
-              help: 'Write its length after the wrench, such as “and adapter 50 mm at 0°”, so that the sheet gives the setting.',
+              message: say`“${use.text}” extends beyond the square drive.`,
+              why: say`unless it is turned to 90°, ${wrong}.`,
+              help: say`Write its length after the wrench, such as “and adapter 50 mm at 0°”, so that the sheet gives the setting.`,
             });
           }
         }

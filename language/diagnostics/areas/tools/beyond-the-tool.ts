@@ -3,6 +3,7 @@ import { limitWords, takeOr, toolCalled, toolWords } from '../../../analysis/too
 import { conditionWork } from '../../../analysis/tool-work.ts';
 import { atHand, isAt, namedTools, reaches } from '../../../analysis/tools.ts';
 import { formatLimit } from '../../../quantities/index.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A condition of a step (its speed, pressure, temperature, ceiling) is beyond every tool that could show it. */
@@ -22,10 +23,10 @@ export const beyondTheTool: Rule = {
       const better = atHand(setting, work).find((asset) => asset.range !== null && reaches(work, short, asset)) ?? null;
       report({
         at: work.step,
-        rootCause: `beyond:${listed(tools.map(({ name }) => name))}:${formatLimit(short.limit)}`,
-        message: `${words} ${limitWords(short)}, which is off the scale of ${listed(tools.map(toolWords))}.`,
-        why: 'nobody can see what it really is, and a tool that is driven past its scale breaks, or reads wrong on the next job.',
-        help: `${takeOr(better, `Use a ${toolCalled(work.kind)} that reaches it, or check the figure.`)}`,
+        rootCause: `beyond:${tools.map(({ name }) => name)}:${formatLimit(short.limit)}`,
+        message: say`${words} ${limitWords(short)}, which is off the scale of ${listed(tools.map(toolWords))}.`,
+        why: say`nobody can see what it really is, and a tool that is driven past its scale breaks, or reads wrong on the next job.`,
+        help: takeOr(better, say`Use a ${toolCalled(work.kind)} that reaches it, or check the figure.`),
       });
     }
   },

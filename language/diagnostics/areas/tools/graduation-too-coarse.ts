@@ -12,6 +12,7 @@ import {
   widthOf,
 } from '../../../analysis/tools.ts';
 import { formatQuantity } from '../../../quantities/index.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The marks of a tool are farther apart than the limit that has to be read on it. */
@@ -28,9 +29,12 @@ export const graduationTooCoarse: Rule<Exchange> = {
         at: work.step,
         source: use?.source,
         rootCause: toolCause('coarse', unfit),
-        message: `${asset.name} is graduated in steps of ${formatQuantity(asset.graduated!)}, but ${limitWords(judged)} is only ${formatQuantity(width)} wide.`,
-        why: `${asset.digital ? 'its last digit steps over the limit' : 'the eye cannot read finer than half a mark'}, so nobody can see whether the reading is inside.`,
-        help: `${takeOr(better, `Use a ${toolCalled(work.kind)} with finer ${asset.digital ? 'digits' : 'marks'}.`)}`,
+        message: say`${asset.name} is graduated in steps of ${formatQuantity(asset.graduated!)}, but ${limitWords(judged)} is only ${formatQuantity(width)} wide.`,
+        why: say`${asset.digital ? say`its last digit steps over the limit` : say`the eye cannot read finer than half a mark`}, so nobody can see whether the reading is inside.`,
+        help: takeOr(
+          better,
+          say`Use a ${toolCalled(work.kind)} with finer ${asset.digital ? say`digits` : say`marks`}.`,
+        ),
         data: exchange(work.step, use, better),
       });
     }

@@ -11,6 +11,7 @@ import {
 } from '../../../analysis/tools.ts';
 import { guardedOn } from '../../../engineering/guarded.ts';
 import { formatQuantity } from '../../../quantities/index.ts';
+import { say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Limits are guarded, and no mark of the tool is far enough inside this one. */
@@ -28,9 +29,9 @@ export const guardLeavesNothing: Rule<Exchange> = {
         at: work.step,
         source: use?.source,
         rootCause: toolCause('coarse', unfit),
-        message: `${limitWords(judged)} is ${judged.acceptance}, and ${asset.name} is accurate to ±${formatQuantity(error)}${asset.graduated === null ? '' : ` with marks of ${formatQuantity(asset.graduated)}`}.`,
-        why: 'no reading on it can pass, and every unit would be held.',
-        help: `${takeOr(better, `Use a finer ${toolCalled(work.kind)}, or write “acceptance simple” at the spec.`)}`,
+        message: say`${limitWords(judged)} is ${term(judged.acceptance)}, and ${asset.name} is accurate to ±${formatQuantity(error)}${asset.graduated === null ? '' : say` with marks of ${formatQuantity(asset.graduated)}`}.`,
+        why: say`no reading on it can pass, and every unit would be held.`,
+        help: takeOr(better, say`Use a finer ${toolCalled(work.kind)}, or write “acceptance simple” at the spec.`),
         data: exchange(work.step, use, better),
       });
     }

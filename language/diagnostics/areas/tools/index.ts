@@ -1,9 +1,13 @@
 import type { AnyRule } from '../../rule.ts';
 import { adapterNotAccounted } from './adapter-not-accounted.ts';
+import { angleNotMeasured } from './angle-not-measured.ts';
 import { beyondTheTool } from './beyond-the-tool.ts';
+import { calibrationOutOfTime } from './calibration-out-of-time.ts';
 import { graduationTooCoarse } from './graduation-too-coarse.ts';
 import { guardLeavesNothing } from './guard-leaves-nothing.ts';
+import { holdWithinGaugeError } from './hold-within-gauge-error.ts';
 import { noTool } from './no-tool.ts';
+import { passBelowTheWrench } from './pass-below-the-wrench.ts';
 import { pastProofLoad } from './past-proof-load.ts';
 import { rateImplausible } from './rate-implausible.ts';
 import { shimCoilBind } from './shim-coil-bind.ts';
@@ -39,4 +43,8 @@ export const tools: readonly AnyRule[] = [
   shimStepTooCoarse,
   rateImplausible,
   toolNotNamed,
+  holdWithinGaugeError,
+  passBelowTheWrench,
+  angleNotMeasured,
+  calibrationOutOfTime,
 ];

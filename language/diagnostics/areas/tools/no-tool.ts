@@ -1,9 +1,10 @@
 import { listed, stationWords } from '../../../analysis/prose.ts';
-import { declaredAs, doWords, limitWords, toolCalled, toolWords } from '../../../analysis/tool-words.ts';
+import { declaredAs, doesWords, limitWords, toolCalled, toolWords } from '../../../analysis/tool-words.ts';
 import { workAt } from '../../../analysis/tool-work.ts';
 import { atHand, reaches } from '../../../analysis/tools.ts';
 import { own } from '../../../model/steps.ts';
 import { formatLimit } from '../../../quantities/index.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Something is set or read, its step names no tool, and the shop has none available that can do it. */
@@ -21,18 +22,19 @@ export const noTool: Rule = {
       const short = limits.find((judged) => !tools.some((asset) => reaches(work, judged, asset)));
       if (tools.length > 0 && short === undefined) continue;
       const tool = toolCalled(kind);
-      const where = station === null ? 'the shop' : `the shop, fixed at ${stationWords(setting, station)} or loose,`;
+      const where =
+        station === null ? say`the shop` : say`the shop, fixed at ${stationWords(setting, station)} or loose`;
       const none = tools.length === 0;
       report({
         at: step,
         rootCause: `no-tool:${station}:${kind}:${none ? '' : formatLimit(short!.limit)}`,
         message: none
-          ? `No ${tool} is named, and there is none in ${where.replace(/,$/u, '')}.`
-          : `No ${tool} is named, and none in ${where} ${doWords(work)}s ${limitWords(short!)}.`,
+          ? say`No ${tool} is named, and there is none in ${where}.`
+          : say`No ${tool} is named, and none in ${where}${station === null ? '' : say`,`} ${doesWords(work)} ${limitWords(short!)}.`,
         why: none
-          ? 'the bench hand would have to guess.'
-          : `${listed(tools.map(toolWords))} ${tools.length === 1 ? 'does' : 'do'} not reach it.`,
-        help: `Add one to the shop with “${declaredAs(kind)}”, or name it in the step: “with "…"”.`,
+          ? say`the bench hand would have to guess.`
+          : say`${listed(tools.map(toolWords))} ${tools.length === 1 ? say`does` : say`do`} not reach it.`,
+        help: say`Add one to the shop with “${declaredAs(kind)}”, or name it in the step: “with "…"”.`,
       });
     }
   },

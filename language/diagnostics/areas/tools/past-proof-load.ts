@@ -10,6 +10,7 @@ import type { LimitUse, Procedure, Step, StepOf } from '../../../model/procedure
 import { decimalValue } from '../../../quantities/decimal.ts';
 import { formatLimit, formatQuantity, kindOfLimit, type Rounding, roundTo, window } from '../../../quantities/index.ts';
 import type { Limit, Quantity } from '../../../quantities/types.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A limit lets a solid bolt or stud be torqued past its proof load. */
@@ -38,9 +39,9 @@ export const pastProofLoad: Rule = {
             // One cause for the same bolt at the same figure, whichever step; dry and oiled are two causes.
             rootCause: `proof-load:${part.base}:${formatLimit(judged.limit)}:${oiled}`,
             allow: [...part.allow, ...(spec?.allow ?? []), ...(number?.allow ?? [])],
-            related: [{ message: 'Its thread and class are declared here.', source: joint.source }],
-            message: `${limitWords(judged)} may stretch the ${lower(part.title)} for good.`,
-            why: `${past.words(joint.thread!)} A stretched bolt holds less at every build.`,
+            related: [{ message: say`Its thread and class are declared here.`, source: joint.source }],
+            message: say`${limitWords(judged)} may stretch the ${lower(part.title)} for good.`,
+            why: say`${past.words(joint.thread!)} A stretched bolt holds less at every build.`,
             help: past.advice,
           });
         }
@@ -87,8 +88,8 @@ function overload(most: Quantity, bolt: SolidBolt, oiled: boolean) {
   const forDry = oiled && shareOfProofLoad(most, bolt, nutFactor(false))! <= 1;
   return {
     words: (thread: string) =>
-      `${formatQuantity(most)} on ${oiled ? 'an oiled' : 'a dry'} ${thread} pulls with ${about(preload)} (nut factor ${factor}), which is ${Math.ceil(share * 100)} % of its proof load (${about(load)} for class ${bolt.propertyClass}).`,
-    advice: `Look up torque, thread and class again. The proof load is reached at ${about(bearable, 'down')}, which is not a torque to aim for.${forDry ? ' If the torque is meant for dry threads, do not oil them.' : ''}`,
+      say`${formatQuantity(most)} on ${oiled ? say`an oiled` : say`a dry`} ${thread} pulls with ${about(preload)} (nut factor ${factor}), which is ${Math.ceil(share * 100)} % of its proof load (${about(load)} for class ${bolt.propertyClass}).`,
+    advice: say`Look up torque, thread and class again. The proof load is reached at ${about(bearable, 'down')}, which is not a torque to aim for.${forDry ? say` If the torque is meant for dry threads, do not oil them.` : ''}`,
   };
 }
 

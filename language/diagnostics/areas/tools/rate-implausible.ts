@@ -6,6 +6,7 @@ import { shimRate } from '../../../engineering/shim-stock.ts';
 import type { Procedure } from '../../../model/procedure.ts';
 import { amount, compare, kindOfUnit, window } from '../../../quantities/index.ts';
 import type { Quantity } from '../../../quantities/types.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /**
@@ -38,9 +39,9 @@ export const rateImplausible: Rule = {
       report({
         at: source,
         allow: spec.allow,
-        message: `This rate is ${workedOut(inUnits(rate, 'bar per mm'))}, but shims of small nozzles change the pressure by 69 to 196 bar per mm.`,
-        why: 'a shim worked out from it is far off, and the unit is opened again and again.',
-        help: 'Check the decimal point and the units (about 3 bar per 0.001 in is common), or fit the rate to your own readings.',
+        message: say`This rate is ${workedOut(inUnits(rate, 'bar per mm'))}, but shims of small nozzles change the pressure by 69 to 196 bar per mm.`,
+        why: say`a shim worked out from it is far off, and the unit is opened again and again.`,
+        help: say`Check the decimal point and the units (about 3 bar per 0.001 in is common), or fit the rate to your own readings.`,
       });
     }
   },

@@ -5,6 +5,7 @@ import { thickest } from '../../../engineering/shim-stock.ts';
 import type { Source } from '../../../model/source.ts';
 import { amount, compare, formatQuantity } from '../../../quantities/index.ts';
 import type { Quantity } from '../../../quantities/types.ts';
+import { say } from '../../../say/say.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -31,14 +32,14 @@ export const shimCoilBind: Rule<Bound> = {
         const several = stocks.length > 1 || stocks.some(({ stacks }) => stacks);
         const goes =
           neverAbove === null
-            ? `${names.length === 1 ? 'stock' : 'stocks'} ${listed(names)} ${names.length === 1 ? 'goes' : 'go'} up to ${formatQuantity(inUnits(most, stocks[0]!.sizes[0]!.unit))}${several ? ', two stacked' : ''}`
-            : `the step allows ${formatQuantity(neverAbove)}`;
+            ? say`${names.length === 1 ? say`stock` : say`stocks`} ${listed(names)} ${names.length === 1 ? say`goes` : say`go`} up to ${formatQuantity(inUnits(most, stocks[0]!.sizes[0]!.unit))}${several ? say`, two stacked` : ''}`
+            : say`the step allows ${formatQuantity(neverAbove)}`;
         report({
           at: step,
           rootCause: `coil-bind:${shim.base}`,
-          message: `The coils of the ${partWords(procedure, spring.name)} bind above ${bound} of ${partWords(procedure, shim.name)}, but ${goes}.`,
-          why: 'when the spring is solid, the needle cannot lift, and the spring breaks.',
-          help: `Write “never above ${bound}” in this step.`,
+          message: say`The coils of the ${partWords(procedure, spring.name)} bind above ${bound} of ${partWords(procedure, shim.name)}, but ${goes}.`,
+          why: say`when the spring is solid, the needle cannot lift, and the spring breaks.`,
+          help: say`Write “never above ${bound}” in this step.`,
           data: neverAbove === null && step.call === null ? { source: step.source, most: spring.bindsOver } : undefined,
         });
       }
@@ -46,7 +47,7 @@ export const shimCoilBind: Rule<Bound> = {
   },
   fix({ source, most }) {
     return {
-      title: `Choose none above ${formatQuantity(most)}`,
+      title: say`Choose none above ${formatQuantity(most)}`,
       safe: true,
       edits: [behind(source, ` never above ${most.number} ${most.unit}`)],
     };

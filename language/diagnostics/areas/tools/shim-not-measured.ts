@@ -1,7 +1,8 @@
-import { listed, partsWords } from '../../../analysis/prose.ts';
+import { partsWords } from '../../../analysis/prose.ts';
 import { shimChoices } from '../../../analysis/shims.ts';
 import type { Procedure } from '../../../model/procedure.ts';
 import type { Source } from '../../../model/source.ts';
+import { say } from '../../../say/say.ts';
 import { blank, stepBefore } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -21,19 +22,19 @@ export const shimNotMeasured: Rule<Missing> = {
       report({
         at: step,
         rootCause: `shim-unmeasured:${names.join(',')}`,
-        message: `The next size is worked out from the ${partsWords(
+        message: say`The next size is worked out from the ${partsWords(
           procedure,
           unknown.map(({ name }) => name),
         )} that came out, but no step measures that one.`,
-        why: 'without its size the bench hand guesses, and opens the unit three times.',
-        help: `Write “measure ${listed(names).replace(' and ', ', ')} with” and a micrometer where it comes out.`,
+        why: say`without its size the bench hand guesses, and opens the unit three times.`,
+        help: say`Write “measure ${names.join(', ')} with” and a micrometer where it comes out.`,
         data: step.call === null ? { source: step.source, names } : undefined,
       });
     }
   },
   fix({ source, names }) {
     return {
-      title: `Measure ${names.join(', ')} before the next is chosen`,
+      title: say`Measure ${names.join(', ')} before the next is chosen`,
       safe: false,
       edits: [stepBefore(source, `measure ${names.join(', ')} with ${blank}`)],
     };

@@ -6,6 +6,7 @@ import { stackedSizes } from '../../../engineering/shim-stock.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure } from '../../../model/procedure.ts';
 import { amount, formatQuantity } from '../../../quantities/index.ts';
+import { listed, type Said, say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The drawer does not go far enough to set a worn unit, or has only one size. */
@@ -30,14 +31,14 @@ function nothingToChoose(choice: ShimChoice): Statement | null {
   if (made === null || made.length > 1) return null;
   return made.length === 0
     ? {
-        message: `By its counts, stock ${stockWords(choice)} has nothing left that could be fitted.`,
-        why: 'the unit is opened, and lies open until somebody finds one.',
-        help: 'Refill the drawer and update the counts.',
+        message: say`By its counts, stock ${stockWords(choice)} has nothing left that could be fitted.`,
+        why: say`the unit is opened, and lies open until somebody finds one.`,
+        help: say`Refill the drawer and update the counts.`,
       }
     : {
-        message: `Stock ${stockWords(choice)} has only one size.`,
-        why: `nothing can be chosen, and ${choice.test} stays where it is.`,
-        help: 'Add the sizes that the shop has to the stock.',
+        message: say`Stock ${stockWords(choice)} has only one size.`,
+        why: say`nothing can be chosen, and ${choice.test} stays where it is.`,
+        help: say`Add the sizes that the shop has to the stock.`,
       };
 }
 
@@ -56,9 +57,9 @@ function outOfReach(procedure: Procedure, choice: ShimChoice): Statement | null 
       choice.parts.map(({ name }) => name),
     );
     return {
-      message: `Stock ${stockWords(choice)} cannot bring a unit from ${formatQuantity(low)}, which is still good in service${number === null ? '' : ` for ${number}`}, to ${formatQuantity(target)}.`,
-      why: `from the thinnest ${parts} to the thickest${choice.stocks.some(({ stacks }) => stacks) ? ', two stacked,' : ''}${never === null ? '' : ` up to ${formatQuantity(never)}`} the shims change it by only ${workedOut(inUnits(reach, target.unit))}.`,
-      help: 'Widen the stock, renew the spring, or check the rate.',
+      message: say`Stock ${stockWords(choice)} cannot bring a unit from ${formatQuantity(low)}, which is still good in service${number === null ? '' : say` for ${number}`}, to ${formatQuantity(target)}.`,
+      why: say`from the thinnest ${parts} to the thickest${choice.stocks.some(({ stacks }) => stacks) ? say`, two stacked,` : ''}${never === null ? '' : say` up to ${formatQuantity(never)}`} the shims change it by only ${workedOut(inUnits(reach, target.unit))}.`,
+      help: say`Widen the stock, renew the spring, or check the rate.`,
     };
   }
   return null;
@@ -77,6 +78,6 @@ function springIsRenewed({ family, stages }: Procedure, { parts }: ShimChoice): 
   return beside.some((part) => part.renewed || renewed.includes(part.name));
 }
 
-function stockWords({ stocks }: ShimChoice): string {
-  return [...new Set(stocks.map(({ name }) => name))].join(' and ');
+function stockWords({ stocks }: ShimChoice): Said {
+  return listed([...new Set(stocks.map(({ name }) => name))]);
 }

@@ -11,6 +11,7 @@ import { decimalsOf } from '../../../quantities/decimal.ts';
 import { amount, formatQuantity, kindOfLimit, roundTo, sizeOf } from '../../../quantities/index.ts';
 import { oncePer } from '../../../quantities/memo.ts';
 import type { Quantity } from '../../../quantities/types.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** From one shim in the drawer to the next, the reading jumps over its limit or over the spread of the set. */
@@ -42,8 +43,8 @@ function jump(procedure: Procedure, choice: ShimChoice, one: ChoiceCase): Statem
   const own = widthOf(limit);
   const across = acrossSet(procedure, choice.test, kindOfLimit(limit));
   const rooms = [
-    own?.twoEnds ? { width: own.width, words: 'the limit is only', after: ' wide' } : null,
-    across === null ? null : { width: across.width, words: 'the set may spread by only', after: '' },
+    own?.twoEnds ? { width: own.width, words: say`the limit is only`, after: say` wide` } : null,
+    across === null ? null : { width: across.width, words: say`the set may spread by only`, after: '' },
   ];
   const room = rooms.find((one) => one !== null && change.compare(sizeOf(one.width)) > 0) ?? null;
   if (room === null) return null;
@@ -58,9 +59,9 @@ function jump(procedure: Procedure, choice: ShimChoice, one: ChoiceCase): Statem
     choice.parts.map(({ name }) => name),
   );
   return {
-    message: `The stock has no ${parts} between ${from} and ${to}${choice.stocks.some(({ stacks }) => stacks) ? ', nor two that add up to one' : ''}. That step changes ${choice.test}${number === null ? '' : ` of ${number}`} by ${workedOut(inUnits(change, width.unit))}, but ${words} ${formatQuantity(width)}${after}.`,
-    why: 'some units cannot be brought into the limit, whatever is fitted.',
-    help: `Stock finer steps${Number(finest.number) > 0 ? `, ${formatQuantity(finest)} at most` : ''}.`,
+    message: say`The stock has no ${parts} between ${from!} and ${to!}${choice.stocks.some(({ stacks }) => stacks) ? say`, nor two that add up to one` : ''}. That step changes ${choice.test}${number === null ? '' : say` of ${number}`} by ${workedOut(inUnits(change, width.unit))}, but ${words} ${formatQuantity(width)}${after}.`,
+    why: say`some units cannot be brought into the limit, whatever is fitted.`,
+    help: say`Stock finer steps${Number(finest.number) > 0 ? say`, ${formatQuantity(finest)} at most` : ''}.`,
   };
 }
 

@@ -19,6 +19,7 @@ import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure, ToolUse } from '../../../model/procedure.ts';
 import type { Asset } from '../../../model/shop.ts';
 import { formatLimit } from '../../../quantities/index.ts';
+import { english, say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 interface Slip extends Statement {
@@ -69,28 +70,28 @@ function slipOf(procedure: Pick<Procedure, 'shop'>, work: ToolWork, better: Asse
     return {
       use: first.use,
       cause: `${first.tool.name}:${kind}`,
-      message: `${capital(toolWords(first.tool))} cannot ${does} ${kind === null ? 'a size' : `a ${kind}`}.`,
-      why: `${does === 'set' ? 'the joint would be tightened by feel' : 'the figure on the sheet would be a guess'}.`,
-      help: `${takeOr(better, `Name a ${toolCalled(kind)}.`)}`,
+      message: say`${capital(toolWords(first.tool))} cannot ${does} ${kind === null ? say`a size` : say`a ${term(kind)}`}.`,
+      why: say`${work.does === 'set' ? say`the joint would be tightened by feel` : say`the figure on the sheet would be a guess`}.`,
+      help: takeOr(better, say`Name a ${toolCalled(kind)}.`),
     };
   }
   if (!suitable.some(({ tool }) => isAt(station, tool))) {
     return {
       use: one.use,
       cause: `${one.tool.name}:at:${station}`,
-      message: `${one.tool.name} is fixed at ${stationWords(procedure, one.tool.at)}, but this step is done at ${stationWords(procedure, station)}.`,
-      why: 'the tool is not there to be read.',
-      help: `${takeOr(better, 'Do the step where the tool is, or delete its station in the shop if it can be moved.')}`,
+      message: say`${one.tool.name} is fixed at ${stationWords(procedure, one.tool.at)}, but this step is done at ${stationWords(procedure, station)}.`,
+      why: say`the tool is not there to be read.`,
+      help: takeOr(better, say`Do the step where the tool is, or delete its station in the shop if it can be moved.`),
     };
   }
   const missing = suitable.find(({ use }) => use.form === 'kind' && !shop.assets.some((asset) => isAsked(asset, use)));
   if (missing !== undefined) {
     return {
       use: missing.use,
-      cause: `${shop.name}:${toolWords(missing.tool)}`,
-      message: `Shop ${shop.name} has no ${missing.tool.kind}${missing.tool.range === null ? '' : ` for ${formatLimit(missing.tool.range)}`}.`,
-      why: 'the job could name none, and the bench hand would use whatever is at hand.',
-      help: `Name a kind that the shop has${better === null ? '' : `, such as ${toolWords(better)}`}, or add one to the shop.`,
+      cause: `${shop.name}:${english(toolWords(missing.tool))}`,
+      message: say`Shop ${shop.name} has no ${term(missing.tool.kind)}${missing.tool.range === null ? '' : say` for ${formatLimit(missing.tool.range)}`}.`,
+      why: say`the job could name none, and the bench hand would use whatever is at hand.`,
+      help: say`Name a kind that the shop has${better === null ? '' : say`, such as ${toolWords(better)}`}, or add one to the shop.`,
     };
   }
   const short = limits.find((judged) => !suitable.some(({ tool }) => reaches(work, judged, tool)));
@@ -98,13 +99,13 @@ function slipOf(procedure: Pick<Procedure, 'shop'>, work: ToolWork, better: Asse
   const torque = work.does === 'set' ? aimOf(short.limit) : null;
   const setting = torque === null ? null : settingOn(step, one.tool, torque);
   const through =
-    setting === null || setting === torque ? '' : `, which is ${workedOut(setting)} on the wrench with this adapter`;
+    setting === null || setting === torque ? '' : say`, which is ${workedOut(setting)} on the wrench with this adapter`;
   return {
     use: one.use,
     cause: `${one.tool.name}:${formatLimit(short.limit)}`,
-    message: `${capital(toolWords(one.tool))} does not ${doWords(work)} ${limitWords(short)}${through}.`,
-    why: 'beyond its scale it shows nothing, and if it is forced there it reads wrong on the next job.',
-    help: `${takeOr(better, `Use a ${toolCalled(kind)} that covers ${limitWords(short)}.`)}`,
+    message: say`${capital(toolWords(one.tool))} does not ${doWords(work)} ${limitWords(short)}${through}.`,
+    why: say`beyond its scale it shows nothing, and if it is forced there it reads wrong on the next job.`,
+    help: takeOr(better, say`Use a ${toolCalled(kind)} that covers ${limitWords(short)}.`),
   };
 }
 

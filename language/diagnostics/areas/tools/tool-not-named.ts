@@ -4,6 +4,7 @@ import { workAt } from '../../../analysis/tool-work.ts';
 import { atHand } from '../../../analysis/tools.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import { own } from '../../../model/steps.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -31,9 +32,9 @@ export const toolNotNamed: Rule<StepFix> = {
       report({
         at: step,
         rootCause: `tool-not-named:${writtenAt(step)}`,
-        message: `No ${toolCalled(kind)} is named to ${doWords(work)} this, but the shop has ${either(tools.map(toolWords))}.`,
-        why: 'two people use two different ones, and the record does not say which.',
-        help: `Write “with ${tools[0]!.name}”, or the kind of tool.`,
+        message: say`No ${toolCalled(kind)} is named to ${doWords(work)} this, but the shop has ${either(tools.map(toolWords))}.`,
+        why: say`two people use two different ones, and the record does not say which.`,
+        help: say`Write “with ${tools[0]!.name}”, or the kind of tool.`,
         data: missingClause(step, `with ${blank}`),
       });
     }

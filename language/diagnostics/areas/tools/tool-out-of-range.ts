@@ -16,6 +16,7 @@ import type { Asset } from '../../../model/shop.ts';
 import { own } from '../../../model/steps.ts';
 import { amount, formatQuantity, kindOfUnit, window } from '../../../quantities/index.ts';
 import type { Quantity } from '../../../quantities/types.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** ISO 6789 (2003): a setting torque tool keeps its stated error from a fifth of its maximum up. */
@@ -39,7 +40,7 @@ export const toolOutOfRange: Rule<Exchange> = {
         // A gauge that is too small is one mistake, whatever is read on it.
         rootCause: work.does === 'set' ? toolCause('range', unfit) : `range:${asset.name}`,
         ...strain(asset, work, judged)!,
-        help: takeOr(better, work.does === 'set' ? 'Use a smaller wrench.' : 'Use a gauge with a longer scale.'),
+        help: takeOr(better, work.does === 'set' ? say`Use a smaller wrench.` : say`Use a gauge with a longer scale.`),
         data: exchange(work.step, use, better),
       });
     }
@@ -58,10 +59,10 @@ function strain(asset: Asset, work: ToolWork, judged: JudgedLimit): Statement | 
     if (torque === null) return null;
     const setting = settingOn(work.step, asset, torque);
     if (against(setting, full, leastOfWrench) >= 0) return null;
-    const through = setting === torque ? '' : ` (${workedOut(setting)} on the wrench with this adapter)`;
+    const through = setting === torque ? '' : say` (${workedOut(setting)} on the wrench with this adapter)`;
     return {
-      message: `${capital(limitWords(judged))}${through} is below ${leastOfWrench} % of the maximum of ${toolWords(asset)}.`,
-      why: 'that low, a torque wrench is not held to its stated error (ISO 6789), and the click is hardly felt.',
+      message: say`${capital(limitWords(judged))}${through} is below ${leastOfWrench} % of the maximum of ${toolWords(asset)}.`,
+      why: say`that low, a torque wrench is not held to its stated error (ISO 6789), and the click is hardly felt.`,
     };
   }
   if (work.kind !== 'pressure' || asset.kind !== 'gauge') return null;
@@ -71,8 +72,8 @@ function strain(asset: Asset, work: ToolWork, judged: JudgedLimit): Statement | 
   const most = cyclic ? mostOfGauge.cyclic : mostOfGauge.steady;
   if (top === null || against(top, full, most) <= 0) return null;
   return {
-    message: `${formatQuantity(top)} is above ${most} % of the scale of ${toolWords(asset)}.`,
-    why: `a dial gauge that is ${cyclic ? 'pulsed' : 'used'} that high does not stay accurate (EN 837-2).`,
+    message: say`${formatQuantity(top)} is above ${most} % of the scale of ${toolWords(asset)}.`,
+    why: say`a dial gauge that is ${cyclic ? say`pulsed` : say`used`} that high does not stay accurate (EN 837-2).`,
   };
 }
 

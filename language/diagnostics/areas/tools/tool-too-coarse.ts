@@ -14,6 +14,7 @@ import {
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Asset } from '../../../model/shop.ts';
 import { formatQuantity } from '../../../quantities/index.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The trade's rule for a suitable tool: half the width of the limit is at least four times the tool's error. */
@@ -34,7 +35,7 @@ export const toolTooCoarse: Rule<Exchange> = {
         source: use?.source,
         rootCause: toolCause('coarse', unfit),
         ...tooCoarse(work, unfit.judged, asset),
-        help: takeOr(better, `Use a finer ${toolCalled(work.kind)}.`),
+        help: takeOr(better, say`Use a finer ${toolCalled(work.kind)}.`),
         data: exchange(work.step, use, better),
       });
     }
@@ -51,12 +52,12 @@ const isFine: Passes = (asset, work, { limit }) => {
 function tooCoarse(work: ToolWork, judged: JudgedLimit, asset: Asset): Statement {
   if (work.does === 'set')
     return {
-      message: `${asset.name} is accurate to ±${formatQuantity(asset.within!)}, and ${limitWords(judged)} leaves less room than that.`,
-      why: 'however it is set, the joint may end up outside its torque.',
+      message: say`${asset.name} is accurate to ±${formatQuantity(asset.within!)}, and ${limitWords(judged)} leaves less room than that.`,
+      why: say`however it is set, the joint may end up outside its torque.`,
     };
   const { error, width } = buildFit(asset, judged.limit)!;
   return {
-    message: `${asset.name} is accurate to ±${formatQuantity(error)}, but ${limitWords(judged)} is only ${formatQuantity(width)} wide.`,
-    why: 'half the width should be at least four times the error, or parts near either end pass or fail by chance.',
+    message: say`${asset.name} is accurate to ±${formatQuantity(error)}, but ${limitWords(judged)} is only ${formatQuantity(width)} wide.`,
+    why: say`half the width should be at least four times the error, or parts near either end pass or fail by chance.`,
   };
 }

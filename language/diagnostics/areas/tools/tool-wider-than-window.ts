@@ -10,6 +10,7 @@ import {
   unfitTools,
 } from '../../../analysis/tools.ts';
 import { formatQuantity } from '../../../quantities/index.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The error of the tool may be greater than the whole width of the limit. */
@@ -26,9 +27,9 @@ export const toolWiderThanWindow: Rule<Exchange> = {
         at: work.step,
         source: use?.source,
         rootCause: toolCause('coarse', unfit),
-        message: `${asset.name} is accurate to ±${formatQuantity(error)}, but ${limitWords(judged)} is only ${formatQuantity(width)} wide.`,
-        why: 'a bad part reads good as often as not.',
-        help: `${takeOr(better, `Use a finer ${toolCalled(work.kind)}.`)}`,
+        message: say`${asset.name} is accurate to ±${formatQuantity(error)}, but ${limitWords(judged)} is only ${formatQuantity(width)} wide.`,
+        why: say`a bad part reads good as often as not.`,
+        help: takeOr(better, say`Use a finer ${toolCalled(work.kind)}.`),
         data: exchange(work.step, use, better),
       });
     }

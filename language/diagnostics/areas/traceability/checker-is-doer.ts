@@ -1,3 +1,4 @@
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A stage is held for somebody to inspect it, and the same name signs for the work. */
@@ -13,9 +14,9 @@ export const checkerIsDoer: Rule = {
         if (step.verb !== 'hold-for' || step.text === null || !signers.includes(nameOf(step.text))) continue;
         report({
           at: step,
-          message: `The work is held for ${step.text}, who also signs for it.`,
-          why: 'a hold is for a second pair of eyes, and people overlook their own mistakes.',
-          help: 'Name somebody else here or at the sign-off, or delete the hold.',
+          message: say`The work is held for ${step.text}, who also signs for it.`,
+          why: say`a hold is for a second pair of eyes, and people overlook their own mistakes.`,
+          help: say`Name somebody else here or at the sign-off, or delete the hold.`,
         });
       }
     }

@@ -1,5 +1,6 @@
 import { stageSteps } from '../../../analysis/stages.ts';
 import type { Source } from '../../../model/source.ts';
+import { say } from '../../../say/say.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -18,14 +19,14 @@ export const markNotTraceable: Rule<{ source: Source }> = {
     if (first !== undefined && !traceable)
       report({
         at: first,
-        message: 'The mark has neither the part number nor the serial number.',
-        why: 'when the unit comes back, the mark does not lead to its job.',
-        help: 'Write “with number, serial”, or say in the text of the step what is marked.',
+        message: say`The mark has neither the part number nor the serial number.`,
+        why: say`when the unit comes back, the mark does not lead to its job.`,
+        help: say`Write “with number, serial”, or say in the text of the step what is marked.`,
         data: first.call === null ? { source: first.source } : undefined,
       });
     return {};
   },
   fix({ source }) {
-    return { title: 'Mark it with number and serial', safe: false, edits: [behind(source, ' with number, serial')] };
+    return { title: say`Mark it with number and serial`, safe: false, edits: [behind(source, ' with number, serial')] };
   },
 };

@@ -1,4 +1,5 @@
 import { flag } from '../../../analysis/locations.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 import { fixStep, missingAfter, type StepFix } from '../../step-fixes.ts';
@@ -16,9 +17,9 @@ export const noSignOff: Rule<StepFix> = {
         at: graph.procedure.source,
         path,
         rootCause: 'no-sign-off',
-        message: 'Nobody signs the unit off.',
-        why: 'without a signature the sheet is not a record.',
-        help: 'Write “sign-off by "…"” as the last step.',
+        message: say`Nobody signs the unit off.`,
+        why: say`without a signature the sheet is not a record.`,
+        help: say`Write “sign-off by "…"” as the last step.`,
         data: last === null || last.verb === 'send-out' ? undefined : missingAfter(last, `sign-off by ${blank}`),
       });
     },

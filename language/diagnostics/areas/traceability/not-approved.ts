@@ -1,4 +1,5 @@
 import { listed } from '../../../analysis/prose.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A procedure that nobody has approved, or that has no revision. */
@@ -10,15 +11,15 @@ export const notApproved: Rule = {
   procedure(procedure, report) {
     const { revision, approvedBy, approvedOn } = procedure;
     const missing = [
-      revision === null ? 'no revision' : '',
-      approvedBy === null ? 'no approval' : approvedOn === null ? 'no approval date' : '',
+      revision === null ? say`no revision` : '',
+      approvedBy === null ? say`no approval` : approvedOn === null ? say`no approval date` : '',
     ].filter(Boolean);
     if (missing.length === 0) return;
     report({
       at: procedure.source,
-      message: `The procedure has ${listed(missing)}.`,
-      why: 'nobody could distinguish its sheet from a draft, or trace a unit to what was valid at the time.',
-      help: `Write “${[
+      message: say`The procedure has ${listed(missing)}.`,
+      why: say`nobody could distinguish its sheet from a draft, or trace a unit to what was valid at the time.`,
+      help: say`Write “${[
         revision === null ? 'revision A' : '',
         approvedBy === null || approvedOn === null ? 'approved by "…" on 2026-01-31' : '',
       ]

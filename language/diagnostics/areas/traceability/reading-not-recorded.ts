@@ -1,3 +1,4 @@
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Something has to be written down at a step that has no box on the sheet. */
@@ -13,9 +14,9 @@ export const readingNotRecorded: Rule = {
           continue;
         report({
           at: step,
-          message: 'This step says to write something down, but “do” has no box on the sheet.',
-          why: 'the reading ends up on a scrap of paper.',
-          help: 'Write “read … as found”, “measure …” or “check …” instead: these have a box for each unit.',
+          message: say`This step says to write something down, but “do” has no box on the sheet.`,
+          why: say`the reading ends up on a scrap of paper.`,
+          help: say`Write “read … as found”, “measure …” or “check …” instead: these have a box for each unit.`,
         });
       }
     }

@@ -1,3 +1,4 @@
+import { say } from '../../../say/say.ts';
 import { judgedRule } from '../../judged-rule.ts';
 
 export const resultInGuardBand = judgedRule({
@@ -6,5 +7,5 @@ export const resultInGuardBand = judgedRule({
   severity: 'hint',
   title:
     'The last reading is inside its limit, and nearer to its end than the decision rule of the shop allows with that tool.',
-  why: 'the unit may be outside although the gauge says it is inside.',
+  why: say`the unit may be outside although the gauge says it is inside.`,
 });

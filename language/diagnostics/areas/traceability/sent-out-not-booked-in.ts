@@ -1,8 +1,10 @@
 import { stageSteps } from '../../../analysis/stages.ts';
+import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
+import { fixStep, missingAfter, type StepFix } from '../../step-fixes.ts';
 
 /** A unit is sent to somebody else, and tested or signed off with no line saying that it came back. */
-export const sentOutNotBookedIn: Rule = {
+export const sentOutNotBookedIn: Rule<StepFix> = {
   code: 'sent-out-not-booked-in',
   severity: 'warning',
   since: '0.2.0',
@@ -15,11 +17,13 @@ export const sentOutNotBookedIn: Rule = {
       if (next === undefined || next.step.verb === 'book-in') continue;
       report({
         at: step,
-        message: 'The unit is sent out here, and nothing books it in before it is tested or signed off.',
-        why: 'nobody inspects what came back, and the sheet does not say whose work it was.',
-        help: 'Write “book-in” where it comes back.',
+        message: say`The unit is sent out here, and nothing books it in before it is tested or signed off.`,
+        why: say`nobody inspects what came back, and the sheet does not say whose work it was.`,
+        help: say`Write “book-in” where it comes back.`,
+        data: missingAfter(step, 'book-in'),
       });
     }
     return {};
   },
+  fix: fixStep,
 };

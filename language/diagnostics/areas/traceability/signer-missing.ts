@@ -1,4 +1,5 @@
 import { writtenAt } from '../../../analysis/written-at.ts';
+import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
 import { fixStep, missingClause, type StepFix } from '../../step-fixes.ts';
@@ -15,9 +16,9 @@ export const signerMissing: Rule<StepFix> = {
     report({
       at: step,
       rootCause: `signer:${writtenAt(step)}`,
-      message: 'Nothing says who signs here.',
-      why: 'anybody may, and nobody answers for it.',
-      help: `Write “${step.verb === 'sign-off' ? 'sign-off by "…"' : 'hold-for "…"'}” with the job title, such as the bench lead.`,
+      message: say`Nothing says who signs here.`,
+      why: say`anybody may, and nobody answers for it.`,
+      help: say`Write “${step.verb === 'sign-off' ? say`sign-off by "…"` : say`hold-for "…"`}” with the job title, such as the bench lead.`,
       data: missingClause(step, step.verb === 'sign-off' ? `by ${blank}` : blank),
     });
   },

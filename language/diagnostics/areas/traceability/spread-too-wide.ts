@@ -1,8 +1,9 @@
+import { say } from '../../../say/say.ts';
 import { judgedRule } from '../../judged-rule.ts';
 
 export const spreadTooWide = judgedRule({
   code: 'spread-too-wide',
   severity: 'hint',
   title: 'The units of a set lie further apart than the procedure allows.',
-  why: 'the engine runs unevenly with units that each pass.',
+  why: say`the engine runs unevenly with units that each pass.`,
 });

@@ -1,5 +1,6 @@
 import { stageSteps } from '../../../analysis/stages.ts';
 import type { Verb } from '../../../model/verbs.ts';
+import { say } from '../../../say/say.ts';
 import { verbsThat } from '../../../syntax/verbs/index.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -22,10 +23,10 @@ export const stepAfterSignOff: Rule = {
       report({
         at: late.step,
         rootCause: `after-sign-off:${signed.step.number}`,
-        related: [{ message: `It is signed off in step ${signed.step.number}.`, source: signed.step.source }],
-        message: `The unit is signed off in step ${signed.step.number} and worked on after that.`,
-        why: 'the signature vouches for a unit that was not finished.',
-        help: 'Move the sign-off after the last step that works on the unit.',
+        related: [{ message: say`It is signed off in step ${signed.step.number}.`, source: signed.step.source }],
+        message: say`The unit is signed off in step ${signed.step.number} and worked on after that.`,
+        why: say`the signature vouches for a unit that was not finished.`,
+        help: say`Move the sign-off after the last step that works on the unit.`,
       });
     return {};
   },

@@ -1,0 +1,1 @@
+export { buildLabels, type LabelKind, type LabelSheet, labelKinds } from './labels.ts';

@@ -1,0 +1,60 @@
+import type { Bundle } from '../bundle.ts';
+
+export const traceability: Bundle = {
+  'The work is held for {0}, who also signs for it.':
+    'Die Arbeit wird für {0} angehalten, und dieselbe Person zeichnet sie ab.',
+  'a hold is for a second pair of eyes, and people overlook their own mistakes.':
+    'angehalten wird für ein zweites Paar Augen, und eigene Fehler übersieht man.',
+  'Name somebody else here or at the sign-off, or delete the hold.':
+    'Hier oder beim Abzeichnen jemand anderen nennen, oder das Anhalten löschen.',
+  'nothing can be judged or worked out from it.': 'damit lässt sich nichts beurteilen oder ausrechnen.',
+  'The mark has neither the part number nor the serial number.':
+    'Die Kennzeichnung hat weder Teilenummer noch Seriennummer.',
+  'when the unit comes back, the mark does not lead to its job.':
+    'kommt die Einheit zurück, führt die Kennzeichnung nicht zu ihrem Auftrag.',
+  'Write “with number, serial”, or say in the text of the step what is marked.':
+    '„with number, serial“ schreiben, oder im Text des Schritts sagen, was gekennzeichnet wird.',
+  'Mark it with number and serial': 'Mit Nummer und Seriennummer kennzeichnen',
+  'Nobody signs the unit off.': 'Niemand zeichnet die Einheit ab.',
+  'without a signature the sheet is not a record.': 'ohne Unterschrift ist das Blatt keine Aufzeichnung.',
+  'Write “sign-off by "…"” as the last step.': '„sign-off by "…"“ als letzten Schritt schreiben.',
+  'no revision': 'eine Revision',
+  'no approval': 'eine Freigabe',
+  'no approval date': 'das Datum der Freigabe',
+  'The procedure has {0}.': 'Der Anweisung fehlt {0}.',
+  'nobody could distinguish its sheet from a draft, or trace a unit to what was valid at the time.':
+    'niemand könnte ihr Blatt von einem Entwurf unterscheiden oder feststellen, was für eine Einheit damals galt.',
+  'Write “{0}” in its head.': '„{0}“ in den Kopf schreiben.',
+  'No step marks the unit.': 'Kein Schritt kennzeichnet die Einheit.',
+  'when it comes back, nobody can say what was done to it.':
+    'kommt sie zurück, kann niemand sagen, was an ihr gemacht wurde.',
+  'Before the last wash, write “mark” and a part, “with number, serial”.':
+    'Vor der letzten Wäsche „mark“ und ein Teil schreiben, „with number, serial“.',
+  'This step says to write something down, but “do” has no box on the sheet.':
+    'Dieser Schritt lässt etwas aufschreiben, aber „do“ hat kein Feld auf dem Blatt.',
+  'the reading ends up on a scrap of paper.': 'der Messwert landet auf einem Zettel.',
+  'Write “read … as found”, “measure …” or “check …” instead: these have a box for each unit.':
+    'Stattdessen „read … as found“, „measure …“ oder „check …“ schreiben: diese haben ein Feld je Einheit.',
+  'The unit is sent out here, and nothing books it in before it is tested or signed off.':
+    'Die Einheit geht hier außer Haus, und nichts bucht sie ein, bevor sie geprüft oder abgezeichnet wird.',
+  'nobody inspects what came back, and the sheet does not say whose work it was.':
+    'niemand kontrolliert, was zurückkam, und das Blatt sagt nicht, wessen Arbeit es war.',
+  'Nothing says who signs here.': 'Nichts sagt, wer hier unterschreibt.',
+  'anybody may, and nobody answers for it.': 'jeder darf, und niemand steht dafür ein.',
+  'Write “{0}” with the job title, such as the bench lead.':
+    '„{0}“ mit der Funktion schreiben, zum Beispiel the bench lead.',
+  'sign-off by "…"': 'sign-off by "…"',
+  'hold-for "…"': 'hold-for "…"',
+  'It is signed off in step {0}.': 'Abgezeichnet wird in Schritt {0}.',
+  'The unit is signed off in step {0} and worked on after that.':
+    'Die Einheit wird in Schritt {0} abgezeichnet und danach noch bearbeitet.',
+  'the signature vouches for a unit that was not finished.':
+    'die Unterschrift steht für eine Einheit, die nicht fertig war.',
+  'Move the sign-off after the last step that works on the unit.':
+    'Das Abzeichnen hinter den letzten Schritt setzen, der an der Einheit arbeitet.',
+  '{0}, but it has no tag.': '{0}, hat aber keinen Anhänger.',
+  'The unit is put with the rest of its set': 'Die Einheit kommt zu den anderen ihres Satzes',
+  'The parts of the unit go to {0}': 'Die Teile der Einheit gehen hierhin: {0}; die Einheit',
+  "it gets another unit's parts and readings.": 'sie bekommt Teile und Messwerte einer anderen Einheit.',
+  'Write “tag” where the unit is received.': '„tag“ schreiben, wo die Einheit angenommen wird.',
+};

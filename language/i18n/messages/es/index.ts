@@ -1,0 +1,45 @@
+import type { Bundle } from '../bundle.ts';
+import { analysis } from './analysis.ts';
+import { cli } from './cli.ts';
+import { config } from './config.ts';
+import { db } from './db.ts';
+import { diagnostics } from './diagnostics.ts';
+import { engineering } from './engineering.ts';
+import { family } from './family.ts';
+import { gates } from './gates.ts';
+import { hazards } from './hazards.ts';
+import { ide } from './ide.ts';
+import { language } from './language.ts';
+import { order } from './order.ts';
+import { protection } from './protection.ts';
+import { quantities } from './quantities.ts';
+import { semantics } from './semantics.ts';
+import { specifications } from './specifications.ts';
+import { syntax } from './syntax.ts';
+import { terms } from './terms.ts';
+import { tools } from './tools.ts';
+import { traceability } from './traceability.ts';
+
+/** What is said, in Spanish. */
+export const es: Bundle = {
+  ...analysis,
+  ...cli,
+  ...config,
+  ...db,
+  ...diagnostics,
+  ...engineering,
+  ...family,
+  ...gates,
+  ...hazards,
+  ...ide,
+  ...language,
+  ...order,
+  ...protection,
+  ...quantities,
+  ...semantics,
+  ...specifications,
+  ...syntax,
+  ...terms,
+  ...tools,
+  ...traceability,
+};

@@ -1,0 +1,56 @@
+import type { Bundle } from '../bundle.ts';
+
+export const traceability: Bundle = {
+  'The work is held for {0}, who also signs for it.': 'El trabajo se retiene para {0}, que también lo firma.',
+  'a hold is for a second pair of eyes, and people overlook their own mistakes.':
+    'una retención es para otro par de ojos, y uno pasa por alto sus propios fallos.',
+  'Name somebody else here or at the sign-off, or delete the hold.':
+    'Nombrar aquí o en la firma a otra persona, o borrar la retención.',
+  'nothing can be judged or worked out from it.': 'con eso no se puede juzgar ni calcular nada.',
+  'The mark has neither the part number nor the serial number.':
+    'La marca no lleva ni el número de pieza ni el de serie.',
+  'when the unit comes back, the mark does not lead to its job.':
+    'cuando vuelve la unidad, la marca no lleva a su trabajo.',
+  'Write “with number, serial”, or say in the text of the step what is marked.':
+    'Escribir «with number, serial», o decir en el texto del paso qué se marca.',
+  'Mark it with number and serial': 'Marcarla con número y serie',
+  'Nobody signs the unit off.': 'Nadie firma la unidad.',
+  'without a signature the sheet is not a record.': 'sin firma la hoja no es un registro.',
+  'Write “sign-off by "…"” as the last step.': 'Escribir «sign-off by "…"» como último paso.',
+  'no revision': 'la revisión',
+  'no approval': 'la aprobación',
+  'no approval date': 'la fecha de aprobación',
+  'The procedure has {0}.': 'Al procedimiento le falta {0}.',
+  'nobody could distinguish its sheet from a draft, or trace a unit to what was valid at the time.':
+    'nadie distinguiría su hoja de un borrador, ni podría saber qué regía cuando se hizo una unidad.',
+  'Write “{0}” in its head.': 'Escribir «{0}» en la cabecera.',
+  'No step marks the unit.': 'Ningún paso marca la unidad.',
+  'when it comes back, nobody can say what was done to it.': 'cuando vuelve, nadie puede decir qué se le hizo.',
+  'Before the last wash, write “mark” and a part, “with number, serial”.':
+    'Antes del último lavado, escribir «mark» y una pieza, «with number, serial».',
+  'This step says to write something down, but “do” has no box on the sheet.':
+    'Este paso manda anotar algo, pero «do» no tiene casilla en la hoja.',
+  'the reading ends up on a scrap of paper.': 'la lectura acaba en un trozo de papel.',
+  'Write “read … as found”, “measure …” or “check …” instead: these have a box for each unit.':
+    'Escribir en su lugar «read … as found», «measure …» o «check …»: tienen una casilla por unidad.',
+  'The unit is sent out here, and nothing books it in before it is tested or signed off.':
+    'La unidad se envía fuera aquí, y nada registra su vuelta antes de probarla o firmarla.',
+  'nobody inspects what came back, and the sheet does not say whose work it was.':
+    'nadie revisa lo que volvió, y la hoja no dice de quién fue el trabajo.',
+  'Nothing says who signs here.': 'Nada dice quién firma aquí.',
+  'anybody may, and nobody answers for it.': 'puede hacerlo cualquiera, y nadie responde de ello.',
+  'Write “{0}” with the job title, such as the bench lead.': 'Escribir «{0}» con el cargo, por ejemplo the bench lead.',
+  'sign-off by "…"': 'sign-off by "…"',
+  'hold-for "…"': 'hold-for "…"',
+  'It is signed off in step {0}.': 'Se firma en el paso {0}.',
+  'The unit is signed off in step {0} and worked on after that.':
+    'La unidad se firma en el paso {0} y después se trabaja en ella.',
+  'the signature vouches for a unit that was not finished.': 'la firma responde de una unidad que no estaba acabada.',
+  'Move the sign-off after the last step that works on the unit.':
+    'Poner la firma después del último paso que trabaja en la unidad.',
+  '{0}, but it has no tag.': '{0}, pero no lleva etiqueta.',
+  'The unit is put with the rest of its set': 'La unidad se pone con el resto de su juego',
+  'The parts of the unit go to {0}': 'Las piezas de la unidad van a {0}',
+  "it gets another unit's parts and readings.": 'le tocan las piezas y las lecturas de otra unidad.',
+  'Write “tag” where the unit is received.': 'Escribir «tag» donde se recibe la unidad.',
+};
