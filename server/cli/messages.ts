@@ -8,7 +8,7 @@ let chosen: Language | null = null;
 /** What the workspace says; null: it does not, or none is open. */
 let ofWorkspace: Language | null = null;
 
-/** As the command was told. */
+/** As an option of the command says. */
 export function chooseLanguage(language: Language | undefined): void {
   chosen = language ?? null;
 }
@@ -18,7 +18,7 @@ export function workspaceLanguage(language: Language | null): void {
   ofWorkspace = language;
 }
 
-/** As chosen; else as the workspace says; else that of the machine, as programs are told it (POSIX); else English. */
+/** As chosen; else as the workspace says; else that of the machine, as POSIX has it; else English. */
 export function messageLanguage(): Language {
   const { LC_ALL, LC_MESSAGES, LANG } = process.env;
   const ofMachine = [LC_ALL, LC_MESSAGES, LANG].find((value) => value !== undefined && value !== '');

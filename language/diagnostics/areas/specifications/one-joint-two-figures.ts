@@ -31,7 +31,7 @@ export const oneJointTwoFigures: Rule = {
           source: step.limit.source,
           rootCause: `two-figures:${base}:${writtenAt(step)}`,
           message: say`The ${partWords(procedure, joint)} is tightened to ${shown(procedure, step)} here, and to ${shown(procedure, other)} at ${other.number}.`,
-          why: say`it is the same joint: after one of the two it is loose, or overstretched.`,
+          why: say`after one of the two the same joint is loose, or overstretched.`,
           help: say`Write one spec at both. Where the joint is pulled up in steps, write them in one stage.`,
           related: [{ message: say`The other figure is here.`, source: other.limit.source }],
         });
