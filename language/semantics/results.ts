@@ -119,7 +119,7 @@ class ResultReader {
     if (last === undefined || word === undefined) return false;
     if (last.form === 'renewed' && (word.name === 'number' || word.name === 'batch') && names.length === 1) {
       const { text } = this.factsOf(node);
-      if (text === null) this.refuse(node, say`Write the maker's ${word.name} in quotes: ${word.name} "L-7".`);
+      if (text === null) this.refuse(node, say`Write what its maker calls it in quotes: ${word.name} "L-7".`);
       else this.with({ ...last, [word.name]: text });
       this.only(node, ['text']);
       return true;

@@ -91,7 +91,7 @@ describe('a rail injector', () => {
 
   it('takes one of the words', () => {
     expect(injector('seat "fine"').found).toEqual([
-      'result-unreadable: “fine” is none of the words to choose from. Write "bright" or "stained" or "pitted".',
+      'result-unreadable: “fine” is none of the words to choose from. Write "bright", "stained" or "pitted".',
     ]);
   });
 });
