@@ -167,7 +167,7 @@ it.each([
   ['exchange "B-77"', 'Write exchange serial'],
   ['concession openning by "X" on 2026-10-05 "y"', 'opening'],
   ['promised soon', 'promised'],
-  ['renewed spring batch', "Write the maker's batch in quotes"],
+  ['renewed spring batch', 'Write what its maker calls it in quotes: batch "L-7"'],
   ['waiting for spring since', 'Write all of it: waiting for spring since 2026-11-03'],
 ])('says what is wrong in: %s', (line, said) => {
   const { found } = jobWith(unit(line));

@@ -33,7 +33,7 @@ export function lowerResults(context: Context, nodes: readonly ast.Result[], pro
 }
 
 /** Words that make a result of a name. */
-const resultWords = ['as', 'found', 'renewed', 'batch', 'torque', 'done', 'note', 'pass', 'fail', 'out', ...factWords];
+const resultWords = ['as', 'found', 'renewed', 'batch', 'torque', 'done', 'note', 'pass', 'fail', 'out'];
 
 /** Where something was read: `at cylinder 3`, `at turbine`. */
 interface Where {
@@ -425,9 +425,11 @@ class ResultReader {
   /** Whether a word that makes a result is misspelled: reported, where no test or part is called so. */
   private isSlip(names: readonly ast.NameRef[]): boolean {
     const known = new Set([...this.readable, ...this.procedure.family.parts].map(({ name }) => name));
-    for (const node of names) {
+    for (const [index, node] of names.entries()) {
+      // With such a word a line begins.
+      const facts = index === 0 ? factWords : [];
       // What is nearer to a name is a slip in that, which has its own report.
-      const [word] = known.has(node.name) ? [] : nearest(node.name, [...resultWords, ...known]);
+      const [word] = known.has(node.name) ? [] : nearest(node.name, [...resultWords, ...facts, ...known]);
       if (word === undefined || word === node.name || known.has(word)) continue;
       this.refuse(node, say`“${node.name}” is not a result here. Did you mean ${word}?`);
       return true;
