@@ -231,15 +231,21 @@ describe('proves through', () => {
 });
 
 describe('a sequence', () => {
-  const shared = `${first!.text.replace('    relieve\n', '    bled\n    relieve\n')}sequence bled {\n  wipe bal\n}\n`;
+  const shared = `${first!.text.replace('    relieve\n', '    bled\n    relieve\n')}sequence bled {\n  wipe bod\n}\n`;
 
   it('is reported where it is written, and names its calls', () => {
     const { diagnostics, procedures } = checkFiles([{ uri: 'a.rebuild', text: shared }]);
     expect(diagnostics.map(({ source, message, related }) => [source.range.start.line + 1, message, related])).toEqual([
       [
         92,
-        'No part or face is called bal.',
-        [{ message: 'Sequence bled is called here.', source: expect.objectContaining({ file: 'a.rebuild' }) }],
+        'No part or face is called bod.',
+        [
+          {
+            message: 'Sequence bled is called here.',
+            said: expect.anything(),
+            source: expect.objectContaining({ file: 'a.rebuild' }),
+          },
+        ],
       ],
     ]);
     expect(procedures[0]!.diagnostics).toHaveLength(1);
@@ -257,7 +263,7 @@ describe('a sequence', () => {
   });
 
   it('that does nothing with what it is called with says so', () => {
-    const text = `${first!.text.replace('    relieve\n', '    bled with ball; zorp\n    relieve\n')}sequence bled with a; b {\n  wipe a\n}\n`;
+    const text = `${first!.text.replace('    relieve\n', '    bled with body; zorp\n    relieve\n')}sequence bled with a; b {\n  wipe a\n}\n`;
     expect(told(text)).toEqual([
       '91:23 Sequence bled does nothing with b: what a call gives it would be lost. Use it in a step, or delete it.',
     ]);

@@ -1,4 +1,3 @@
-import { type Said, say } from '../say/say.ts';
 /** Fixes of one step, or of one declaration: another before or after it, a clause at its end, or words in its place. */
 
 import type { FlowAnalysis } from '../analysis/flow-analysis.ts';
@@ -7,6 +6,7 @@ import type { Fix } from '../model/diagnostic.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Source } from '../model/source.ts';
+import { type Said, say } from '../say/say.ts';
 import { behind, blank, stepAfter, stepBefore } from './edits.ts';
 
 /** What is to be written, and where. */

@@ -44,7 +44,7 @@ test('after the step at the cursor, and what that step changed', () => {
       "unit: at: build 7.4; clamped 8.4; tagged 1.1b; marked 4.2; clean outside 1.1e",
       "off: Sealing washer: discarded 3.2; Dust seal: discarded 3.2",
       "open: inlet port: open 5.1; return port: open 5.1; spray holes: open 5.1",
-      "wet: Holder: wet with oil 8.2; Setting shim: wet with oil 8.2; Pressure spring: wet with oil 8.2; Spring seat: wet with oil 8.2; Spacer disc: wet with oil 8.2; Nozzle: wet with oil 8.2; Needle: wet with oil 8.2; Nozzle nut: wet with oil 8.2",
+      "wet: Holder: wet with test oil 8.2; Setting shim: wet with test oil 8.2; Pressure spring: wet with test oil 8.2; Spring seat: wet with test oil 8.2; Spacer disc: wet with test oil 8.2; Nozzle: wet with test oil 8.2; Needle: wet with test oil 8.2; Nozzle nut: wet with test oil 8.2",
       "loose: Nozzle nut: hand-tight 8.8*",
       "tests: opening: not yet -; seat-leak: not yet -; chatter: not yet -; spray: not yet -; back-leak: not yet -; across opening: not yet -",
     ]
@@ -59,7 +59,7 @@ test('a call counts as its last step, and what follows it begins there', () => {
       "off: Setting shim: off, rinsed, as found R1.1e*; Pressure spring: off, rinsed, as found or new R1.1e*; Spring seat: off, rinsed, as found R1.1e*; Spacer disc: off, rinsed, as found or new or lapped R1.1e*; Nozzle: off, rinsed, as found or new or lapped R1.1e*; Needle: off, rinsed, as found or new R1.1e*; Nozzle nut: off, rinsed, as found or new R1.1e*; Sealing washer: discarded 3.2; Dust seal: discarded 3.2",
       "bare: Holder, end: lapped 8.1",
       "open: inlet port: open R1.1b; return port: open 5.1; spring bore: open 5.1",
-      "wet: Holder: wet with oil 8.2; Setting shim: wet with oil 8.2; Pressure spring: wet with oil 8.2; Spring seat: wet with oil 8.2; Spacer disc: wet with oil 8.2; Nozzle: wet with oil 8.2; Needle: wet with oil 8.2; Nozzle nut: wet with oil 8.2",
+      "wet: Holder: wet with test oil 8.2; Setting shim: wet with test oil 8.2; Pressure spring: wet with test oil 8.2; Spring seat: wet with test oil 8.2; Spacer disc: wet with test oil 8.2; Nozzle: wet with test oil 8.2; Needle: wet with test oil 8.2; Nozzle nut: wet with test oil 8.2",
       "tests: opening: stale or failed R1.1d; seat-leak: stale or failed R1.1d; chatter: stale or failed R1.1d; spray: stale or failed R1.1d; back-leak: stale or failed R1.1d; across opening: not yet or failed 10.1",
     ]
   `);

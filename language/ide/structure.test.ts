@@ -63,6 +63,8 @@ test('a sequence is colored where it is called, and its parameters where they ar
     'parameter fastener',
     'parameter fastener',
     'parameter fastener',
+    // A name that is a word of the language too.
+    'variable rebuild',
   ]);
 });
 

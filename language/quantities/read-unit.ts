@@ -1,4 +1,4 @@
-import { type Said, say } from '../say/say.ts';
+import { either, type Said, say } from '../say/say.ts';
 import { nearUnits, refusedUnits } from './near-units.ts';
 import type { UnitName } from './types.ts';
 import { units } from './unit-table.ts';
@@ -76,7 +76,7 @@ export function readUnit(text: string): UnitReading {
   const [otherCase, ...others] = byLowerCase.get(typed.toLowerCase()) ?? [];
   if (others.length > 0)
     return {
-      refused: say`"${typed}" can be read as ${[otherCase, ...others].join(' or as ')}: upper and lower case make different units.`,
+      refused: say`"${typed}" can be read as ${either([otherCase!, ...others])}: upper and lower case make different units.`,
     };
   if (otherCase !== undefined) {
     const meaning = Object.hasOwn(otherMeaning, typed) ? otherMeaning[typed] : undefined;

@@ -18,7 +18,7 @@ import { readingOf } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 import { formatQuantity, kindOf, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
-import { say } from '../say/say.ts';
+import { type Filling, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { stepWords } from '../syntax/keywords.ts';
 import { nearest } from '../syntax/nearest.ts';
@@ -298,11 +298,11 @@ export class StepLowering {
         return null;
       }
       const { specs, shop } = this.names;
-      const among: readonly (readonly [readonly NameUse[], string])[] = [
-        [specs, `a spec: write “to ${name}” behind a torque, “within ${name}” behind what is read`],
-        [shop.fluids, `a fluid of the shop: write “in ${name}”`],
-        [shop.assets, `a tool of the shop: write “with ${name}”`],
-        [shop.stations, `a station of the shop: write “at ${name}”`],
+      const among: readonly (readonly [readonly NameUse[], Filling])[] = [
+        [specs, say`a spec: write “to ${name}” behind a torque, “within ${name}” behind what is read`],
+        [shop.fluids, say`a fluid of the shop: write “in ${name}”`],
+        [shop.assets, say`a tool of the shop: write “with ${name}”`],
+        [shop.stations, say`a station of the shop: write “at ${name}”`],
       ];
       const [, said] = among.find(([names]) => names.some((one) => one.name === name)) ?? [];
       if (said !== undefined) {

@@ -58,11 +58,11 @@ function orderOf(context: Context, node: ast.Places, places: readonly Place[]): 
   const other = order.find((name) => !names.includes(name));
   const wrong =
     other !== undefined
-      ? `there is no ${node.name} ${other}`
+      ? say`there is no ${node.name} ${other}`
       : twice !== undefined
-        ? `${node.name} ${twice} is in it twice`
+        ? say`${node.name} ${twice} is in it twice`
         : missing.length > 0
-          ? `${node.name} ${missing.join(', ')} is not in it`
+          ? say`${node.name} ${missing.join(', ')} is not in it`
           : null;
   if (wrong === null) return order;
   context.syntax(

@@ -12,9 +12,12 @@ const named = [
 /** What a figure of a spring and a needle is of, and the words that stand for several kinds. */
 const figures = ['guide', 'seat', 'rate', 'count', 'ratio', 'stiffness'];
 
+/** What a code is made of. */
+const signs = ['letters', 'digits', 'letters or digits'];
+
 /** Where a pressure is held, what a part is washed in, how a reading is accepted, which tool. */
 const others = ['at', 'below', 'above', ...fluidWords, 'simple', 'guarded', 'fully guarded', 'wrench', 'gauge'];
 
 export const terms: readonly string[] = [
-  ...new Set([...units.map(({ kind }) => kind), ...figures, ...named, ...dangers, ...others]),
+  ...new Set([...units.map(({ kind }) => kind), ...figures, ...named, ...dangers, ...signs, ...others]),
 ];

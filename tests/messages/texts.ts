@@ -176,6 +176,8 @@ const procedures = [
     'sequence work with part { choose shim to bring part to 250 bar by shim-rate }\nstage one at tank {\n  work with opening, chatter\n}\n',
   ),
   items('stage one at build {\n  do "Nothing"\n}\nafter torque nut { do "Nothing" }\n'),
+  `${exampleShop}\n${exampleFamily}\nprocedure example for holder at bench revision A language xx {\n  stage one at build {\n    do "Nothing"\n  }\n}\n`,
+  ...each(steps, ['fit nut\n  nut-fit nut', 'fit nut\n  cal-oil nut', 'fit nut\n  PG-400 nut', 'fit nut\n  tank nut']),
 ];
 
 const like = (patches: string) =>

@@ -95,7 +95,7 @@ describe('boxes', () => {
   });
   it('have a letter for each of several faces, and the words for the verdicts', () => {
     const { sentence, facts, fail } = stepOf(oneSpring, '6.1');
-    expect(spanText(sentence)).toContain('(a) end face of holder, (b) top face of spacer disc');
+    expect(spanText(sentence)).toContain('(a) end face of the holder, (b) top face of the spacer disc');
     expect(facts).toContainEqual({ label: 'U reuse', text: 'bright, even, no line' });
     expect(fail!.ways.map(({ mark, when }) => `${mark} ${when}`)).toEqual([
       'L lap: stained or hazed',
@@ -139,13 +139,13 @@ describe('all', () => {
     return blockTexts(step).join(' ');
   };
   it('names what is left of the unit: the washer was thrown away', () => {
-    expect(said('keep all at tank "Own basket"')).toContain('Keep holder body, setting shim, ');
+    expect(said('keep all at tank "Own basket"')).toContain('Keep the holder body, setting shim, ');
     expect(said('keep all at tank "Own basket"')).not.toMatch(/washer/iu);
     expect(said('check all "No crack"')).not.toMatch(/washer/iu);
   });
   it('says all parts where nothing is left out, and what is left out only where it is there', () => {
     expect(said('soak all in solvent')).toContain('Soak all parts in');
-    expect(said('soak all in solvent except washer, needle')).toContain('all parts except needle in');
+    expect(said('soak all in solvent except washer, needle')).toContain('all parts except the needle in');
   });
   it('of all parts says so in the library too', () => {
     const sheet = sheetNamed('rebuild-one-spring, job 2207');

@@ -3,8 +3,7 @@
  * reads, with a head in remarks, so that it can be read and compared like every other.
  */
 import * as z from 'zod';
-import { kindsSchema } from '../../config/config.ts';
-import type { OwnWords } from '../../i18n/index.ts';
+import { kindsSchema, type SheetSettings } from '../../config/config.ts';
 import type { Severity } from '../../model/diagnostic.ts';
 import { hashOf } from './hash.ts';
 
@@ -18,7 +17,7 @@ export function isIssuedFile(uri: string): boolean {
 /** What the settings file said that a sheet or a verdict depends on. */
 export interface IssuedSettings {
   readonly word: string | null;
-  readonly kinds: OwnWords;
+  readonly kinds: SheetSettings['kinds'];
   /** By rule, sorted. */
   readonly severities: readonly (readonly [rule: string, severity: Severity | 'off'])[];
 }

@@ -58,13 +58,17 @@ function refitted(
     if (told.has(`${since} ${as}`)) continue;
     told.add(`${since} ${as}`);
     const names = old.filter((other) => sinceOf(other.name) === since && other.as === as).map((other) => other.name);
+    // What lay in another part is out of it once it is renewed.
+    const laid = names.filter((one) => namedIn(step).every((object) => object.name !== one));
+    const steps = [`renew ${partsWritten(graph.procedure, names)}`];
+    if (laid.length > 0) steps.push(`fit ${partsWritten(graph.procedure, laid)}`);
     report({
       at: step,
       source,
       path,
       since,
       rootCause: `old:${names[0]}:${since}`,
-      data: missingBefore(step, `renew ${partsWritten(graph.procedure, names)}`),
+      data: missingBefore(step, steps.join('   ')),
       ...said(as, names.length > 1, partsWords(graph.procedure, names), partsWritten(graph.procedure, names)),
     });
   }

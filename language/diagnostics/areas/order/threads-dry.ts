@@ -1,4 +1,4 @@
-import { joint as jointBits, noFilm, wet } from '../../../analysis/locations.ts';
+import { joint as jointBits, noFilm, place, wet } from '../../../analysis/locations.ts';
 import { partWords } from '../../../analysis/prose.ts';
 import { own } from '../../../model/steps.ts';
 import { say } from '../../../say/say.ts';
@@ -20,6 +20,17 @@ export const threadsDry: Rule = {
         const isDown = before.must(cell, jointBits.run | jointBits.torqued | jointBits.locked);
         const words = partWords(graph.procedure, object.name);
         if (step.verb === 'oil') {
+          if (before.must(part.place, place.guard))
+            report({
+              at: step,
+              source: object.source,
+              path,
+              since: before.since(part.place),
+              rootCause: `thread:${joint.part}:${before.since(part.place)}`,
+              message: say`The ${words} is oiled while it is on as a guard.`,
+              why: say`no oil gets between the threads there, and the torque goes into friction instead of clamp.`,
+              help: say`Write “remove ${relations.part(object.name).base}” before this step.`,
+            });
           if (!isDown || before.since(cell) < 0) continue;
           report({
             at: step,

@@ -2,7 +2,7 @@ import { isSpoiltBy } from '../../../analysis/films.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import { own } from '../../../model/steps.ts';
-import { say } from '../../../say/say.ts';
+import { say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A part gets into a fluid that the family says it is never to be in. */
@@ -27,7 +27,7 @@ export const spoiltByTheBath: Rule = {
       at: step,
       source: isAll ? undefined : first.source,
       rootCause: `spoilt:${writtenAt(step)}`,
-      message: say`The ${partsWords({ family }, names)} must never get into ${fluid.name} (${fluid.kind}), as the family says.`,
+      message: say`The ${partsWords({ family }, names)} must never get into ${fluid.name} (${term(fluid.kind)}), as the family says.`,
       why: say`it swells, corrodes or loses its grease there, and looks no different until it fails.`,
       help: isAll
         ? say`Write “except ${bases.join(', ')}”, and clean ${names.length > 1 ? say`them` : say`it`} another way.`

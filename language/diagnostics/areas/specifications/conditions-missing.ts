@@ -20,7 +20,7 @@ export const conditionsMissing: Rule = {
     for (const point of points) {
       const missing = missingAt(setting, step, point);
       if (missing === null) continue;
-      const whose = point === null ? `Test ${step.gate.test}` : `Point ${point.name} of test ${step.gate.test}`;
+      const whose = point === null ? say`Test ${step.gate.test}` : say`Point ${point.name} of test ${step.gate.test}`;
       report({
         at: step,
         source: point?.source,

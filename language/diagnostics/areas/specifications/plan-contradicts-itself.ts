@@ -4,7 +4,7 @@ import type { Plan, Point } from '../../../model/plan.ts';
 import type { StepFacts, StepOf } from '../../../model/procedure.ts';
 import { asDifference, compare, compareDifferences, formatLimit, window } from '../../../quantities/index.ts';
 import type { Limit } from '../../../quantities/types.ts';
-import { say } from '../../../say/say.ts';
+import { say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** Limits of one plan that no unit, or every unit, meets together. */
@@ -18,7 +18,7 @@ export const planContradictsItself: Rule = {
     const { plan } = step;
     for (const point of plan.points.length === 0 ? [null] : plan.points) {
       const source = point?.source;
-      const name = point === null ? `test ${step.gate.test}` : `point ${point.name} of test ${step.gate.test}`;
+      const name = point === null ? say`test ${step.gate.test}` : say`point ${point.name} of test ${step.gate.test}`;
       for (const limit of limitsAt(setting, step, point)) {
         const spread = point?.spread ?? plan.spread;
         if (spread !== null && !plan.perPlace && isWider(spread, limit)) {
@@ -40,7 +40,7 @@ export const planContradictsItself: Rule = {
           at: step,
           source,
           rootCause: `beyond:${step.number}:${point!.name}`,
-          message: say`What is read at ${name} has to be ${point!.beyond!.way} ${earlier!.name}, and its limit, ${formatLimit(limit)}, lies on the other side of ${formatLimit(other)}.`,
+          message: say`What is read at ${name} has to be ${term(point!.beyond!.way)} ${earlier!.name}, and its limit, ${formatLimit(limit)}, lies on the other side of ${formatLimit(other)}.`,
           why: say`no unit can pass both points.`,
           help: say`Correct one of the limits, or write ${point!.beyond!.way === 'above' ? say`below` : say`above`}.`,
         });

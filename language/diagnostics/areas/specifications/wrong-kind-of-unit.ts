@@ -8,7 +8,7 @@ import { limitUses, own } from '../../../model/steps.ts';
 import type { Verb } from '../../../model/verbs.ts';
 import { formatQuantity, kindAdmits, kindOfLimit, kindOfUnit, quantitiesOf } from '../../../quantities/index.ts';
 import type { Figure, Kind } from '../../../quantities/types.ts';
-import { say, term } from '../../../say/say.ts';
+import { type Filling, say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The unit that the amount after a verb is counted in. */
@@ -135,13 +135,13 @@ export const wrongKindOfUnit: Rule = {
 };
 
 /** Why a rate is of no use, as the end of a sentence: it is per nothing that is fitted or turned, or of what is not read. */
-function wrongRate(procedure: Procedure, name: string, kind: Kind, per: Kind): string | null {
+function wrongRate(procedure: Procedure, name: string, kind: Kind, per: Kind): Filling | null {
   if (per !== 'length' && per !== 'turns' && per !== 'angle') return '';
   for (const step of allSteps(procedure)) {
     if (step.verb !== 'choose' || step.rate !== name || step.choose === null) continue;
     const use = limitOfReading(procedure, step.choose.test);
     const read = use === null ? [] : limitsOfUse(procedure, use).map(({ limit }) => kindOfLimit(limit));
-    if (read.length > 0 && !read.includes(kind)) return `, and ${step.choose.test} is a ${read[0]}`;
+    if (read.length > 0 && !read.includes(kind)) return say`, and ${step.choose.test} is a ${term(read[0]!)}`;
   }
   return null;
 }

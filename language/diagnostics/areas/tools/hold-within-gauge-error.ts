@@ -3,7 +3,7 @@ import { limitOfReading } from '../../../analysis/readings.ts';
 import { aimOf, findGauge } from '../../../analysis/tools.ts';
 import { permissibleError } from '../../../engineering/tool-error.ts';
 import { asDifference, compareDifferences, formatQuantity, window } from '../../../quantities/index.ts';
-import { say } from '../../../say/say.ts';
+import { say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** A pressure is held below, or above, a reading by no more than the error of the gauge. */
@@ -29,7 +29,7 @@ export const holdWithinGaugeError: Rule = {
         report({
           at: step,
           rootCause: `margin:${step.gate.test}`,
-          message: say`${step.gate.test} is held ${formatQuantity(margin)} ${relation} ${of}, and ${gauge.name} is accurate to ±${formatQuantity(error)}.`,
+          message: say`${step.gate.test} is held ${formatQuantity(margin)} ${term(relation)} ${of}, and ${gauge.name} is accurate to ±${formatQuantity(error)}.`,
           why: say`the pressure that is held may really be at the opening, and a good seat is taken for a leaking one.`,
           help: say`Hold it further off, or read it on a finer gauge.`,
         });

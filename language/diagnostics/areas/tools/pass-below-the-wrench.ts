@@ -5,7 +5,7 @@ import type { StepOf } from '../../../model/procedure.ts';
 import { decimalValue, exactText } from '../../../quantities/decimal.ts';
 import { compare } from '../../../quantities/index.ts';
 import type { Quantity } from '../../../quantities/types.ts';
-import { say } from '../../../say/say.ts';
+import { listed, say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
 /** The first passes of a joint are below the scale of the wrench that its full torque is set on. */
@@ -29,7 +29,7 @@ export const passBelowTheWrench: Rule = {
       if (pass === undefined) continue;
       return report({
         at: step,
-        message: say`A pass of ${workedOut(pass)} is below the scale of ${wrenches.map(toolWords).join(' and ')}.`,
+        message: say`A pass of ${workedOut(pass)} is below the scale of ${listed(wrenches.map(toolWords))}.`,
         why: say`the wrench never clicks there, and the first bolt takes all that the others should share.`,
         help: say`Name a smaller wrench for the first passes as well, begin higher, or do them “by hand” in words.`,
       });

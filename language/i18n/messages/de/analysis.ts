@@ -44,4 +44,9 @@ export const analysis: Bundle = {
   'The air is': 'Die Druckluft hat',
   'The bath is at': 'Das Bad hat',
   'Take {0}': '{0} nehmen',
+  'point {0}': 'Punkt {0}',
+  'the time or count of point {0}': 'die Zeit oder Anzahl bei Punkt {0}',
+  'the figure that it is done at': 'der Wert, bei dem gearbeitet wird',
+  '{0} of cylinders {1}': '{0} der Zylinder {1}',
+  'This step is done with the {0} at': 'Dieser Schritt wird ausgeführt mit {0} bei',
 };

@@ -16,11 +16,11 @@ export const config: Bundle = {
   '{0} keeps a sheet from being released that could hurt somebody: it stays an error. Where one step is right as it is, write allow {1} because "…" there; the reason prints on the sheet.':
     '{0} verhindert, dass ein Blatt freigegeben wird, das jemanden verletzen könnte, und bleibt ein Fehler. Wo ein Schritt so richtig ist, dort allow {1} because "…" schreiben; die Begründung wird mitgedruckt.',
   'A severity is "error", "warning", "hint" or "off".': 'Eine Schwere ist "error", "warning", "hint" oder "off".',
-  'Of the sheet a word, a language ("en", "es" or "de"), a paper ("a4" or "letter") and a form ("card", "record" or "instruction") can be said.':
-    'Zum Blatt lassen sich ein Wort, eine Sprache ("en", "es" oder "de"), ein Papier ("a4" oder "letter") und eine Form ("card", "record" oder "instruction") angeben.',
   'What is not read is a list of up to 100 patterns as in .gitignore, such as ["archive/", "*.draft.rebuild"]: each with at most 200 characters, two * between slashes, and two **.':
     'Was nicht gelesen wird, ist eine Liste von bis zu 100 Mustern wie in .gitignore, zum Beispiel ["archive/", "*.draft.rebuild"]: jedes mit höchstens 200 Zeichen, zwei * zwischen Schrägstrichen und zwei **.',
   'Messages are in "en", "es" or "de".': 'Meldungen gibt es in "en", "es" oder "de".',
   'Settings are written like { "severities": { "part-not-located": "error" } }.':
     'Einstellungen werden so geschrieben: { "severities": { "part-not-located": "error" } }.',
+  'Of the sheet a word, a language ("en", "es" or "de"), a paper ("a4" or "letter") and a form ("card", "record" or "instruction") can be said, and kinds: what shim, shims, spring and springs are called.':
+    'Zum Blatt lassen sich ein Wort, eine Sprache ("en", "es" oder "de"), ein Papier ("a4" oder "letter") und eine Form ("card", "record" oder "instruction") angeben, und kinds: wie shim, shims, spring und springs heißen.',
 };

@@ -19,8 +19,11 @@ export const diagnostics: Bundle = {
   'Since step {0}.': 'Seit Schritt {0}.',
   'The step is part of sequence {0}.': 'Der Schritt gehört zur Schrittfolge {0}.',
   'This happens {0}.': 'Das geschieht {0}.',
-  'Write “{0}” before it': '„{0}“ davor schreiben',
-  'Write “{0}” after it': '„{0}“ dahinter schreiben',
   'Write it in quotes': 'In Anführungszeichen schreiben',
   'Write “{0}”': '„{0}“ schreiben',
+  'Write “{0}” before {1}': '{en1, select, it {„{0}“ davor schreiben} other {„{0}“ vor {1} schreiben}}',
+  'Write “{0}” after {1}': '{en1, select, it {„{0}“ dahinter schreiben} other {„{0}“ nach {1} schreiben}}',
+  'Write “{0}” where it is declared': '„{0}“ bei der Angabe schreiben',
+  'Delete it': 'Löschen',
+  'Write “{0}” instead': 'Stattdessen „{0}“ schreiben',
 };

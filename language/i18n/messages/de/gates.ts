@@ -21,7 +21,8 @@ export const gates: Bundle = {
   'the unit cannot be tested like that.': 'so lässt sich die Einheit nicht prüfen.',
   'At the end of the repair, close the unit the way it was closed before the test.':
     'Am Ende der Nacharbeit die Einheit so schließen, wie sie vor der Prüfung geschlossen war.',
-  'The unit is not primed when {0} is {1}.': 'Die Einheit ist nicht durchgepumpt, wenn {0} {1} wird.',
+  'The unit is not primed when {0} is {1}.':
+    'Die Einheit ist nicht durchgepumpt, wenn {0} {en1, select, set {eingestellt} read {abgelesen} other {{1}}} wird.',
   tested: 'geprüft',
   'air in it makes the reading soft and the spray ragged.':
     'Luft darin macht die Anzeige weich und den Strahl unsauber.',
@@ -78,9 +79,9 @@ export const gates: Bundle = {
   'Write “with gauge shut”, or declare in the shop that the gauge is damped.':
     '„with gauge shut“ schreiben, oder in der Werkstatt angeben, dass das Manometer gedämpft ist.',
   'Shut the gauge': 'Manometer absperren',
-  '{0} with the gauge shut.': '{0} bei abgesperrtem Manometer.',
-  'The pressure is set for {0}': 'Der Druck für {0} wird eingestellt:',
-  'The pressure of {0} is read or held': 'Der Druck von {0} wird abgelesen oder gehalten:',
+  '{0} with the gauge shut.': '{0}, aber das Manometer ist abgesperrt.',
+  'The pressure is set for {0}': 'Der Druck für {0} wird eingestellt',
+  'The pressure of {0} is read or held': 'Der Druck von {0} wird abgelesen oder gehalten',
   'the gauge shows the pressure from before, or nothing.': 'das Manometer zeigt den Druck von vorher oder nichts.',
   'Delete “with gauge shut” from this step.': '„with gauge shut“ in diesem Schritt löschen.',
   'The tester line is still connected to {0} when {1}.':
@@ -95,11 +96,12 @@ export const gates: Bundle = {
   'the procedure ends': 'die Anweisung endet',
   primed: 'durchgepumpt',
   'The unit is not at a station with pressure when it is {0}.':
-    'Die Einheit ist nicht an einem Arbeitsplatz mit Druck, wenn sie {0} wird.',
+    'Die Einheit ist nicht an einem Arbeitsplatz mit Druck, wenn sie {en0, select, set {eingestellt} read {abgelesen} other {{0}}} wird.',
   'there is nothing there to bring it up to pressure.': 'dort gibt es nichts, was sie unter Druck setzt.',
   'Move the step to a stage at the tester, or write pressure at that station in the shop.':
     'Den Schritt in einen Arbeitsgang am Prüfgerät verlegen, oder in der Werkstatt bei diesem Arbeitsplatz pressure schreiben.',
-  'No line is connected when the unit is {0}.': 'Keine Leitung ist angeschlossen, wenn die Einheit {0} wird.',
+  'No line is connected when the unit is {0}.':
+    'Keine Leitung ist angeschlossen, wenn die Einheit {en0, select, set {eingestellt} read {abgelesen} other {{0}}} wird.',
   'there is no pressure in it.': 'in ihr ist kein Druck.',
   'Write “connect” and the port before this step.': '„connect“ und den Anschluss vor diesen Schritt schreiben.',
   'The unit is opened before anybody has read it as found.':
@@ -177,7 +179,7 @@ export const gates: Bundle = {
   'after the last': 'nach der letzten',
   'before the first': 'vor der ersten',
   'before the first and after the last': 'vor der ersten und nach der letzten',
-  '{0} is not read {1} test at {2}.': '{0} wird {1} Prüfung nicht abgelesen: {2}.',
+  '{0} is not read {1} test at {2}.': '{0} wird {1} Prüfung nicht abgelesen ({2}).',
   'a tester that has drifted passes bad units and fails good ones, and nobody can say since when.':
     'ein verstelltes Prüfgerät lässt schlechte Einheiten bestehen und gute durchfallen, und niemand weiß, seit wann.',
   'Write “read {0}” {1} the tests.': '„read {0}“ {1} den Prüfungen schreiben.',
@@ -191,4 +193,16 @@ export const gates: Bundle = {
     'Diese Kontrolle sagt, was geläppt wird und was Ausschuss ist, aber nicht, was so gut ist.',
   'faces that need no lapping get lapped.': 'Flächen werden geläppt, die es nicht brauchen.',
   'Write “reuse if "…"”.': '„reuse if "…"“ schreiben.',
+  'This judges the {0}, and {1} touches nothing of {2}.':
+    'Hier {en2, select, them {werden} other {wird}} {0} beurteilt, und die Nacharbeit {1} ändert daran nichts.',
+  'the same part comes back to the same check, until the tries are used up.':
+    'dasselbe Teil kommt zur selben Kontrolle zurück, bis die Versuche verbraucht sind.',
+  'Name a repair that renews, laps, cleans or resets {0}.':
+    'Eine Nacharbeit nennen, die {0} ersetzt, läppt, reinigt oder neu einstellt.',
+  'one of them': 'eines davon',
+  'The repair is here.': 'Hier steht die Nacharbeit.',
+  'Repair {0} does not {1} the {2}.': 'In der Nacharbeit {0} fehlt „{1}“ für {2}.',
+  'whoever is sent here trusts the name, and the unit goes back as it came.':
+    'wer hierher geschickt wird, verlässt sich auf den Namen, und die Einheit geht zurück, wie sie kam.',
+  'Write “{0} {1}” in it, or give it another name.': 'Darin „{0} {1}“ schreiben, oder ihr einen anderen Namen geben.',
 };

@@ -25,7 +25,7 @@ export const hazards: Bundle = {
     'Dieses Bad hat {0}, ohne obere Grenze, und der Flammpunkt von {1} ist {2}.',
   'This bath is at {0}, and the flash point of {1} is {2}.': 'Dieses Bad hat {0}, und der Flammpunkt von {1} ist {2}.',
   'from its flash point up it gives off vapor that a spark lights, and the whole tank can burn.':
-    'ab dem Flammpunkt gibt sie Dampf ab, den ein Funke entzündet, und die ganze Wanne kann brennen.',
+    'ab dem Flammpunkt gibt die Flüssigkeit Dampf ab, den ein Funke entzündet, und die ganze Wanne kann brennen.',
   'Write the highest temperature that the bath may reach, well below that: {0}.':
     'Die höchste Temperatur schreiben, die das Bad erreichen darf, deutlich darunter: {0}.',
   'Keep the bath well below that: {0}. Or use a fluid with a higher flash point.':
@@ -47,4 +47,12 @@ export const hazards: Bundle = {
   'people who look for danger skip a NOTICE.': 'wer auf Gefahren achtet, überliest ein NOTICE.',
   'Write CAUTION if it can cause a minor injury, WARNING if it can maim or kill, DANGER if it will.':
     'CAUTION schreiben, wenn es leicht verletzen kann, WARNING, wenn es schwer verletzen oder töten kann, DANGER, wenn es das tun wird.',
+  'The flash point of {0} is {1}: it need not be heated to burn.':
+    'Der Flammpunkt von {0} ist {1}: das brennt auch ohne Erwärmen.',
+  'This bath is at a hot station, no temperature is given, and the flash point of {0} is {1}.':
+    'Dieses Bad steht an einem heißen Arbeitsplatz, eine Temperatur ist nicht angegeben, und der Flammpunkt von {0} ist {1}.',
+  'Use a fluid with a flash point well above room temperature, or wipe with a little of it from a safety can.':
+    'Eine Flüssigkeit mit einem Flammpunkt deutlich über Raumtemperatur verwenden, oder mit wenig davon aus einer Sicherheitskanne abwischen.',
+  'Write how warm the bath is, as in “at 40..45 °C”, well below that.':
+    'Schreiben, wie warm das Bad ist, zum Beispiel „at 40..45 °C“, deutlich darunter.',
 };

@@ -9,19 +9,19 @@ export const order: Bundle = {
     '{0} und alles dazwischen vor diesem Schritt lösen und ausbauen.',
   were: 'wurden',
   was: 'wurde',
-  'The {0} {1} discarded, and there is no new one {2}.': '{0} {1} entsorgt, und es gibt keinen Ersatz {2}.',
+  'The {0} {1} discarded, and there is no new one {2}.': '{0} {1} entsorgt, und {2} gibt es keinen Ersatz.',
   '{0} not come in the kit, and the unit would be built without {1}.':
-    '{en0, select, they_do {sie sind} other {es ist}} nicht im Reparatursatz, und die Einheit würde ohne {1} zusammengebaut.',
+    '{en0, select, they_do {sie sind} other {es ist}} nicht im Reparatursatz, und die Einheit würde unvollständig zusammengebaut.',
   'they do': 'sie',
   'it does': 'es',
   'Write “renew {0}” and fit {1} first. If the old {2} good, write remove instead of discard.':
     '„renew {0}“ schreiben und zuerst einbauen. Ist das alte Teil gut, remove statt discard schreiben.',
   'ones are': 'die alten sind',
   'one is': 'das alte ist',
-  'when the {0} goes over {1}': 'wenn {0} darüber kommt',
+  'when the {0} goes over {1}': 'beim Aufsetzen von {0}',
   'at the end': 'am Ende',
   'The {0} is still in its own place when it has to guard {1}.':
-    '{0} ist noch an seinem eigenen Platz, soll aber {1} schützen.',
+    '{0} ist noch am eigenen Platz, soll aber {1} schützen.',
   'a face': 'eine Fläche',
   'it cannot be in two places, and the face is not bare yet.':
     'an zwei Stellen zugleich geht nicht, und die Fläche liegt noch gar nicht frei.',
@@ -72,10 +72,10 @@ export const order: Bundle = {
     'es würde nichts einstellen, und es fiele nicht auf, wenn die Einheit ohne es geschlossen wird.',
   'At part {0}, write “bears on” and the part that it comes up against.':
     'Beim Teil {0} „bears on“ und das Teil schreiben, gegen das es drückt.',
-  'The new {0} {1} in with the preservative still on.': 'Neuteil ({0}) {1} mit Konservierung hinein.',
+  'The new {0} {1} in with the preservative still on.': '{0} {1} neu und noch konserviert hinein.',
   go: 'gehen',
   goes: 'geht',
-  'it gums up lapped fits and holds grit.': 'sie verklebt geläppte Passungen und hält Schmutz fest.',
+  'it gums up lapped fits and holds grit.': 'die Konservierung verklebt geläppte Passungen und hält Schmutz fest.',
   'Write “rinse {0}{1}” before this step, or “ready to fit” if {2} clean in a bag.':
     '„rinse {0}{1}“ vor diesen Schritt schreiben, oder „ready to fit“, wenn {2} sauber im Beutel kommt.',
   ' in {0}': ' in {0}',
@@ -86,8 +86,6 @@ export const order: Bundle = {
     '{0} Schrauben halten {1}, aber nichts sagt, in welcher Reihenfolge sie angezogen werden.',
   'tightened on one side first, it tilts, warps and leaks on the other side.':
     'zuerst an einer Seite angezogen, verkantet und verzieht es sich und leckt an der anderen.',
-  'Write “in cross pattern”, or the order in quotes.':
-    '„in cross pattern“ schreiben, oder die Reihenfolge in Anführungszeichen.',
   'Torque in cross pattern': 'Über Kreuz anziehen',
   'After this, write “check {0} {1} "…"” with how it should feel.':
     'Danach „check {0} {1} "…"“ schreiben, und wie es sich anfühlen muss.',
@@ -96,7 +94,7 @@ export const order: Bundle = {
   'The {0} must move freely, but no step after this checks whether it does.':
     '{0} muss sich frei bewegen, aber kein späterer Schritt kontrolliert das.',
   'a tightened joint can bind it, and then it sticks on the engine.':
-    'eine angezogene Verbindung kann es klemmen, und dann hängt es am Motor.',
+    'eine angezogene Verbindung kann es einklemmen, und dann hängt es am Motor.',
   'Nothing holds the unit while the {0} is {1}.': 'Nichts hält die Einheit, während {0} {1} wird.',
   'broken loose': 'gelöst',
   'it turns in the hand, and the wrench slips': 'sie dreht sich in der Hand, und der Schlüssel rutscht ab',
@@ -104,7 +102,7 @@ export const order: Bundle = {
     'sie dreht sich in der Hand, und das Drehmoment ist nicht das, was der Schlüssel zeigt',
   'Clamp it first, or write “held by "…"” in this step.':
     'Zuerst einspannen, oder in diesem Schritt „held by "…"“ schreiben.',
-  'The {0} goes on the {1}, which {2} not in place yet.': '{0} gehört auf {1}: das ist noch nicht eingebaut.',
+  'The {0} goes on the {1}, which {2} not in place yet.': '{0} gehört auf etwas, das noch nicht eingebaut ist ({1}).',
   'there is nothing to fit it on, and the bench hand stops or guesses what is missing.':
     'es gibt nichts, worauf es passt, und der Monteur hält an oder rät, was fehlt.',
   'Fit {0} first, or in the same step.': 'Zuerst {0} einbauen, oder im selben Schritt.',
@@ -139,13 +137,16 @@ export const order: Bundle = {
   'the bench hand reaches into an empty tray.': 'der Monteur greift in eine leere Schale.',
   'Write “send {0} to {1}” after the work on {2} is done.': 'Nach der Arbeit daran „send {0} to {1}“ schreiben.',
   'The {0} {1} not in place when the {2} closes over {3}.': '{0} {1} nicht eingebaut, wenn {2} darüber schließt.',
-  'the unit would be built without {0}.': 'die Einheit würde ohne {0} zusammengebaut.',
-  'Fit {0} before this step.': '{0} vor diesem Schritt einbauen.',
+  'the unit would be built without {0}.': 'die Einheit würde unvollständig zusammengebaut.',
+  'Fit {0} before this step.':
+    '{en0, select, it {Vor diesem Schritt einbauen.} them {Vor diesem Schritt einbauen.} other {{0} vor diesem Schritt einbauen.}}',
   'At the end the {0} {1} {2}.': 'Am Ende {1} {0} {2}.',
-  'the unit would leave without {0}.': 'die Einheit würde ohne {0} das Haus verlassen.',
-  '{0} in the family.': '{0} in der Baureihe.',
-  'Fit them, or write “supplied loose” at these parts': 'Einbauen, oder bei diesen Teilen „supplied loose“ schreiben',
-  'Fit it, or write “supplied loose” at the part': 'Einbauen, oder beim Teil „supplied loose“ schreiben',
+  'the unit would leave without {0}.': 'die Einheit würde unvollständig das Haus verlassen.',
+  '{0} in the family.': '{0}.',
+  'Fit them, or write “supplied loose” at these parts':
+    'Einbauen, oder in der Baureihe bei diesen Teilen „supplied loose“ schreiben',
+  'Fit it, or write “supplied loose” at the part':
+    'Einbauen, oder in der Baureihe beim Teil „supplied loose“ schreiben',
   'in place for trial only': 'nur zur Probe eingebaut',
   'on as a guard only': 'nur als Schutz aufgesetzt',
   'not in place': 'nicht eingebaut',
@@ -172,7 +173,7 @@ export const order: Bundle = {
     'es verdreht sich am Motor von selbst, und die Einstellung ist verloren.',
   'After it is set, write “lock {0}” with its torque.': 'Nach dem Einstellen „lock {0}“ mit dem Drehmoment schreiben.',
   'The {0} still loads the {1} when the {2} is {3}.': '{0} belastet noch {1}, wenn {2} {3} wird.',
-  '{0}, and it bends.': '{0}, und verbiegt es.',
+  '{0}, and it bends.': '{0}, und es verbiegt sich.',
   'the spring pushes it aside down to the last thread': 'die Feder drückt es bis zum letzten Gewindegang zur Seite',
   'it cannot sit square under that load while the joint is tightened':
     'unter dieser Last sitzt es beim Anziehen nicht gerade',
@@ -203,17 +204,83 @@ export const order: Bundle = {
   'The {0} is torqued while the {1} inside {2} not in place.':
     '{0} wird mit Drehmoment angezogen, während innen {1} fehlt.',
   'the unit is closed without what belongs inside.': 'die Einheit wird ohne das geschlossen, was hineingehört.',
-  'Fit {0} first.': 'Zuerst {0} einbauen.',
+  'Fit {0} first.': '{en0, select, it {Zuerst einbauen.} them {Zuerst einbauen.} other {Zuerst {0} einbauen.}}',
   'The {0} carries port {1}, but is only hand-tight when pressure comes on.':
     '{0} trägt den Anschluss {1}, ist aber nur handfest, wenn Druck aufkommt.',
   'it leaks at its thread, and the leak is blamed on the unit.':
     'es leckt am Gewinde, und die Schuld bekommt die Einheit.',
   'Torque {0} before this step.': '{0} vor diesem Schritt mit Drehmoment anziehen.',
-  'The {0} goes under the {1}, which {2} already on.': '{0} gehört unter {1}: das ist schon eingebaut.',
+  'The {0} goes under the {1}, which {2} already on.': '{0} gehört unter etwas, das schon eingebaut ist ({1}).',
   'it cannot get past {0}, and a hand that forces it scores both parts.':
-    'an {0} kommt es nicht vorbei, und mit Gewalt werden beide Teile verkratzt.',
+    'daran kommt es nicht vorbei, und mit Gewalt werden beide Teile verkratzt.',
   'Fit it earlier, or take {0} off first.': 'Früher einbauen, oder zuerst {0} ausbauen.',
   '{0} still has its guard on when the {1} goes in.': '{0} trägt noch den Schutz, wenn {1} hineingeht.',
   'the guard is in the way, or is built in.': 'der Schutz ist im Weg oder wird eingebaut.',
   'Remove the {0} first.': 'Zuerst {0} ausbauen.',
+  'The {0} cannot be turned while the {1} {2} on.':
+    '{0} lässt sich nicht drehen, solange {1} darauf {en2, select, are {sitzen} other {sitzt}}.',
+  'nothing reaches it there, and the setting leaves unlocked, or is locked by the cap alone.':
+    'dort kommt nichts heran, und die Einstellung geht ungekontert hinaus oder wird nur von der Kappe gehalten.',
+  'Take the {0} off before this step, and put {1} on when the lock is tight.':
+    '{0} vor diesem Schritt abnehmen, und erst aufsetzen, wenn fest gekontert ist.',
+  'The {0} is lined up when the {1} {2} tight already.': '{0} wird ausgerichtet, wenn {1} schon fest {2}.',
+  'it no longer moves, or it is forced and what holds it is loose again.':
+    'es bewegt sich nicht mehr, oder mit Gewalt lockert sich wieder, was es hält.',
+  'Line it up when the joint is hand-tight, before it is torqued.':
+    'Ausrichten, wenn die Verbindung handfest ist, vor dem Anziehen mit Drehmoment.',
+  'The {0} is {1} after it was marked.': '{0} wird nach dem Kennzeichnen {1}.',
+  'the wheel takes the mark off or makes it unreadable, and the unit cannot be led back to its job.':
+    'die Scheibe nimmt die Kennzeichnung weg oder macht sie unlesbar, und die Einheit lässt sich ihrem Auftrag nicht mehr zuordnen.',
+  'Mark it after this step.': 'Nach diesem Schritt kennzeichnen.',
+  'Write “in cross pattern”, or the order in words: in "…".':
+    '„in cross pattern“ schreiben, oder die Reihenfolge in Worten: in "…".',
+  'The {0} {1} always renewed, but {2} in place while the joint over {3} is released and tightened again.':
+    'Stets zu ersetzen ({0}), {2} aber eingebaut, während die Verbindung darüber gelöst und wieder angezogen wird.',
+  stay: 'bleiben',
+  stays: 'bleibt',
+  'Write “discard {0}” where the joint is open, and “fit {1}” before it is tightened. Where the family renews it at a rebuild only, write “renewed at rebuild” there.':
+    '„discard {0}“ schreiben, wo die Verbindung offen ist, und „fit {1}“, bevor sie angezogen wird. Wird es nur bei der Instandsetzung ersetzt, in der Baureihe „renewed at rebuild“ schreiben.',
+  'The {0} went in new, but {1} been tightened and released since, and {2} back in.':
+    '{0} {en1, select, have {wurden} other {wurde}} neu eingebaut, aber seither angezogen und gelöst, und {en2, select, go {kommen} other {kommt}} wieder hinein.',
+  have: 'haben',
+  has: 'hat',
+  'If a new one is needed at a rebuild only, write “renewed at rebuild” in the family.':
+    'Braucht es nur bei der Instandsetzung ein neues, in der Baureihe „renewed at rebuild“ schreiben.',
+  'The {0} is built in dry, and nothing puts oil on it before it moves.':
+    '{0} wird trocken eingebaut, und vor der ersten Bewegung kommt kein Öl daran.',
+  'the first turns run metal on metal, before any oil gets there.':
+    'die ersten Umdrehungen laufen Metall auf Metall, bevor Öl hinkommt.',
+  'Write “oil {0} with” and the oil before this step, or “fitted dry” in the family if it runs dry.':
+    'Vor diesem Schritt „oil {0} with“ und das Öl schreiben, oder in der Baureihe „fitted dry“, wenn es trocken läuft.',
+  'The {0} is let go while the {1} is not in place.': '{0} wird losgelassen, während {1} nicht eingebaut ist.',
+  'nothing holds it then, and it flies.': 'nichts hält dann, und die Feder fliegt weg.',
+  'Fit the {0} first, and let the spring go into it.': 'Zuerst {0} einbauen, und die Feder hinein entlasten.',
+  'The {0} holds the {1}, and {2} while nothing else holds it.': '{0} hält {1} und {2}, während sonst nichts hält.',
+  'goes on': 'wird eingebaut',
+  'comes off': 'wird ausgebaut',
+  'a loaded spring flies into the face of whoever lets it go.':
+    'eine gespannte Feder fliegt dem ins Gesicht, der sie loslässt.',
+  'Write “compress {0} in "…"” before this step{1}.': 'Vor diesem Schritt „compress {0} in "…"“ schreiben{1}.',
+  ', and “release” when it is out': ', und „release“, wenn es ausgebaut ist',
+  'The {0} is turned by an angle, which stretches it, and the old one goes back in unmeasured.':
+    '{0} wird um einen Winkel gedreht und dabei gestreckt, und das alte Teil kommt ungemessen wieder hinein.',
+  'a bolt that has yielded once necks at the second turn, and holds less or breaks.':
+    'eine Schraube, die einmal über die Streckgrenze ging, schnürt sich beim zweiten Mal ein und hält weniger oder bricht.',
+  'Write “renewed” at {0} in the family, or measure its length against a limit before it goes in.':
+    'In der Baureihe bei {0} „renewed“ schreiben, oder vor dem Einbau die Länge gegen einen Grenzwert messen.',
+  'The {0} is oiled when it is already run down.': '{0} wird geölt, wenn es schon eingedreht ist.',
+  'no oil gets between the threads there, and the torque goes into friction instead of clamp.':
+    'dort kommt kein Öl mehr ins Gewinde, und das Drehmoment geht in Reibung statt in Klemmkraft.',
+  'Oil it before “run-down {0}”.': 'Vor „run-down {0}“ ölen.',
+  'The {0} is run down dry, and the family says “threads oiled”.':
+    '{0} wird trocken eingedreht, und die Baureihe sagt „threads oiled“.',
+  'dry, the same torque gives far less clamp, and the threads gall.':
+    'trocken ergibt dasselbe Drehmoment viel weniger Klemmkraft, und das Gewinde frisst.',
+  'Write “oil {0} with” and the oil before this step.': 'Vor diesem Schritt „oil {0} with“ und das Öl schreiben.',
+  'The {0} {1} clamped at {2}, and the {3} {4} unclamped here.':
+    '{0} {1} in {2} eingespannt, aber hier {en4, select, are {werden} other {wird}} {3} ausgespannt.',
+  'the hand looks for a second vise, and what is really clamped goes on in it.':
+    'der Monteur sucht einen zweiten Schraubstock, und was wirklich eingespannt ist, bleibt eingespannt.',
+  'Write “unclamp {0}”, or clamp what is to be held.':
+    '„unclamp {0}“ schreiben, oder einspannen, was gehalten werden soll.',
 };

@@ -13,7 +13,7 @@ export const protection: Bundle = {
   'while the unit is blasted': 'während die Einheit gestrahlt wird',
   'when the unit leaves {0}': 'wenn die Einheit den Arbeitsplatz ({0}) verlässt',
   'when the procedure ends': 'wenn die Anweisung endet',
-  'The {0} is fitted at {1}, which is dirty.': '{0} wird an einem schmutzigen Arbeitsplatz eingebaut: {1}.',
+  'The {0} is fitted at {1}, which is dirty.': '{0} wird an einem schmutzigen Arbeitsplatz eingebaut ({1}).',
   'the dirt on the bench is built in with it.': 'der Schmutz der Werkbank wird mit eingebaut.',
   'Build at a clean station. For a guard write “guard”; for a trial fit add “for trial”.':
     'An einem sauberen Arbeitsplatz zusammenbauen. Für einen Schutz „guard“ schreiben, für einen Probeeinbau „for trial“ ergänzen.',
@@ -28,12 +28,12 @@ export const protection: Bundle = {
   'Check it before it goes in, or while it is out': 'Vor dem Einbau kontrollieren, oder solange es ausgebaut ist',
   'The {0} {1} judged dirty.': '{0} {en1, select, are {werden} other {wird}} schmutzig beurteilt.',
   'a crack or a score line hides under the dirt.': 'unter dem Schmutz verbirgt sich ein Riss oder eine Riefe.',
-  'Wash {0} first.': 'Zuerst {0} waschen.',
+  'Wash {0} first.': 'Zuerst waschen.',
   'The {0} {1} judged wet from the wash.':
     '{0} {en1, select, are {werden} other {wird}} noch nass vom Waschen beurteilt.',
   'a wet film shines like a good face and hides a hairline crack.':
     'ein nasser Film glänzt wie eine gute Fläche und verbirgt einen Haarriss.',
-  'Blow {0} dry first.': 'Zuerst {0} trocken blasen.',
+  'Blow {0} dry first.': 'Zuerst trocken blasen.',
   'The cap is still in {0} {1} when the {2} goes over {3}.': 'Die Kappe ist noch am {0} {1}, wenn {2} darüber kommt.',
   ports: 'Anschluss',
   port: 'Anschluss',
@@ -43,8 +43,8 @@ export const protection: Bundle = {
   'The {0} inside {1} in place for trial only when the joint over it ({2}) is tightened.':
     '{0} innen {1} nur zur Probe eingebaut, wenn die Verbindung darüber ({2}) angezogen wird.',
   'a part that was only put in to try would be shipped.': 'ein Teil, das nur zur Probe drin ist, ginge mit hinaus.',
-  'Remove {0} and fit {1} for good first.': 'Zuerst {0} ausbauen und {1} endgültig einbauen.',
-  '{0} at {1}, which is clean.': '{0} an einem sauberen Arbeitsplatz: {1}.',
+  'Remove {0} and fit {1} for good first.': 'Zuerst ausbauen und endgültig einbauen.',
+  '{0} at {1}, which is clean.': '{0}, und das an einem sauberen Arbeitsplatz ({1}).',
   'chips, grit and drips settle on the parts that are built there.':
     'Späne, Staub und Tropfen setzen sich auf die Teile, die dort eingebaut werden.',
   'Do it at another station, before the last wash.': 'An einem anderen Arbeitsplatz machen, vor der letzten Wäsche.',
@@ -75,7 +75,7 @@ export const protection: Bundle = {
   'it goes': 'es',
   'they rust inside.': 'sie rosten innen.',
   'it strips the oil film inside.': 'es löst innen den Ölfilm ab.',
-  'Blow {0} dry or rinse {1} in test oil first.': 'Zuerst {0} trocken blasen oder in Prüföl spülen.',
+  'Blow {0} dry or rinse {1} in test oil first.': 'Zuerst trocken blasen oder in Prüföl spülen.',
   guard: 'den Schutz',
   '{0} still has the {1} on as its guard when the {2} is {3}.': '{0} trägt noch {1} als Schutz, wenn {2} {3} wird.',
   rinsed: 'gespült',
@@ -88,7 +88,8 @@ export const protection: Bundle = {
     'der Nächste muss {0} suchen, und Teile zweier Einheiten geraten durcheinander.',
   'Write “at” and a station, and in quotes what they are kept in: “Own lidded tray, own number”.':
     '„at“ und einen Arbeitsplatz schreiben, und in Anführungszeichen, worin sie liegen: „Own lidded tray, own number“.',
-  'The {0} {1} lapped or matched, and {2} kept at {3}.': '{0} {1} geläppt oder gepaart und {2} hier aufbewahrt: {3}.',
+  'The {0} {1} lapped or matched, and {2} kept at {3}.':
+    '{0} {1} geläppt oder gepaart und {en2, select, are {werden} other {wird}} hier aufbewahrt: {3}.',
   'grit from an abrasive station scores lapped faces and seizes matched fits.':
     'Schleifstaub verkratzt geläppte Flächen und lässt gepaarte Passungen fressen.',
   'Keep {0} at another station.': '{0} an einem anderen Arbeitsplatz aufbewahren.',
@@ -103,13 +104,11 @@ export const protection: Bundle = {
   'Wash and wipe it, or lap it. Or use another part.':
     'Waschen und abwischen, oder läppen. Oder ein anderes Teil nehmen.',
   '{0} {1} closed here, but no step has looked at {2}.':
-    '{0} {en1, select, are {werden} other {wird}} hier geschlossen, aber kein Schritt hat {2} angesehen.',
+    '{0} {en1, select, are {werden} other {wird}} hier geschlossen, aber kein Schritt hat sie angesehen.',
   'a scored or stained face leaks, and is found only on the tester.':
     'eine verkratzte oder fleckige Fläche leckt, und das zeigt sich erst am Prüfgerät.',
   'Write “check {0} "…"” before this step, with what to look for.':
     '„check {0} "…"“ vor diesen Schritt schreiben, und worauf zu achten ist.',
-  'The {0} and the {1} are a lapped pair and go together dry.':
-    '{0} und {1} sind ein geläpptes Paar und kommen trocken zusammen.',
   'the first stroke can seize them.': 'beim ersten Hub können sie fressen.',
   'Rinse both in clean test oil first.': 'Zuerst beide in sauberem Prüföl spülen.',
   'The {0} are lapped or matched and {1} together.': '{0} sind geläppt oder gepaart und {1} zusammen.',
@@ -119,15 +118,16 @@ export const protection: Bundle = {
     'Flächen, die aneinanderstoßen, verkratzen, bevor sie jemand einbaut.',
   'Write how they are kept apart at the end of the step, such as "Own lidded tray, each in its place".':
     'Am Ende des Schritts schreiben, wie sie getrennt bleiben, zum Beispiel "Own lidded tray, each in its place".',
-  'The {0} {1} {2} wet with {3}.': '{0} {1} noch nass von {3}: {2}.',
+  'The {0} {1} {2} wet with {3}.': '{0} {1} den Arbeitsplatz ({2}) noch nass von {3}.',
   leave: 'verlassen',
   leaves: 'verlässt',
   'bare steel rusts within the hour.': 'blanker Stahl rostet binnen einer Stunde.',
   'it drips on the next bench, and bare steel rusts.': 'es tropft auf die nächste Werkbank, und blanker Stahl rostet.',
   'Blow {0} dry or rinse {1} in oil at the end of this stage.':
-    'Am Ende dieses Arbeitsgangs {0} trocken blasen oder {1} in Öl spülen.',
+    'Am Ende dieses Arbeitsgangs trocken blasen oder in Öl spülen.',
   'The {0} {1} left out of the first wash.': '{0} {en1, select, are {fehlen} other {fehlt}} bei der ersten Wäsche.',
-  '{0} on dirty among clean parts.': '{0} schmutzig zwischen sauberen Teilen weiter.',
+  '{0} on dirty among clean parts.':
+    '{en0, select, they_go {sie gehen} other {es geht}} schmutzig zwischen sauberen Teilen weiter.',
   'Add {0} to it, or write “wash all except” and the parts that must not be washed.':
     '{0} ergänzen, oder „wash all except“ und die Teile schreiben, die nicht gewaschen werden dürfen.',
   'The {0} is renewed, but the {1} is not.': '{0} wird ersetzt, aber {1} nicht.',
@@ -136,7 +136,7 @@ export const protection: Bundle = {
   'Write “renew {0}”, or say how the new one is matched.':
     '„renew {0}“ schreiben, oder angeben, wie das neue Teil eingepasst wird.',
   'The {0} are a matched pair, and one is put down at {1}, the other at {2}.':
-    '{0} sind ein Paar, werden aber getrennt abgelegt: das eine hier: {1}, das andere hier: {2}.',
+    '{0} sind ein Paar, werden aber getrennt abgelegt ({1} und {2}).',
   'by the end of the day nobody knows which ones belong together.':
     'am Ende des Tages weiß niemand, welche zusammengehören.',
   'Keep them together, or write how to tell which belong together.':
@@ -189,7 +189,7 @@ export const protection: Bundle = {
   capped: 'verschlossen',
   open: 'offen',
   connected: 'angeschlossen',
-  disconnected: 'abgeschlossen',
+  disconnected: 'getrennt',
   '{0} {1} {2} already {3}.': '{0} {1} {2} schon {3}.',
   'Delete this, or add the missing step in between.': 'Dies löschen, oder den fehlenden Schritt dazwischen ergänzen.',
   'Delete this step': 'Diesen Schritt löschen',
@@ -201,4 +201,32 @@ export const protection: Bundle = {
     '{0} {1} nach dem Waschen mit Wasser oder Waschmittel trocken zusammen.',
   'steel with no oil film rusts inside, where nobody sees it.': 'Stahl ohne Ölfilm rostet innen, wo es niemand sieht.',
   'Rinse {0} in test oil or oil {1} first.': 'Zuerst in Prüföl spülen oder ölen.',
+  'The {0} and the {1} are a lapped pair and go together {2}.':
+    '{0} und {1} sind ein geläpptes Paar und kommen {2} zusammen.',
+  dry: 'trocken',
+  'in preserving oil': 'mit Konservierungsöl',
+  'it is thick and gums the fit: the needle sticks at the first test, and on the engine when it is cold.':
+    'es ist dick und verklebt die Passung: die Nadel hängt bei der ersten Prüfung, und am Motor, wenn er kalt ist.',
+  'Clean {0} another way: {1} spoils {2}.': '{0} anders reinigen: {1} verdirbt {2}.',
+  'The {0} must never get into {1} ({2}), as the family says.': '{0}: laut Baureihe nie in {1} ({2}).',
+  'it swells, corrodes or loses its grease there, and looks no different until it fails.':
+    'dort quillt es, korrodiert oder verliert sein Fett, und man sieht es ihm nicht an, bis es versagt.',
+  'Write “except {0}”, and clean {1} another way.': '„except {0}“ schreiben, und {1} anders reinigen.',
+  'Take {0} out of this step, and clean {1} another way.': '{0} aus diesem Schritt nehmen und anders reinigen.',
+  'in test oil': 'mit Prüföl',
+  'in assembly oil': 'mit Montageöl',
+  'The {0} {1} fitted {2}{3}.': '{0} {en1, select, are {werden} other {wird}} {2} eingebaut{3}.',
+  ', and the family says “fitted {0}”': ', und die Baureihe sagt „fitted {0}“',
+  'oil there keeps it from gripping or sealing, or feeds a false reading.':
+    'mit Öl greift oder dichtet es nicht, oder es verfälscht den Messwert.',
+  'it is thick, gums fine fits and holds grit: it is for what is put away.':
+    'es ist dick, verklebt feine Passungen und hält Schmutz fest: es ist für das, was eingelagert wird.',
+  'it is scuffed, twisted or stuck before the first fluid reaches it.':
+    'es reibt auf, verdreht sich oder hängt, bevor die erste Flüssigkeit hinkommt.',
+  'Blow-dry or wipe {0} before this step, or leave {1} out of the rinse.':
+    '{0} vor diesem Schritt trocken blasen oder abwischen, oder nicht mitspülen.',
+  'Rinse {0} in clean oil instead, or write “fitted with preservative” in the family.':
+    '{0} stattdessen in sauberem Öl spülen, oder in der Baureihe „fitted with preservative“ schreiben.',
+  'Write “oil {0} with” and the right fluid before this step.':
+    'Vor diesem Schritt „oil {0} with“ und die richtige Flüssigkeit schreiben.',
 };

@@ -76,4 +76,8 @@ export const quantities: Bundle = {
   '"{0}" should be {1}: {2}.': '"{0}" müsste {1} heißen: {2}.',
   'upper and lower case make different units': 'Groß- und Kleinschreibung ergibt verschiedene Einheiten',
   '"{0}" is no unit of this language.': '"{0}" ist keine Einheit dieser Sprache.',
+  'a large G is the unit of a magnetic field': 'das große G ist die Einheit eines Magnetfelds',
+  'no vacuum is deeper than a full one, about 101 kPa': 'kein Vakuum ist tiefer als ein volles, etwa 101 kPa',
+  '"{0}" can be read as {1}: upper and lower case make different units.':
+    '"{0}" kann als {1} gelesen werden: Groß- und Kleinschreibung ergibt verschiedene Einheiten.',
 };

@@ -61,7 +61,7 @@ export const semantics: Bundle = {
     '{0} ist wie {1}, und so weiter über mehr als {2} Anweisungen: dem kann niemand folgen, und es wird nicht geprüft. Wie eine ausgeschriebene Anweisung machen.',
   '{0} is not a count: write a whole number, at least {1}, such as {2}.':
     '{0} ist keine Anzahl: eine ganze Zahl schreiben, mindestens {1}, zum Beispiel {2}.',
-  '{0} is a {1}, and {2} is a {3}': '{0} verlangt {1}, und {2} ist {3}',
+  '{0} is a {1}, and {2} is a {3}': '{0}: hier gehört {1} hin, und {2} ist {3}',
   '{0} cannot be {1}': '{0}: {1} kann nicht sein',
   '{0}: {1}. Write, for example, {2}.': '{0}: {1}. Zum Beispiel {2} schreiben.',
   '{0}: {1}. Check the number, its sign and its unit.': '{0}: {1}. Zahl, Vorzeichen und Einheit prüfen.',
@@ -286,4 +286,46 @@ export const semantics: Bundle = {
   'Delete the line, or begin it with a word of the language.':
     'Die Zeile löschen, oder mit einem Wort der Sprache beginnen.',
   'No such step or word: {0}. {1}': 'Diesen Schritt oder dieses Wort gibt es nicht: {0}. {1}',
+  'The family lists no cylinders, so nobody knows how many of these there are. Write places cylinder 1..6 in the family, or for each cylinder 1..6 here.':
+    'Die Baureihe nennt keine Zylinder, also weiß niemand, wie viele es davon gibt. In der Baureihe places cylinder 1..6 schreiben, oder hier for each cylinder 1..6.',
+  '{0} is not a step: it is {1}.': '{0} ist kein Schritt, sondern {1}.',
+  'Places are counted up, at most {0} of them: write, for example, places {1} 1..6.':
+    'Stellen werden aufwärts gezählt, höchstens {0}: zum Beispiel places {1} 1..6 schreiben.',
+  'This order does not go through every {0} once: {1}. Write each of {2} in the order in which they follow each other.':
+    'Diese Reihenfolge nennt nicht jede Stelle ({0}) genau einmal: {1}. Alle schreiben ({2}), in der Reihenfolge, in der sie aufeinanderfolgen.',
+  'The family lists no places, so nobody knows where each {0} is. Write in the family, for example, places {1} 1..6.':
+    'Die Baureihe nennt keine Stellen, also weiß niemand, wo each {0} ist. In der Baureihe zum Beispiel places {1} 1..6 schreiben.',
+  'There is no {0} {1}: the family has {2} {3}.': '{0} {1} gibt es nicht: die Baureihe hat {2} {3}.',
+  'Nobody knows from which place “per place in order” is counted. Write, for example, at each cylinder from cylinder 1.':
+    'Niemand weiß, von welcher Stelle an „per place in order“ gezählt wird. Zum Beispiel at each cylinder from cylinder 1 schreiben.',
+  'A spread lies between several places of one unit, and this is read at one. Write at each and the places, or across the set to compare the units.':
+    'Eine Spreizung liegt zwischen mehreren Stellen einer Einheit, und hier wird an einer abgelesen. at each und die Stellen schreiben, oder across the set, um die Einheiten zu vergleichen.',
+  'Point {0} says this twice. Delete one.': 'Bei Punkt {0} steht das zweimal. Eines löschen.',
+  'No language has the code {0}, so a reader program cannot speak these words right. Write the code of ISO 639: en, es, de, pt, fr.':
+    'Keine Sprache hat das Kürzel {0}, also kann ein Vorleseprogramm diese Wörter nicht richtig aussprechen. Das Kürzel nach ISO 639 schreiben: en, es, de, pt, fr.',
+  '{0} is read once, and at no place.': '{0} wird nur einmal abgelesen, an keiner bestimmten Stelle.',
+  '{0} is read at {1}: write at which, behind its name.':
+    '{0} wird an mehreren Punkten abgelesen ({1}): hinter dem Namen schreiben, an welchem.',
+  '“{0}” is no part of this result.{1}': '„{0}“ gehört nicht zu diesem Ergebnis.{1}',
+  ' Behind the figure goes at {0}, and which.': ' Hinter den Wert gehört at {0}, und welche Stelle.',
+  'Write which {0}: {1}.': 'Die Stelle schreiben ({0}): {1}.',
+  'the others are read from {0} {1}, so it has no reading':
+    'von {0} {1} aus werden die anderen abgelesen, also gibt es dort keinen Messwert',
+  '{0} is read at no place, and {1} is none': '{0} wird an keiner bestimmten Stelle abgelesen, und {1} ist keine',
+  'There is no {0} {1}: they are {2}': 'es gibt {0} {1} nicht, nur {2}',
+  '{0} is read at each {1}: write one figure for each of {2}, separated by commas, or at which behind the figure.':
+    '{0} wird an jeder Stelle abgelesen ({1}): je einen Wert für {2} schreiben, durch Kommas getrennt, oder hinter den Wert, an welcher.',
+  '{0} is one figure here, and these are {1}.': '{0} ist hier ein einziger Wert, und es stehen {1} da.',
+  'These are {0} figures, and {1} are read: one for each {2}, {3}.':
+    'Hier stehen {0} Werte, und {1} werden abgelesen: je einer für {2} {3}.',
+  '{0} is written down at each {1}: write at which behind it, one to a line.':
+    '{0} wird an jeder Stelle notiert ({1}): dahinter schreiben, an welcher, jede in einer eigenen Zeile.',
+  'Nothing is written between the quotes.': 'Zwischen den Anführungszeichen steht nichts.',
+  '“{0}” is none of the words to choose from. Write {1}.': '„{0}“ steht nicht zur Auswahl. {1} schreiben.',
+  '“{0}” is no code of {1} {2}. Read it again and write it whole, without blanks.':
+    '„{0}“ ist kein Code aus {1} {en2, select, letters {Buchstaben} digits {Ziffern} letters_or_digits {Buchstaben oder Ziffern} other {{2}}}. Noch einmal ablesen und ganz schreiben, ohne Leerzeichen.',
+  'What {0} was found with': 'Die vorgefundene Abweichung von {0}',
+  'which readings were in doubt is worked out from it': 'daraus wird berechnet, welche Messwerte zweifelhaft waren',
+  '{0} was found {1} off at {2}, and the two measure different things. Write both as it reads them: found 3 bar high at 250 bar.':
+    'Bei {0} wurde eine Abweichung von {1} bei {2} gefunden, und das sind zwei verschiedene Größen. Beide schreiben, wie sie angezeigt werden: found 3 bar high at 250 bar.',
 };

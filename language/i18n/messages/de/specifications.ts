@@ -14,8 +14,6 @@ export const specifications: Bundle = {
   'Nothing says what the {0} is chosen for.': 'Nichts sagt, wofür {0} ausgewählt wird.',
   'the bench hand guesses a thickness and builds the unit for nothing.':
     'der Monteur rät eine Dicke und baut die Einheit umsonst zusammen.',
-  'Write “to bring” and the test, then “to” and its target.':
-    '„to bring“ und die Prüfung schreiben, dann „to“ und den Zielwert.',
   'Nothing says in what the {0} is clamped.': 'Nichts sagt, worin {0} eingespannt wird.',
   'bare vise jaws pull a bored body out of round and bruise its faces.':
     'blanke Schraubstockbacken drücken einen gebohrten Körper unrund und beschädigen seine Flächen.',
@@ -65,7 +63,7 @@ export const specifications: Bundle = {
     'der Wert wird notiert, und das Teil kommt hinein, wie er auch ist.',
   'Write “within” and a spec or a limit.': '„within“ und eine Vorgabe oder einen Grenzwert schreiben.',
   'Test {0} reads {1}, but no limit says what is good.':
-    'Die Prüfung {0} liest ab ({1}), aber kein Grenzwert sagt, was gut ist.',
+    'Bei der Prüfung {0} wird {1} abgelesen, aber kein Grenzwert sagt, was gut ist.',
   'one person passes what the next one opens again.': 'der eine lässt gelten, was der Nächste wieder öffnet.',
   'Test {0} says where the pressure fall starts, but not how long it may take.':
     'Die Prüfung {0} sagt, wo der Druckabfall beginnt, aber nicht, wie lange er dauern darf.',
@@ -105,13 +103,9 @@ export const specifications: Bundle = {
   'Nothing says how much the unit is primed.': 'Nichts sagt, wie lange die Einheit durchgepumpt wird.',
   'after two strokes there is still air in it, and the reading is soft.':
     'nach zwei Hüben ist noch Luft darin, und die Anzeige ist weich.',
-  'Write the number of strokes, such as prime 6 strokes, or in quotes what to prime until.':
-    'Die Zahl der Hübe schreiben, zum Beispiel prime 6 strokes, oder in Anführungszeichen, bis wann durchzupumpen ist.',
   'Nothing says how far a thicker {0} moves {1}.': 'Nichts sagt, wie weit mehr Dicke ({0}) den Wert {1} ändert.',
   'the next size cannot be worked out, and each try opens the unit again.':
     'das nächste Maß lässt sich nicht ausrechnen, und jeder Versuch öffnet die Einheit wieder.',
-  'Write “by” and a rate, such as spec shim-rate rate 3 bar per 0.001 in.':
-    '„by“ und eine Rate schreiben, zum Beispiel spec shim-rate rate 3 bar per 0.001 in.',
   'The {0} sets {1}, but this step does not say to turn it.':
     '{0} stellt {1} ein, aber dieser Schritt sagt nicht, dass daran gedreht wird.',
   'a setting that is never locked would go unnoticed.': 'eine Einstellung, die nie gesichert wird, fiele nicht auf.',
@@ -140,7 +134,7 @@ export const specifications: Bundle = {
   ' for {0}': ' für {0}',
   'This aims at {0}{1}, but {2} must be {3}.': 'Hier ist das Ziel {0}{1}, aber {2} muss {3} sein.',
   'the unit would come back to this repair each time.': 'die Einheit käme jedes Mal zu dieser Nacharbeit zurück.',
-  'Give {0} figures that agree.': 'Werte angeben, die zusammenpassen: {0}.',
+  'Give {0} figures that agree.': 'Werte angeben, die zusammenpassen ({0}).',
   'the target and the limit': 'Ziel und Grenzwert',
   'No torque is given for the {0}.': 'Für {0} ist kein Drehmoment angegeben.',
   'the bench hand would have to guess.': 'der Monteur müsste raten.',
@@ -160,9 +154,6 @@ export const specifications: Bundle = {
   'nobody can work out what the tool can show, or how accurately.':
     'niemand kann ausrechnen, was das Werkzeug anzeigen kann oder wie genau.',
   'Write both in units of one kind.': 'Beides in Einheiten derselben Größe schreiben.',
-  'Spec {0} is a rate of {1} per {2}.': 'Vorgabe {0} ist eine Rate von {1} je {2}.',
-  'a shim rate is a pressure per length, such as 3 bar per 0.001 in.':
-    'die Rate einer Einstellscheibe ist ein Druck je Länge, zum Beispiel 3 bar per 0.001 in.',
   'Correct the unit.': 'Die Maßeinheit berichtigen.',
   '“then” has to be followed by an angle, not by {0}.': 'Nach „then“ muss ein Winkel kommen, nicht {0}.',
   'after the torque the joint is turned further by an angle.':
@@ -177,4 +168,101 @@ export const specifications: Bundle = {
   'This step needs a {0}, but spec {1} is {2}, which is a {3}.':
     'Dieser Schritt braucht eine andere Größe ({0}): Vorgabe {1} ist {2}, also {3}.',
   'Name the spec that is meant, or correct its unit.': 'Die gemeinte Vorgabe nennen, oder ihre Maßeinheit berichtigen.',
+  'Write “accept” before the words that say what is good, or “read … within …”.':
+    'Vor die Worte, die sagen, was gut ist, „accept“ schreiben, oder „read … within …“.',
+  'This test is never to go above {0}, and goes to {1}.': 'Diese Prüfung darf nie über {0} gehen, und geht bis {1}.',
+  'a good unit cannot be brought there, or the ceiling is broken every time and means nothing.':
+    'eine gute Einheit lässt sich nicht dorthin bringen, oder die Obergrenze wird jedes Mal überschritten und bedeutet nichts.',
+  'Correct the ceiling, or the limit.': 'Die Obergrenze berichtigen, oder den Grenzwert.',
+  'Write “to bring” and the test, then “to” and its target; or “by” and in quotes how it is chosen.':
+    '„to bring“ und die Prüfung schreiben, dann „to“ und den Zielwert; oder „by“ und in Anführungszeichen, wie ausgewählt wird.',
+  'does not say over how many strokes or how long the volume is collected':
+    'sagt nicht, über wie viele Hübe oder wie lange das Volumen aufgefangen wird',
+  'does not say at what speed it delivers': 'sagt nicht, bei welcher Drehzahl gefördert wird',
+  'twice the strokes are twice the volume, and a good unit fails.':
+    'doppelt so viele Hübe sind doppelt so viel Volumen, und eine gute Einheit fällt durch.',
+  'what is delivered depends on the speed, so each person would judge differently.':
+    'die Fördermenge hängt von der Drehzahl ab, also urteilte jeder anders.',
+  'Write, for example, for 1000 strokes, or for 30 s.': 'Zum Beispiel for 1000 strokes schreiben, oder for 30 s.',
+  'Write, for example, at 1000 rpm.': 'Zum Beispiel at 1000 rpm schreiben.',
+  'This times the pressure from {0} to {1}.': 'Hier wird gestoppt, wie lange der Druck von {0} bis {1} braucht.',
+  'a unit that leaks only ever falls, so nothing can be timed.':
+    'in einer undichten Einheit fällt der Druck nur, also gibt es nichts zu stoppen.',
+  'Write the higher pressure first, or the speed at which it is built up.':
+    'Den höheren Druck zuerst schreiben, oder die Drehzahl, mit der er aufgebaut wird.',
+  'The {0} is held to {1}, “{2}”, which names the {3}.':
+    '{0} wird nach {1} beurteilt, „{2}“, und diese Vorgabe nennt {3}.',
+  'a figure that was copied from another line is worked to as if it were right.':
+    'nach einem Wert, der aus einer anderen Zeile kopiert ist, wird gearbeitet, als wäre er richtig.',
+  'Write the spec of this part, or a title that covers both.':
+    'Die Vorgabe dieses Teils schreiben, oder eine Benennung, die für beide passt.',
+  'Spec {0}{1} is {2} as rebuilt and {3} {4}.': 'Vorgabe {0}{1} ist {2} nach der Instandsetzung und {3} {4}.',
+  'Compare both with the maker’s data, the point and the unit too.':
+    'Beide mit den Herstellerangaben vergleichen, auch Dezimalpunkt und Maßeinheit.',
+  'in service': 'im Betrieb',
+  'one of the two is a slip, and units are judged by it.':
+    'einer von beiden ist ein Schreibfehler, und danach werden Einheiten beurteilt.',
+  'a unit that has just been rebuilt to the one would be rejected by the other.':
+    'eine Einheit, die gerade nach dem einen instandgesetzt ist, fiele nach dem anderen durch.',
+  'Spec {0} is {1}{2}, and {3}{4}.': 'Vorgabe {0} ist {1}{2} und {3}{4}.',
+  ' for the others': ' für die anderen',
+  'a joint that is turned by an angle after its torque is far looser without it.':
+    'eine Verbindung, die nach dem Drehmoment um einen Winkel weitergedreht wird, ist ohne ihn viel lockerer.',
+  'sister numbers differ by a few tenths, not by so many times: a point or a unit has slipped.':
+    'verwandte Nummern unterscheiden sich um wenige Zehntel, nicht um ein Vielfaches: Dezimalpunkt oder Maßeinheit ist verrutscht.',
+  'Write “then” and the angle with both, or with neither.':
+    '„then“ und den Winkel bei beiden schreiben, oder bei keinem.',
+  'The other figure is here.': 'Hier steht der andere Wert.',
+  'Point {0} of test {1} has no limit, and the other points have one.':
+    'Punkt {0} der Prüfung {1} hat keinen Grenzwert, und die anderen Punkte haben einen.',
+  'Write “within” and a spec or a limit behind it.':
+    'Dahinter „within“ und eine Vorgabe oder einen Grenzwert schreiben.',
+  '{0} is held to {1}, which is the figure of another test; there is a spec called {2}.':
+    '{0} wird nach {1} beurteilt, dem Wert einer anderen Prüfung; es gibt eine Vorgabe {2}.',
+  'the figures of two tests are seldom the same, and the certificate shows the wrong one.':
+    'zwei Prüfungen haben selten denselben Wert, und das Zertifikat zeigt den falschen.',
+  'Write “within {0}”.': '„within {0}“ schreiben.',
+  'The {0} is tightened to {1} here, and to {2} at {3}.': '{0} wird hier mit {1} angezogen, und mit {2} in {3}.',
+  'it is the same joint: after one of the two it is loose, or overstretched.':
+    'es ist dieselbe Verbindung: nach einem von beiden ist sie locker oder überdehnt.',
+  'Write one spec at both. Where the joint is pulled up in steps, write them in one stage.':
+    'An beiden Stellen dieselbe Vorgabe schreiben. Wird die Verbindung stufenweise angezogen, die Stufen in einen Arbeitsgang schreiben.',
+  'nothing says where to stop, and a thread strips or a bolt yields.':
+    'nichts sagt, wo aufzuhören ist, und ein Gewinde reißt aus oder eine Schraube wird überdehnt.',
+  'hand-tight is within it.': 'auch handfest liegt darin.',
+  'the best unit would be rejected, and the worst would pass.':
+    'die beste Einheit fiele durch, und die schlechteste bestünde.',
+  '{0} is {1}, open at the other end.': '{0} ist {1}, am anderen Ende offen.',
+  'Write both ends from the maker’s data.': 'Beide Enden aus den Herstellerangaben schreiben.',
+  'Write “at most”.': '„at most“ schreiben.',
+  'The spread of {0}, {1}, is as wide as its limit, {2}.':
+    'Die Spreizung von {0}, {1}, ist so weit wie der Grenzwert, {2}.',
+  'two places that pass can lie no further apart, so the spread never decides.':
+    'zwei Stellen, die bestehen, können nicht weiter auseinanderliegen, also entscheidet die Spreizung nie.',
+  'Check both figures. Write the smaller spread that the maker gives, or delete it.':
+    'Beide Werte prüfen. Die kleinere Spreizung schreiben, die der Hersteller angibt, oder sie löschen.',
+  'What is read at {0} has to be {1} {2}, and its limit, {3}, lies on the other side of {4}.':
+    'Für den Messwert bei {0} gilt {1} {2}, aber der Grenzwert, {3}, liegt auf der anderen Seite von {4}.',
+  'no unit can pass both points.': 'keine Einheit kann beide Punkte bestehen.',
+  'Correct one of the limits, or write {0}.':
+    'Einen der Grenzwerte berichtigen, oder {en0, select, above {above} other {below}} schreiben.',
+  'Write the number of strokes, such as prime 6 strokes, or “for” and in quotes how long.':
+    'Die Zahl der Hübe schreiben, zum Beispiel prime 6 strokes, oder „for“ und in Anführungszeichen, wie lange.',
+  'Write “by” and a rate, such as spec shim-rate rate 3 bar per 0.001 in, or in quotes how the size is found.':
+    '„by“ und eine Rate schreiben, zum Beispiel spec shim-rate rate 3 bar per 0.001 in, oder in Anführungszeichen, wie das Maß gefunden wird.',
+  'Across the set {0} may differ by {1}, and {2} is only {3} wide.':
+    'Im ganzen Satz darf {0} um {1} auseinanderliegen, und {2} ist nur {3} weit.',
+  'units that have each passed never differ by more, so this compares nothing.':
+    'Einheiten, die einzeln bestanden haben, liegen nie weiter auseinander, also vergleicht das nichts.',
+  'Write a spread that is narrower than the window.': 'Eine Spreizung schreiben, die enger ist als der Grenzwert.',
+  'Across the set {0} may differ by {1}, and {2} cannot be read that finely.':
+    'Im ganzen Satz darf {0} um {1} auseinanderliegen, und so fein lässt sich {2} nicht ablesen.',
+  'two units that read alike may differ by more.':
+    'zwei Einheiten mit gleicher Anzeige können weiter auseinanderliegen.',
+  'Write a spread that the gauge can show, or read it on a finer one.':
+    'Eine Spreizung schreiben, die das Manometer zeigen kann, oder auf einem feineren ablesen.',
+  'Spec {0} is a rate of {1} per {2}{3}.': 'Vorgabe {0} ist eine Rate von {1} je {2}{3}.',
+  'no shim and no turn can be worked out from it.': 'daraus lässt sich weder Einstellscheibe noch Umdrehung berechnen.',
+  'Correct the unit: a rate is what is read, per length of shim or per turn, such as 3 bar per 0.001 in.':
+    'Die Maßeinheit berichtigen: eine Rate ist das, was abgelesen wird, je Dicke der Einstellscheibe oder je Umdrehung, zum Beispiel 3 bar per 0.001 in.',
 };

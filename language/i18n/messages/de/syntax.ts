@@ -83,4 +83,8 @@ export const syntax: Bundle = {
     'Dieses Zeichen hat keine Breite. Es ist unsichtbar, und ein Name oder eine Zahl damit ist nicht dasselbe wie ohne',
   '{0} ({1}). Delete it; if that does not work, retype the line.':
     '{0} ({1}). Löschen; hilft das nicht, die Zeile neu schreiben.',
+  'These quotes are empty, and whatever needs their words would take them as given. Write the words, or delete the quotes and what introduces them.':
+    'Diese Anführungszeichen sind leer, und die Wörter würden als angegeben gelten. Die Wörter schreiben, oder die Anführungszeichen mit dem löschen, was davor dazugehört.',
+  '{0} is out of place here after {1}. Quotes are for your own words; a name is written without them: {2}.':
+    '{0} ist hier nach {1} fehl am Platz. In Anführungszeichen stehen eigene Worte; ein Name wird ohne sie geschrieben: {2}.',
 };

@@ -73,4 +73,8 @@ export const terms: Bundle = {
   guarded: 'mit Schutzabstand',
   'fully guarded': 'mit vollem Schutzabstand',
   wrench: 'Drehmomentschlüssel',
+  vacuum: 'ein Vakuum',
+  frequency: 'eine Frequenz',
+  vibration: 'eine Schwinggeschwindigkeit',
+  acceleration: 'eine Beschleunigung',
 };

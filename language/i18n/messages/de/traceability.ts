@@ -68,9 +68,9 @@ export const traceability: Bundle = {
     'die Unterschrift steht für eine Einheit, die nicht fertig war.',
   'Move the sign-off after the last step that works on the unit.':
     'Das Abzeichnen hinter den letzten Schritt setzen, der an der Einheit arbeitet.',
-  '{0}, but it has no tag.': '{0}, hat aber keinen Anhänger.',
+  '{0}, but it has no tag.': '{0}, aber die Einheit hat keinen Anhänger.',
   'The unit is put with the rest of its set': 'Die Einheit kommt zu den anderen ihres Satzes',
-  'The parts of the unit go to {0}': 'Die Teile der Einheit gehen hierhin: {0}; die Einheit',
+  'The parts of the unit go to {0}': 'Die Teile der Einheit gehen weiter ({0})',
   "it gets another unit's parts and readings.": 'sie bekommt Teile und Messwerte einer anderen Einheit.',
   'Write “tag” where the unit is received.': '„tag“ schreiben, wo die Einheit angenommen wird.',
 };

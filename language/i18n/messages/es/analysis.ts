@@ -44,4 +44,9 @@ export const analysis: Bundle = {
   'The air is': 'El aire está a',
   'The bath is at': 'El baño está a',
   'Take {0}': 'Usar {0}',
+  'point {0}': 'el punto {0}',
+  'the time or count of point {0}': 'el tiempo o recuento del punto {0}',
+  'the figure that it is done at': 'el valor con el que se hace',
+  '{0} of cylinders {1}': '{0} de los cilindros {1}',
+  'This step is done with the {0} at': 'Este paso se hace con {0} a',
 };

@@ -19,8 +19,11 @@ export const diagnostics: Bundle = {
   'Since step {0}.': 'Desde el paso {0}.',
   'The step is part of sequence {0}.': 'El paso forma parte de la secuencia {0}.',
   'This happens {0}.': 'Esto ocurre {0}.',
-  'Write “{0}” before it': 'Escribir «{0}» antes',
-  'Write “{0}” after it': 'Escribir «{0}» después',
   'Write it in quotes': 'Escribirlo entre comillas',
   'Write “{0}”': 'Escribir «{0}»',
+  'Write “{0}” before {1}': 'Escribir «{0}» antes {en1, select, it {de esto} other {del {1}}}',
+  'Write “{0}” after {1}': 'Escribir «{0}» después {en1, select, it {de esto} other {del {1}}}',
+  'Write “{0}” where it is declared': 'Escribir «{0}» donde se declara',
+  'Delete it': 'Borrarlo',
+  'Write “{0}” instead': 'Escribir «{0}» en su lugar',
 };

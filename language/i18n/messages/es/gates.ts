@@ -179,4 +179,16 @@ export const gates: Bundle = {
     'Esta revisión dice qué se lapea y qué se desecha, pero no qué está bien como está.',
   'faces that need no lapping get lapped.': 'se lapean caras que no lo necesitan.',
   'Write “reuse if "…"”.': 'Escribir «reuse if "…"».',
+  'This judges the {0}, and {1} touches nothing of {2}.':
+    'Esto juzga {0}, y {1} no toca nada de {en2, select, them {esas piezas} other {esa pieza}}.',
+  'the same part comes back to the same check, until the tries are used up.':
+    'la misma pieza vuelve a la misma revisión, hasta agotar los intentos.',
+  'Name a repair that renews, laps, cleans or resets {0}.':
+    'Nombrar una reparación que cambie, lapee, limpie o reajuste {en0, select, one_of_them {alguna de las piezas} other {la pieza}}.',
+  'one of them': 'alguna de las piezas',
+  'The repair is here.': 'La reparación está aquí.',
+  'Repair {0} does not {1} the {2}.': 'La reparación {0} no hace «{1}» con {2}.',
+  'whoever is sent here trusts the name, and the unit goes back as it came.':
+    'quien llega aquí se fía del nombre, y la unidad vuelve tal como vino.',
+  'Write “{0} {1}” in it, or give it another name.': 'Escribir «{0} {1}» en ella, o darle otro nombre.',
 };

@@ -46,4 +46,12 @@ export const hazards: Bundle = {
   'people who look for danger skip a NOTICE.': 'quien busca peligros se salta un NOTICE.',
   'Write CAUTION if it can cause a minor injury, WARNING if it can maim or kill, DANGER if it will.':
     'Escribir CAUTION si puede causar una lesión leve, WARNING si puede mutilar o matar, DANGER si lo hará.',
+  'The flash point of {0} is {1}: it need not be heated to burn.':
+    'El punto de inflamación de {0} es {1}: arde sin necesidad de calentarlo.',
+  'This bath is at a hot station, no temperature is given, and the flash point of {0} is {1}.':
+    'Este baño está en un puesto caliente, no se da temperatura, y el punto de inflamación de {0} es {1}.',
+  'Use a fluid with a flash point well above room temperature, or wipe with a little of it from a safety can.':
+    'Usar un fluido con punto de inflamación muy por encima de la temperatura ambiente, o limpiar a mano con un poco de un bidón de seguridad.',
+  'Write how warm the bath is, as in “at 40..45 °C”, well below that.':
+    'Escribir a qué temperatura está el baño, por ejemplo «at 40..45 °C», muy por debajo de eso.',
 };

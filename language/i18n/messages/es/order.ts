@@ -85,7 +85,6 @@ export const order: Bundle = {
     '{0} tornillos sujetan {1}, pero nada dice en qué orden se aprietan.',
   'tightened on one side first, it tilts, warps and leaks on the other side.':
     'si se aprieta primero un lado, se ladea, se deforma y fuga por el otro.',
-  'Write “in cross pattern”, or the order in quotes.': 'Escribir «in cross pattern», o el orden entre comillas.',
   'Torque in cross pattern': 'Apretar en cruz',
   'After this, write “check {0} {1} "…"” with how it should feel.':
     'Después de esto, escribir «check {0} {1} "…"» y cómo debe sentirse.',
@@ -208,4 +207,67 @@ export const order: Bundle = {
   '{0} still has its guard on when the {1} goes in.': '{0} aún lleva su protección cuando entra {1}.',
   'the guard is in the way, or is built in.': 'la protección estorba, o queda montada dentro.',
   'Remove the {0} first.': 'Desmontar antes {0}.',
+  'The {0} cannot be turned while the {1} {2} on.': '{0} no se puede girar con {1} encima.',
+  'nothing reaches it there, and the setting leaves unlocked, or is locked by the cap alone.':
+    'nada llega hasta ahí, y el ajuste sale sin bloquear, o lo bloquea solo la tapa.',
+  'Take the {0} off before this step, and put {1} on when the lock is tight.':
+    'Desmontar {0} antes de este paso, y volver a montar cuando el bloqueo esté apretado.',
+  'The {0} is lined up when the {1} {2} tight already.':
+    '{0} se alinea cuando {1} ya {en2, select, are {están} other {está}} con el apriete dado.',
+  'it no longer moves, or it is forced and what holds it is loose again.':
+    'ya no se mueve, o se fuerza y lo que lo sujeta vuelve a quedar flojo.',
+  'Line it up when the joint is hand-tight, before it is torqued.':
+    'Alinear cuando la unión tiene apriete a mano, antes de apretar al par.',
+  'The {0} is {1} after it was marked.': '{0}: se {1} después de marcar.',
+  'the wheel takes the mark off or makes it unreadable, and the unit cannot be led back to its job.':
+    'el disco borra la marca o la deja ilegible, y ya no se puede saber de qué trabajo es la unidad.',
+  'Mark it after this step.': 'Marcar después de este paso.',
+  'Write “in cross pattern”, or the order in words: in "…".':
+    'Escribir «in cross pattern», o el orden con palabras: in "…".',
+  'The {0} {1} always renewed, but {2} in place while the joint over {3} is released and tightened again.':
+    'Pieza de cambio obligado ({0}): se queda en su sitio mientras la unión que va encima se suelta y se vuelve a apretar.',
+  stay: 'se quedan',
+  stays: 'se queda',
+  'Write “discard {0}” where the joint is open, and “fit {1}” before it is tightened. Where the family renews it at a rebuild only, write “renewed at rebuild” there.':
+    'Escribir «discard {0}» donde la unión está abierta, y «fit {1}» antes de apretarla. Si la familia lo cambia solo en una reconstrucción, escribir allí «renewed at rebuild».',
+  'The {0} went in new, but {1} been tightened and released since, and {2} back in.':
+    'Pieza montada nueva ({0}): desde entonces se ha apretado y soltado, y vuelve a montarse.',
+  have: 'se han',
+  has: 'se ha',
+  'If a new one is needed at a rebuild only, write “renewed at rebuild” in the family.':
+    'Si solo hace falta nueva en una reconstrucción, escribir «renewed at rebuild» en la familia.',
+  'The {0} is built in dry, and nothing puts oil on it before it moves.':
+    '{0} se monta en seco, y nada le pone aceite antes de que se mueva.',
+  'the first turns run metal on metal, before any oil gets there.':
+    'las primeras vueltas van metal contra metal, antes de que llegue el aceite.',
+  'Write “oil {0} with” and the oil before this step, or “fitted dry” in the family if it runs dry.':
+    'Escribir «oil {0} with» y el aceite antes de este paso, o «fitted dry» en la familia si trabaja en seco.',
+  'The {0} is let go while the {1} is not in place.': '{0} se suelta cuando {1} no está en su sitio.',
+  'nothing holds it then, and it flies.': 'nada lo sujeta entonces, y sale disparado.',
+  'Fit the {0} first, and let the spring go into it.': 'Montar antes {0}, y dejar que el muelle apoye ahí.',
+  'The {0} holds the {1}, and {2} while nothing else holds it.': '{0} sujeta {1}, y se {2} cuando nada más lo sujeta.',
+  'goes on': 'monta',
+  'comes off': 'desmonta',
+  'a loaded spring flies into the face of whoever lets it go.': 'un muelle cargado salta a la cara de quien lo suelta.',
+  'Write “compress {0} in "…"” before this step{1}.': 'Escribir «compress {0} in "…"» antes de este paso{1}.',
+  ', and “release” when it is out': ', y «release» cuando esté fuera',
+  'The {0} is turned by an angle, which stretches it, and the old one goes back in unmeasured.':
+    '{0} se gira un ángulo, lo que lo estira, y vuelve a montarse el viejo sin medir.',
+  'a bolt that has yielded once necks at the second turn, and holds less or breaks.':
+    'un tornillo que ya ha cedido se estrangula al segundo giro, y sujeta menos o se rompe.',
+  'Write “renewed” at {0} in the family, or measure its length against a limit before it goes in.':
+    'Escribir «renewed» en {0}, en la familia, o medir su longitud con un límite antes de montarlo.',
+  'The {0} is oiled when it is already run down.': '{0} se aceita cuando ya se ha enroscado a mano.',
+  'no oil gets between the threads there, and the torque goes into friction instead of clamp.':
+    'ahí no entra aceite entre las roscas, y el par se va en rozamiento y no en apriete.',
+  'Oil it before “run-down {0}”.': 'Aceitar antes de «run-down {0}».',
+  'The {0} is run down dry, and the family says “threads oiled”.':
+    '{0} se enrosca a mano en seco, y la familia dice «threads oiled».',
+  'dry, the same torque gives far less clamp, and the threads gall.':
+    'en seco, el mismo par aprieta mucho menos, y las roscas se agarran.',
+  'Write “oil {0} with” and the oil before this step.': 'Escribir «oil {0} with» y el aceite antes de este paso.',
+  'The {0} {1} clamped at {2}, and the {3} {4} unclamped here.': '{0} se sujetó en {2}, y aquí se suelta {3}.',
+  'the hand looks for a second vise, and what is really clamped goes on in it.':
+    'el operario busca un segundo tornillo de banco, y lo que está sujeto de verdad sigue en el suyo.',
+  'Write “unclamp {0}”, or clamp what is to be held.': 'Escribir «unclamp {0}», o sujetar lo que haya que sujetar.',
 };

@@ -104,7 +104,6 @@ export const protection: Bundle = {
     'una cara rayada o manchada fuga, y se descubre solo en el probador.',
   'Write “check {0} "…"” before this step, with what to look for.':
     'Escribir «check {0} "…"» antes de este paso, con lo que hay que buscar.',
-  'The {0} and the {1} are a lapped pair and go together dry.': '{0} y {1} son pareja lapeada y se juntan en seco.',
   'the first stroke can seize them.': 'la primera embolada puede agarrarlas.',
   'Rinse both in clean test oil first.': 'Enjuagar antes las dos en aceite de prueba limpio.',
   'The {0} are lapped or matched and {1} together.': '{0} son piezas lapeadas o de pareja y {1} juntas.',
@@ -194,4 +193,35 @@ export const protection: Bundle = {
   'steel with no oil film rusts inside, where nobody sees it.':
     'el acero sin película de aceite se oxida por dentro, donde nadie lo ve.',
   'Rinse {0} in test oil or oil {1} first.': 'Enjuagar en aceite de prueba, o aceitar antes.',
+  'The {0} and the {1} are a lapped pair and go together {2}.': '{0} y {1} son pareja lapeada y se juntan {2}.',
+  dry: 'en seco',
+  'in preserving oil': 'con aceite protector',
+  'it is thick and gums the fit: the needle sticks at the first test, and on the engine when it is cold.':
+    'es espeso y atasca el ajuste: la aguja se pega en la primera prueba, y en el motor en frío.',
+  'Clean {0} another way: {1} spoils {2}.':
+    'Limpiar {0} de otra manera: {1} estropea {en2, select, them {esas piezas} other {esa pieza}}.',
+  'The {0} must never get into {1} ({2}), as the family says.':
+    '{0} no debe entrar nunca en {1} ({2}), según la familia.',
+  'it swells, corrodes or loses its grease there, and looks no different until it fails.':
+    'ahí se hincha, se corroe o pierde la grasa, y no se le nota nada hasta que falla.',
+  'Write “except {0}”, and clean {1} another way.':
+    'Escribir «except {0}», y limpiar {en1, select, them {esas piezas} other {esa pieza}} de otra manera.',
+  'Take {0} out of this step, and clean {1} another way.':
+    'Quitar {0} de este paso, y limpiar {en1, select, them {esas piezas} other {esa pieza}} de otra manera.',
+  'in test oil': 'con aceite de prueba',
+  'in assembly oil': 'con aceite de montaje',
+  'The {0} {1} fitted {2}{3}.': '{0}: se monta {2}{3}.',
+  ', and the family says “fitted {0}”': ', y la familia dice «fitted {0}»',
+  'oil there keeps it from gripping or sealing, or feeds a false reading.':
+    'el aceite ahí le impide agarrar o sellar, o da una lectura falsa.',
+  'it is thick, gums fine fits and holds grit: it is for what is put away.':
+    'es espeso, atasca los ajustes finos y retiene suciedad: es para lo que se guarda.',
+  'it is scuffed, twisted or stuck before the first fluid reaches it.':
+    'se raya, se retuerce o se pega antes de que le llegue el primer líquido.',
+  'Blow-dry or wipe {0} before this step, or leave {1} out of the rinse.':
+    'Secar con aire o con un paño {0} antes de este paso, o no enjuagar {en1, select, them {esas piezas} other {esa pieza}}.',
+  'Rinse {0} in clean oil instead, or write “fitted with preservative” in the family.':
+    'Enjuagar {0} en aceite limpio, o escribir «fitted with preservative» en la familia.',
+  'Write “oil {0} with” and the right fluid before this step.':
+    'Escribir «oil {0} with» y el fluido correcto antes de este paso.',
 };

@@ -73,4 +73,8 @@ export const quantities: Bundle = {
   '"{0}" should be {1}: {2}.': '"{0}" debería ser {1}: {2}.',
   'upper and lower case make different units': 'las mayúsculas y minúsculas dan unidades distintas',
   '"{0}" is no unit of this language.': '"{0}" no es una unidad de este lenguaje.',
+  'a large G is the unit of a magnetic field': 'la G mayúscula es la unidad de un campo magnético',
+  'no vacuum is deeper than a full one, about 101 kPa': 'ningún vacío es más profundo que el total, unos 101 kPa',
+  '"{0}" can be read as {1}: upper and lower case make different units.':
+    '"{0}" se puede leer como {1}: mayúsculas y minúsculas son unidades distintas.',
 };

@@ -284,4 +284,54 @@ export const semantics: Bundle = {
   'Delete the line, or begin it with a word of the language.':
     'Borrar la línea, o empezarla con una palabra del lenguaje.',
   'No such step or word: {0}. {1}': 'No existe ese paso o palabra: {0}. {1}',
+  'The family lists no cylinders, so nobody knows how many of these there are. Write places cylinder 1..6 in the family, or for each cylinder 1..6 here.':
+    'La familia no indica cilindros, así que nadie sabe cuántos hay de estos. Escribir places cylinder 1..6 en la familia, o for each cylinder 1..6 aquí.',
+  '{0} is not a step: it is {1}.': '{0} no es un paso: es {1}.',
+  'a spec: write “to {0}” behind a torque, “within {1}” behind what is read':
+    'una especificación: escribir «to {0}» detrás de un apriete, «within {1}» detrás de lo que se lee',
+  'a fluid of the shop: write “in {0}”': 'un fluido del taller: escribir «in {0}»',
+  'a tool of the shop: write “with {0}”': 'una herramienta del taller: escribir «with {0}»',
+  'a station of the shop: write “at {0}”': 'un puesto del taller: escribir «at {0}»',
+  'Places are counted up, at most {0} of them: write, for example, places {1} 1..6.':
+    'Los lugares se cuentan hacia arriba, como máximo {0}: escribir, por ejemplo, places {1} 1..6.',
+  'This order does not go through every {0} once: {1}. Write each of {2} in the order in which they follow each other.':
+    'Este orden no pasa una vez por cada {0}: {1}. Escribir cada uno de {2} en el orden en que se siguen.',
+  'there is no {0} {1}': 'no hay {0} {1}',
+  '{0} {1} is in it twice': '{0} {1} está dos veces',
+  '{0} {1} is not in it': 'falta {0} {1}',
+  'The family lists no places, so nobody knows where each {0} is. Write in the family, for example, places {1} 1..6.':
+    'La familia no indica lugares, así que nadie sabe dónde está cada {0}. Escribir en la familia, por ejemplo, places {1} 1..6.',
+  'There is no {0} {1}: the family has {2} {3}.': 'No hay {0} {1}: la familia tiene {2} {3}.',
+  'Nobody knows from which place “per place in order” is counted. Write, for example, at each cylinder from cylinder 1.':
+    'Nadie sabe desde qué lugar se cuenta «per place in order». Escribir, por ejemplo, at each cylinder from cylinder 1.',
+  'A spread lies between several places of one unit, and this is read at one. Write at each and the places, or across the set to compare the units.':
+    'Una dispersión es entre varios lugares de una unidad, y esto se lee en uno. Escribir at each y los lugares, o across the set para comparar las unidades.',
+  'Point {0} says this twice. Delete one.': 'El punto {0} lo dice dos veces. Borrar una.',
+  'No language has the code {0}, so a reader program cannot speak these words right. Write the code of ISO 639: en, es, de, pt, fr.':
+    'Ningún idioma tiene el código {0}, así que un lector de pantalla no puede pronunciar bien estas palabras. Escribir el código de ISO 639: en, es, de, pt, fr.',
+  '{0} is read once, and at no place.': '{0} se lee una vez, y en ningún lugar.',
+  '{0} is read at {1}: write at which, behind its name.': '{0} se lee en {1}: escribir en cuál, detrás de su nombre.',
+  '“{0}” is no part of this result.{1}': '«{0}» no forma parte de este resultado.{1}',
+  ' Behind the figure goes at {0}, and which.': ' Detrás del valor va at {0}, y cuál.',
+  'Write which {0}: {1}.': 'Escribir cuál ({0}): {1}.',
+  'the others are read from {0} {1}, so it has no reading':
+    'los demás se leen a partir de {0} {1}, así que ahí no hay lectura',
+  '{0} is read at no place, and {1} is none': '{0} no se lee en ningún lugar, y {1} no lo es',
+  'There is no {0} {1}: they are {2}': 'No hay {0} {1}: son {2}',
+  '{0} is read at each {1}: write one figure for each of {2}, separated by commas, or at which behind the figure.':
+    '{0} se lee en cada {1}: escribir un valor para cada uno de {2}, separados por comas, o en cuál detrás del valor.',
+  '{0} is one figure here, and these are {1}.': '{0} es aquí un solo valor, y estos son {1}.',
+  'These are {0} figures, and {1} are read: one for each {2}, {3}.':
+    'Estos son {0} valores, y se leen {1}: uno por cada {2}, {3}.',
+  '{0} is written down at each {1}: write at which behind it, one to a line.':
+    '{0} se anota en cada {1}: escribir detrás en cuál, uno por línea.',
+  'Nothing is written between the quotes.': 'No hay nada escrito entre las comillas.',
+  '“{0}” is none of the words to choose from. Write {1}.':
+    '«{0}» no es ninguna de las palabras que se pueden elegir. Escribir {1}.',
+  '“{0}” is no code of {1} {2}. Read it again and write it whole, without blanks.':
+    '«{0}» no es un código de {1} {2}. Leerlo otra vez y escribirlo entero, sin espacios.',
+  'What {0} was found with': 'El error hallado en {0}',
+  'which readings were in doubt is worked out from it': 'con él se calcula qué lecturas quedaron en duda',
+  '{0} was found {1} off at {2}, and the two measure different things. Write both as it reads them: found 3 bar high at 250 bar.':
+    'En {0} se halló un error de {1} a {2}, y son magnitudes distintas. Escribir los dos tal como los lee: found 3 bar high at 250 bar.',
 };

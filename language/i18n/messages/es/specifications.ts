@@ -13,8 +13,6 @@ export const specifications: Bundle = {
   'Nothing says what the {0} is chosen for.': 'Nada dice para qué se elige {0}.',
   'the bench hand guesses a thickness and builds the unit for nothing.':
     'el operario adivina un espesor y monta la unidad para nada.',
-  'Write “to bring” and the test, then “to” and its target.':
-    'Escribir «to bring» y la prueba, y luego «to» y su valor objetivo.',
   'Nothing says in what the {0} is clamped.': 'Nada dice en qué se sujeta {0}.',
   'bare vise jaws pull a bored body out of round and bruise its faces.':
     'las mordazas desnudas ovalan un cuerpo taladrado y marcan sus caras.',
@@ -103,13 +101,9 @@ export const specifications: Bundle = {
   'Nothing says how much the unit is primed.': 'Nada dice cuánto se ceba la unidad.',
   'after two strokes there is still air in it, and the reading is soft.':
     'tras dos emboladas todavía hay aire dentro, y la lectura es blanda.',
-  'Write the number of strokes, such as prime 6 strokes, or in quotes what to prime until.':
-    'Escribir el número de emboladas, por ejemplo prime 6 strokes, o entre comillas hasta cuándo cebar.',
   'Nothing says how far a thicker {0} moves {1}.': 'Nada dice cuánto cambia {1} con más espesor de {0}.',
   'the next size cannot be worked out, and each try opens the unit again.':
     'no se puede calcular la medida siguiente, y cada intento vuelve a abrir la unidad.',
-  'Write “by” and a rate, such as spec shim-rate rate 3 bar per 0.001 in.':
-    'Escribir «by» y una variación, por ejemplo spec shim-rate rate 3 bar per 0.001 in.',
   'The {0} sets {1}, but this step does not say to turn it.': '{0} ajusta {1}, pero este paso no dice que se gire.',
   'a setting that is never locked would go unnoticed.': 'un ajuste que nunca se bloquea pasaría inadvertido.',
   'Write “by {0}”.': 'Escribir «by {0}».',
@@ -156,9 +150,6 @@ export const specifications: Bundle = {
   'nobody can work out what the tool can show, or how accurately.':
     'nadie puede calcular qué puede mostrar la herramienta, ni con qué exactitud.',
   'Write both in units of one kind.': 'Escribir las dos en unidades de una misma magnitud.',
-  'Spec {0} is a rate of {1} per {2}.': 'La especificación {0} es una variación de {1} por {2}.',
-  'a shim rate is a pressure per length, such as 3 bar per 0.001 in.':
-    'la variación de un suplemento es una presión por longitud, por ejemplo 3 bar per 0.001 in.',
   'Correct the unit.': 'Corregir la unidad de medida.',
   '“then” has to be followed by an angle, not by {0}.': 'Detrás de «then» tiene que ir un ángulo, no {0}.',
   'after the torque the joint is turned further by an angle.': 'después del par la unión se sigue girando un ángulo.',
@@ -172,4 +163,101 @@ export const specifications: Bundle = {
   'This step needs a {0}, but spec {1} is {2}, which is a {3}.':
     'Este paso pide otra magnitud ({0}): la especificación {1} es {2}, o sea {3}.',
   'Name the spec that is meant, or correct its unit.': 'Nombrar la especificación que se quiere, o corregir su unidad.',
+  'Write “accept” before the words that say what is good, or “read … within …”.':
+    'Escribir «accept» delante de las palabras que dicen qué está bien, o «read … within …».',
+  'This test is never to go above {0}, and goes to {1}.': 'Esta prueba no debe pasar nunca de {0}, y llega a {1}.',
+  'a good unit cannot be brought there, or the ceiling is broken every time and means nothing.':
+    'una unidad buena no se puede llevar hasta ahí, o el tope se rebasa cada vez y no significa nada.',
+  'Correct the ceiling, or the limit.': 'Corregir el tope, o el límite.',
+  'Write “to bring” and the test, then “to” and its target; or “by” and in quotes how it is chosen.':
+    'Escribir «to bring» y la prueba, y luego «to» y su valor objetivo; o «by» y entre comillas cómo se elige.',
+  'Point {0} of test {1}': 'El punto {0} de la prueba {1}',
+  'does not say over how many strokes or how long the volume is collected':
+    'no dice en cuántas emboladas o cuánto tiempo se recoge el volumen',
+  'does not say at what speed it delivers': 'no dice a qué velocidad entrega',
+  'twice the strokes are twice the volume, and a good unit fails.':
+    'el doble de emboladas es el doble de volumen, y una unidad buena no pasa.',
+  'what is delivered depends on the speed, so each person would judge differently.':
+    'lo que se entrega depende de la velocidad, así que cada cual juzgaría distinto.',
+  'Write, for example, for 1000 strokes, or for 30 s.': 'Escribir, por ejemplo, for 1000 strokes, o for 30 s.',
+  'Write, for example, at 1000 rpm.': 'Escribir, por ejemplo, at 1000 rpm.',
+  'This times the pressure from {0} to {1}.': 'Esto cronometra la presión de {0} a {1}.',
+  'a unit that leaks only ever falls, so nothing can be timed.':
+    'en una unidad que fuga la presión solo cae, así que no hay nada que cronometrar.',
+  'Write the higher pressure first, or the speed at which it is built up.':
+    'Escribir primero la presión más alta, o la velocidad a la que se genera.',
+  'The {0} is held to {1}, “{2}”, which names the {3}.': '{0} se juzga por {1}, «{2}», que nombra otra pieza: {3}.',
+  'a figure that was copied from another line is worked to as if it were right.':
+    'se trabaja con un valor copiado de otra línea como si fuera el bueno.',
+  'Write the spec of this part, or a title that covers both.':
+    'Escribir la especificación de esta pieza, o un título que valga para las dos.',
+  'Spec {0}{1} is {2} as rebuilt and {3} {4}.': 'La especificación {0}{1} es {2} en la unidad reconstruida y {3} {4}.',
+  'Compare both with the maker’s data, the point and the unit too.':
+    'Comparar los dos valores con los datos del fabricante, también la coma decimal y la unidad de medida.',
+  'in service': 'en servicio',
+  'one of the two is a slip, and units are judged by it.':
+    'uno de los dos es un error, y las unidades se juzgan por él.',
+  'a unit that has just been rebuilt to the one would be rejected by the other.':
+    'una unidad recién reconstruida según uno se rechazaría según el otro.',
+  'Spec {0} is {1}{2}, and {3}{4}.': 'La especificación {0} es {1}{2}, y {3}{4}.',
+  ' for the others': ' en los demás',
+  'a joint that is turned by an angle after its torque is far looser without it.':
+    'una unión que se gira un ángulo después del par queda mucho más floja sin él.',
+  'sister numbers differ by a few tenths, not by so many times: a point or a unit has slipped.':
+    'números hermanos difieren en unas décimas, no en tantas veces: se ha corrido una coma o una unidad de medida.',
+  'Write “then” and the angle with both, or with neither.': 'Escribir «then» y el ángulo en los dos, o en ninguno.',
+  'The other figure is here.': 'El otro valor está aquí.',
+  'Point {0} of test {1} has no limit, and the other points have one.':
+    'El punto {0} de la prueba {1} no tiene límite, y los demás puntos sí.',
+  'Write “within” and a spec or a limit behind it.': 'Escribir detrás «within» y una especificación o un límite.',
+  '{0} is held to {1}, which is the figure of another test; there is a spec called {2}.':
+    '{0} se juzga por {1}, que es el valor de otra prueba; hay una especificación llamada {2}.',
+  'the figures of two tests are seldom the same, and the certificate shows the wrong one.':
+    'los valores de dos pruebas rara vez coinciden, y el certificado muestra el que no es.',
+  'Write “within {0}”.': 'Escribir «within {0}».',
+  'The {0} is tightened to {1} here, and to {2} at {3}.': '{0} se aprieta aquí a {1}, y en {3} a {2}.',
+  'it is the same joint: after one of the two it is loose, or overstretched.':
+    'es la misma unión: con uno de los dos queda floja, o demasiado estirada.',
+  'Write one spec at both. Where the joint is pulled up in steps, write them in one stage.':
+    'Escribir una sola especificación en los dos. Si la unión se aprieta por pasos, escribirlos en una misma etapa.',
+  'nothing says where to stop, and a thread strips or a bolt yields.':
+    'nada dice dónde parar, y una rosca se pasa o un tornillo cede.',
+  'hand-tight is within it.': 'el apriete a mano ya está dentro.',
+  'the best unit would be rejected, and the worst would pass.': 'se rechazaría la mejor unidad, y pasaría la peor.',
+  '{0} is {1}, open at the other end.': '{0}: {1}, sin límite en el otro extremo.',
+  'Write both ends from the maker’s data.': 'Escribir los dos extremos con los datos del fabricante.',
+  'Write “at most”.': 'Escribir «at most».',
+  'The spread of {0}, {1}, is as wide as its limit, {2}.':
+    'La dispersión ({0}), {1}, abarca tanto como su límite, {2}.',
+  'two places that pass can lie no further apart, so the spread never decides.':
+    'dos lugares que pasan no pueden diferir más, así que la dispersión nunca decide.',
+  'Check both figures. Write the smaller spread that the maker gives, or delete it.':
+    'Comprobar los dos valores. Escribir la dispersión menor que dé el fabricante, o borrarla.',
+  'test {0}': 'prueba {0}',
+  'point {0} of test {1}': 'punto {0} de la prueba {1}',
+  'What is read at {0} has to be {1} {2}, and its limit, {3}, lies on the other side of {4}.':
+    'Lo que se lee ({0}) tiene que quedar {1} de {2}, y su límite, {3}, está al otro lado de {4}.',
+  'no unit can pass both points.': 'ninguna unidad puede pasar los dos puntos.',
+  'Correct one of the limits, or write {0}.':
+    'Corregir uno de los límites, o cambiar {en0, select, below {above por below} other {below por above}}.',
+  'Write the number of strokes, such as prime 6 strokes, or “for” and in quotes how long.':
+    'Escribir el número de emboladas, por ejemplo prime 6 strokes, o «for» y entre comillas cuánto tiempo.',
+  'Write “by” and a rate, such as spec shim-rate rate 3 bar per 0.001 in, or in quotes how the size is found.':
+    'Escribir «by» y una variación, por ejemplo spec shim-rate rate 3 bar per 0.001 in, o entre comillas cómo se halla la medida.',
+  'Across the set {0} may differ by {1}, and {2} is only {3} wide.':
+    'En todo el juego {0} puede diferir en {1}, y {2} solo abarca {3}.',
+  'units that have each passed never differ by more, so this compares nothing.':
+    'unidades que han pasado una a una nunca difieren más, así que esto no compara nada.',
+  'Write a spread that is narrower than the window.': 'Escribir una dispersión más estrecha que la banda.',
+  'Across the set {0} may differ by {1}, and {2} cannot be read that finely.':
+    'En todo el juego {0} puede diferir en {1}, y {2} no se lee tan fino.',
+  'two units that read alike may differ by more.': 'dos unidades que dan igual lectura pueden diferir más.',
+  'Write a spread that the gauge can show, or read it on a finer one.':
+    'Escribir una dispersión que el manómetro pueda mostrar, o leer con otro más fino.',
+  'Spec {0} is a rate of {1} per {2}{3}.': 'La especificación {0} es una variación de {1} por {2}{3}.',
+  ', and {0} is a {1}': ', y {0} es {1}',
+  'no shim and no turn can be worked out from it.':
+    'con ella no se puede calcular ningún suplemento ni ninguna vuelta.',
+  'Correct the unit: a rate is what is read, per length of shim or per turn, such as 3 bar per 0.001 in.':
+    'Corregir la unidad de medida: una variación es lo que se lee, por longitud de suplemento o por vuelta, por ejemplo 3 bar per 0.001 in.',
 };

@@ -79,4 +79,8 @@ export const syntax: Bundle = {
     'Este carácter no tiene ancho. No se ve, y un nombre o un número con él no es el mismo que sin él',
   '{0} ({1}). Delete it; if that does not work, retype the line.':
     '{0} ({1}). Borrarlo; si eso no basta, volver a escribir la línea.',
+  'These quotes are empty, and whatever needs their words would take them as given. Write the words, or delete the quotes and what introduces them.':
+    'Estas comillas están vacías, y lo que necesita sus palabras las daría por escritas. Escribir las palabras, o borrar las comillas y lo que las introduce.',
+  '{0} is out of place here after {1}. Quotes are for your own words; a name is written without them: {2}.':
+    '{0} está fuera de lugar aquí después de {1}. Las comillas son para las palabras propias; un nombre se escribe sin ellas: {2}.',
 };

@@ -73,4 +73,10 @@ export const terms: Bundle = {
   guarded: 'con banda de guarda',
   'fully guarded': 'con banda de guarda completa',
   wrench: 'llave dinamométrica',
+  vacuum: 'un vacío',
+  frequency: 'una frecuencia',
+  vibration: 'una vibración',
+  acceleration: 'una aceleración',
+  letters: 'letras',
+  'letters or digits': 'letras o cifras',
 };

@@ -155,4 +155,31 @@ export const tools: Bundle = {
   'nobody knows what a seized joint takes, and a wrench that was forced once is wrong for every torque after that.':
     'nadie sabe cuánto pide una unión agarrotada, y una llave forzada una vez queda mal para todo par posterior.',
   'Use a socket and breaker bar, and name them in quotes.': 'Usar vaso y mango de fuerza, y nombrarlos entre comillas.',
+  'The {0} is turned by {1} after its torque, and nothing is named that shows an angle.':
+    '{0} se gira {1} después del par, y no se nombra nada que muestre un ángulo.',
+  'by eye it is off by ten degrees or more, and there is no torque at the end that would tell.':
+    'a ojo se yerra en diez grados o más, y al final no hay un par que lo delate.',
+  'Name the angle gauge: in the shop as a tool with a range in °, or here in quotes, with "angle disc".':
+    'Nombrar el medidor de ángulo: en el taller como herramienta con un campo en °, o aquí entre comillas, with "angle disc".',
+  '{0} was calibrated on {1} and is due on {2}, {3} years later.':
+    '{0} se calibró el {1} y vence el {2}, {3} años después.',
+  'no tool stays true for so long, and every reading on it would be certified.':
+    'ninguna herramienta se mantiene exacta tanto tiempo, y toda lectura con ella se certificaría.',
+  'Correct one of the two dates.': 'Corregir una de las dos fechas.',
+  '{0} was due on {1}, before this procedure was approved on {2}.':
+    '{0} venció el {1}, antes de aprobarse este procedimiento el {2}.',
+  'nothing that is read on it can be certified.': 'nada de lo que se lea con ella se puede certificar.',
+  'Write the dates of its present calibration in {0}, or name another tool.':
+    'Escribir en {0} las fechas de su calibración actual, o nombrar otra herramienta.',
+  'The tool is declared here.': 'La herramienta se declara aquí.',
+  '{0} is held {1} {2} {3}, and {4} is accurate to ±{5}.':
+    '{0} se mantiene {en2, select, at {a {1} de {3}} other {{1} {2} de {3}}}, y {4} tiene una exactitud de ±{5}.',
+  'the pressure that is held may really be at the opening, and a good seat is taken for a leaking one.':
+    'la presión que se mantiene puede estar en realidad en la apertura, y un buen asiento se toma por uno que fuga.',
+  'Hold it further off, or read it on a finer gauge.': 'Mantenerla más lejos, o leerla en un manómetro más fino.',
+  'A pass of {0} is below the scale of {1}.': 'Una pasada de {0} queda por debajo de la escala de {1}.',
+  'the wrench never clicks there, and the first bolt takes all that the others should share.':
+    'ahí la llave nunca salta, y el primer tornillo se lleva todo lo que deberían repartirse los demás.',
+  'Name a smaller wrench for the first passes as well, begin higher, or do them “by hand” in words.':
+    'Nombrar también una llave más pequeña para las primeras pasadas, empezar más arriba, o hacerlas a mano, con palabras: «by hand».',
 };
