@@ -132,7 +132,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   // HTML, Typst and text of a document: nothing in language/ takes them, the command and the server do.
   'documents/renderers': ['documents', 'documents/specs', 'i18n'],
   config: ['diagnostics', 'i18n', 'model', 'say', 'syntax'],
-  db: ['analysis', 'config', 'diagnostics', 'i18n', 'model', 'say', 'semantics', 'syntax'],
+  db: ['analysis', 'config', 'diagnostics', 'model', 'say', 'semantics', 'syntax'],
   archive: ['db', 'documents', 'documents/certificate', 'judgment', 'model', 'quantities'],
   ide: [
     'analysis',
