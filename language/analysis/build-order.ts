@@ -55,8 +55,8 @@ function hosts(relations: Relations): Map<string, string> {
   const hostOf = new Map<string, string>();
   for (const { name } of relations.family.parts) {
     for (const inner of relations.inside(name)) {
-      // A ring on it has a place of its own, wherever it comes off with it.
-      if (hostOf.has(inner.name) || inner.on.length > 0 || inner.suppliedLoose) continue;
+      // A ring that comes off with its part lies on it, and is drawn and fitted for itself.
+      if (!inner.in.includes(name) || hostOf.has(inner.name) || inner.suppliedLoose) continue;
       let outer: string | undefined = name;
       while (outer !== undefined && outer !== inner.name) outer = hostOf.get(outer);
       if (outer === undefined) hostOf.set(inner.name, name);

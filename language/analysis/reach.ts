@@ -41,7 +41,8 @@ function reachOfStep(procedure: Procedure, step: StepOf<'test' | 'set'>): readon
     : [...opened, ...setting.flatMap(({ part, lockedBy }) => (lockedBy === null ? part : [part, lockedBy]))];
 }
 
-function kindRead(procedure: Procedure, step: StepOf<'test' | 'set'>): Kind | null {
+/** What is read: said outright, or by what it is held to; null: nothing says. */
+export function kindRead(procedure: Procedure, step: StepOf<'test' | 'set'>): Kind | null {
   if (step.verb === 'test' && step.test.reads !== null) return step.test.reads;
   const limit = step.limit === null ? undefined : limitsOfUse(procedure, step.limit)[0]?.limit;
   return limit === undefined ? null : kindOfLimit(limit);

@@ -215,6 +215,12 @@ const blankMessage = say`This blank is still to be filled in: write the figure, 
 
 const emptyMessage = say`These quotes are empty, and whatever needs their words would take them as given. Write the words, or delete the quotes and what introduces them.`;
 
+/** Whether empty quotes behind some words are reported for what they lack: a reason, a serial, a customer, who did the work. */
+function hasOwnReport(before: Token | undefined, first: Token | undefined): boolean {
+  const word = before?.image ?? '';
+  return ['because', 'serial', 'hold', 'customer'].includes(word) || (word === 'by' && first?.image === 'done');
+}
+
 /** Words that say nothing without what is to be filled in behind them. */
 const leading = new Set(
   'with within to in from by on at for or of least most above below ± +/- accept reject if source spread hold because class graduated'.split(
@@ -252,8 +258,7 @@ export function finished(line: Line): Line {
   tokens.forEach((token, index) => {
     const read = cut(token, (message) => cuts.push(slipOf(token, 'too-much-to-read', message)));
     if (token.image === '"…"') cuts.push({ ...slipOf(token, 'blank-left', blankMessage), message: blankMessage });
-    // A concession without a reason has a rule of its own.
-    if (/^"\s*"$/u.test(token.image) && tokens[index - 1]?.image !== 'because')
+    if (/^"\s*"$/u.test(token.image) && !hasOwnReport(tokens[index - 1], tokens[index - 2]))
       cuts.push({ ...slipOf(token, 'blank-left', emptyMessage), message: emptyMessage });
     tokens[index] = read;
     if (read.isOpen) line.isFlawed = true;

@@ -141,12 +141,6 @@ export const reasons: readonly Reason[] = [
     holds: deletes(/^oil nut /u),
   },
   {
-    name: 'said-by-the-limit',
-    reason:
-      'What a test reads follows from its limit, if that is of the same kind; the drawing alone shows it at its part.',
-    holds: clause(/^read length$/u),
-  },
-  {
     name: 'speed-of-a-spray',
     reason: 'Only chatter depends on the speed of the lever; a speed given in words is not required again.',
     holds: clause(/^at \d+\.\.\d+ strokes\/min$/u),

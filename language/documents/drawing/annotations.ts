@@ -1,3 +1,4 @@
+import { kindRead } from '../../analysis/reach.ts';
 import { Relations } from '../../analysis/relations.ts';
 import type { Words } from '../../i18n/index.ts';
 import type { Step, StepOf } from '../../model/procedure.ts';
@@ -128,7 +129,7 @@ function gapsOf(
   );
   for (const one of figures.values()) {
     const { step } = one;
-    if (step.verb !== 'test' || step.test.reads !== 'length') continue;
+    if (step.verb !== 'test' || kindRead(setting.procedure, step) !== 'length') continue;
     const part = chosen.get(step.gate.test) ?? twice?.name;
     const text = heldText(setting, one.held, (limit) => kept(setting.words, limit));
     if (part === undefined || text === '') continue;

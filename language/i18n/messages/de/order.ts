@@ -269,6 +269,7 @@ export const order: Bundle = {
   'Write “renewed” at {0} in the family, or measure its length against a limit before it goes in.':
     'In der Baureihe bei {0} „renewed“ schreiben, oder vor dem Einbau die Länge gegen einen Grenzwert messen.',
   'The {0} is oiled when it is already run down.': '{0} wird geölt, wenn es schon eingedreht ist.',
+  'The {0} is oiled while it is on as a guard.': '{0} wird geölt, während es als Schutz aufgesetzt ist.',
   'no oil gets between the threads there, and the torque goes into friction instead of clamp.':
     'dort kommt kein Öl mehr ins Gewinde, und das Drehmoment geht in Reibung statt in Klemmkraft.',
   'Oil it before “run-down {0}”.': 'Vor „run-down {0}“ ölen.',

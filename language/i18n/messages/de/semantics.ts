@@ -288,9 +288,17 @@ export const semantics: Bundle = {
   'No such step or word: {0}. {1}': 'Diesen Schritt oder dieses Wort gibt es nicht: {0}. {1}',
   'The family lists no cylinders, so nobody knows how many of these there are. Write places cylinder 1..6 in the family, or for each cylinder 1..6 here.':
     'Die Baureihe nennt keine Zylinder, also weiß niemand, wie viele es davon gibt. In der Baureihe places cylinder 1..6 schreiben, oder hier for each cylinder 1..6.',
+  'a spec: write “to {0}” behind a torque, “within {1}” behind what is read':
+    'ein Sollwert: „to {0}“ hinter ein Anzugsmoment schreiben, „within {1}“ hinter das, was abgelesen wird',
+  'a fluid of the shop: write “in {0}”': 'eine Flüssigkeit der Werkstatt: „in {0}“ schreiben',
+  'a tool of the shop: write “with {0}”': 'ein Werkzeug der Werkstatt: „with {0}“ schreiben',
+  'a station of the shop: write “at {0}”': 'ein Arbeitsplatz der Werkstatt: „at {0}“ schreiben',
   '{0} is not a step: it is {1}.': '{0} ist kein Schritt, sondern {1}.',
   'Places are counted up, at most {0} of them: write, for example, places {1} 1..6.':
     'Stellen werden aufwärts gezählt, höchstens {0}: zum Beispiel places {1} 1..6 schreiben.',
+  'there is no {0} {1}': '{0} {1} gibt es nicht',
+  '{0} {1} is in it twice': '{0} {1} steht zweimal darin',
+  '{0} {1} is not in it': '{0} {1} fehlt',
   'This order does not go through every {0} once: {1}. Write each of {2} in the order in which they follow each other.':
     'Diese Reihenfolge nennt nicht jede Stelle ({0}) genau einmal: {1}. Alle schreiben ({2}), in der Reihenfolge, in der sie aufeinanderfolgen.',
   'The family lists no places, so nobody knows where each {0} is. Write in the family, for example, places {1} 1..6.':
@@ -323,7 +331,7 @@ export const semantics: Bundle = {
   'Nothing is written between the quotes.': 'Zwischen den Anführungszeichen steht nichts.',
   '“{0}” is none of the words to choose from. Write {1}.': '„{0}“ steht nicht zur Auswahl. {1} schreiben.',
   '“{0}” is no code of {1} {2}. Read it again and write it whole, without blanks.':
-    '„{0}“ ist kein Code aus {1} {en2, select, letters {Buchstaben} digits {Ziffern} letters_or_digits {Buchstaben oder Ziffern} other {{2}}}. Noch einmal ablesen und ganz schreiben, ohne Leerzeichen.',
+    '„{0}“ ist kein Code aus {1} {2}. Noch einmal ablesen und ganz schreiben, ohne Leerzeichen.',
   'What {0} was found with': 'Die vorgefundene Abweichung von {0}',
   'which readings were in doubt is worked out from it': 'daraus wird berechnet, welche Messwerte zweifelhaft waren',
   '{0} was found {1} off at {2}, and the two measure different things. Write both as it reads them: found 3 bar high at 250 bar.':

@@ -213,6 +213,10 @@ export const specifications: Bundle = {
   'Write “then” and the angle with both, or with neither.':
     '„then“ und den Winkel bei beiden schreiben, oder bei keinem.',
   'The other figure is here.': 'Hier steht der andere Wert.',
+  'Point {0} of test {1}': 'Punkt {0} der Prüfung {1}',
+  'test {0}': 'Prüfung {0}',
+  'point {0} of test {1}': 'Punkt {0} der Prüfung {1}',
+  ', and {0} is a {1}': ', und {0} ist ein Wert für {1}',
   'Point {0} of test {1} has no limit, and the other points have one.':
     'Punkt {0} der Prüfung {1} hat keinen Grenzwert, und die anderen Punkte haben einen.',
   'Write “within” and a spec or a limit behind it.':
@@ -223,8 +227,8 @@ export const specifications: Bundle = {
     'zwei Prüfungen haben selten denselben Wert, und das Zertifikat zeigt den falschen.',
   'Write “within {0}”.': '„within {0}“ schreiben.',
   'The {0} is tightened to {1} here, and to {2} at {3}.': '{0} wird hier mit {1} angezogen, und mit {2} in {3}.',
-  'it is the same joint: after one of the two it is loose, or overstretched.':
-    'es ist dieselbe Verbindung: nach einem von beiden ist sie locker oder überdehnt.',
+  'after one of the two the same joint is loose, or overstretched.':
+    'nach einem von beiden ist dieselbe Verbindung locker oder überdehnt.',
   'Write one spec at both. Where the joint is pulled up in steps, write them in one stage.':
     'An beiden Stellen dieselbe Vorgabe schreiben. Wird die Verbindung stufenweise angezogen, die Stufen in einen Arbeitsgang schreiben.',
   'nothing says where to stop, and a thread strips or a bolt yields.':

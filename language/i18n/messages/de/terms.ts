@@ -77,4 +77,6 @@ export const terms: Bundle = {
   frequency: 'eine Frequenz',
   vibration: 'eine Schwinggeschwindigkeit',
   acceleration: 'eine Beschleunigung',
+  letters: 'Buchstaben',
+  'letters or digits': 'Buchstaben oder Ziffern',
 };

@@ -258,6 +258,7 @@ export const order: Bundle = {
   'Write “renewed” at {0} in the family, or measure its length against a limit before it goes in.':
     'Escribir «renewed» en {0}, en la familia, o medir su longitud con un límite antes de montarlo.',
   'The {0} is oiled when it is already run down.': '{0} se aceita cuando ya se ha enroscado a mano.',
+  'The {0} is oiled while it is on as a guard.': '{0} se aceita mientras está puesto como protección.',
   'no oil gets between the threads there, and the torque goes into friction instead of clamp.':
     'ahí no entra aceite entre las roscas, y el par se va en rozamiento y no en apriete.',
   'Oil it before “run-down {0}”.': 'Aceitar antes de «run-down {0}».',

@@ -216,8 +216,8 @@ export const specifications: Bundle = {
     'los valores de dos pruebas rara vez coinciden, y el certificado muestra el que no es.',
   'Write “within {0}”.': 'Escribir «within {0}».',
   'The {0} is tightened to {1} here, and to {2} at {3}.': '{0} se aprieta aquí a {1}, y en {3} a {2}.',
-  'it is the same joint: after one of the two it is loose, or overstretched.':
-    'es la misma unión: con uno de los dos queda floja, o demasiado estirada.',
+  'after one of the two the same joint is loose, or overstretched.':
+    'con uno de los dos, la misma unión queda floja o demasiado estirada.',
   'Write one spec at both. Where the joint is pulled up in steps, write them in one stage.':
     'Escribir una sola especificación en los dos. Si la unión se aprieta por pasos, escribirlos en una misma etapa.',
   'nothing says where to stop, and a thread strips or a bolt yields.':
