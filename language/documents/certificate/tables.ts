@@ -1,4 +1,4 @@
-import { findProofs, type RequiredTorque } from '../../analysis/held.ts';
+import { proofsFor, type RequiredTorque } from '../../analysis/held.ts';
 import { factText, factTitle, makersWords } from '../../i18n/fact-words.ts';
 import type { Words } from '../../i18n/index.ts';
 import { limitWords } from '../../i18n/limit-words.ts';
@@ -7,6 +7,7 @@ import { unitsWords } from '../../judgment/say.ts';
 import { ownUnit } from '../../judgment/set-spread.ts';
 import type { FactResult, FactWord, Job, RenewedResult, Unit } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
+import { testOf } from '../../model/reading-id.ts';
 import type { Calibration } from '../../model/shop.ts';
 import { capital, nameWords, partWords } from '../../model/titles.ts';
 import { limitText } from '../../quantities/index.ts';
@@ -249,7 +250,8 @@ function rowsOf(procedure: Procedure, words: Words, units: readonly LimitVerdict
         held === null ? '' : limitText(held.limit, words.wording),
         words.quantity(torque.value),
       );
-  for (const proof of findProofs(procedure.family))
+  const proofs = proofsOf(procedure, units);
+  for (const proof of proofs)
     for (const { unit, outcomes } of units) {
       const one = outcomes.find(({ asked }) => asked.name === proof);
       if (one === undefined) put(`left ${proof}`, name(proof), unit, '', words.limits.notRequired, true);
@@ -260,7 +262,7 @@ function rowsOf(procedure: Procedure, words: Words, units: readonly LimitVerdict
       if (one.form === 'words') put(`words ${one.name}`, name(one.name), unit, '', one.text);
   for (const { unit, outcomes } of units)
     for (const one of outcomes)
-      if (!findProofs(procedure.family).includes(one.asked.name))
+      if (!proofs.includes(one.asked.name))
         put(
           `left ${one.asked.name}`,
           name(one.asked.name),
@@ -269,6 +271,13 @@ function rowsOf(procedure: Procedure, words: Words, units: readonly LimitVerdict
           asLeft(words, one),
         );
   return [...rows.values()];
+}
+
+/** The readings that prove the units. */
+function proofsOf(procedure: Procedure, units: readonly LimitVerdict[]): string[] {
+  const all = [...new Set(units.flatMap(({ unit }) => proofsFor(procedure, unit)))];
+  // A unit that needs none of the readings of another's test has no row of its own for that.
+  return all.filter((id) => !all.some((other) => other !== id && testOf(other) === id));
 }
 
 /** `196 bar, fail`: as it came in, by the limit in service. */
