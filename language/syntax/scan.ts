@@ -218,7 +218,8 @@ const emptyMessage = say`These quotes are empty, and whatever needs their words 
 /** Whether empty quotes behind some words are reported for what they lack: a reason, a serial, a customer, who did the work. */
 function hasOwnReport(before: Token | undefined, first: Token | undefined): boolean {
   const word = before?.image ?? '';
-  return ['because', 'serial', 'hold', 'customer'].includes(word) || (word === 'by' && first?.image === 'done');
+  const two = `${first?.image ?? ''} ${word}`;
+  return ['because', 'serial', 'hold', 'customer'].includes(word) || ['done by', 'serial none'].includes(two);
 }
 
 /** Words that say nothing without what is to be filled in behind them. */

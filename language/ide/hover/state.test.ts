@@ -20,7 +20,7 @@ function markdown(before: string): string | undefined {
 
 test('a part says what it is, and where it is at this step and since when', () => {
   expect(markdown('    run-down nut\n    torque nut')).toContain(
-    'Here: in place since step 8.8; as found or new since step R8.1; rinsed since step 8.2; wet with oil',
+    'Here: in place since step 8.8; as found or new since step R8.1; rinsed since step 8.2; wet with test oil',
   );
   expect(markdown('    run-down nut\n    torque nut')).toContain('hand-tight since step 8.8.');
   expect(markdown('    measure shim')).toContain('chosen from shims-8');
