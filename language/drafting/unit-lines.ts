@@ -1,8 +1,10 @@
-import { askedOf, torqueLimits } from '../analysis/held.ts';
+import { askedOf, testsFor, torqueLimits } from '../analysis/held.ts';
 import { shimChoices } from '../analysis/shims.ts';
 import { findGauge } from '../analysis/tools.ts';
 import type { Unit } from '../model/job.ts';
+import { type Plan, readingsOf } from '../model/plan.ts';
 import type { Procedure, Step } from '../model/procedure.ts';
+import { type ReadingAt, readingId } from '../model/reading-id.ts';
 import { window } from '../quantities/index.ts';
 import type { Limit } from '../quantities/types.ts';
 
@@ -38,17 +40,43 @@ function lineOf(procedure: Procedure, step: Step, chosen: ReadonlySet<string>, g
   const gauge = (test: string, limit: Limit | undefined) =>
     named ?? (limit === undefined ? null : (findGauge(procedure, test, limit)?.name ?? null));
   const unit = { ...anyUnit, number: step.only?.[0] ?? procedure.numbers[0]?.name ?? null };
-  const figure = (limit: Limit) => `${gap('figure')} ${unitOf(limit)}`;
+  const figure = (limit: Limit, count = 1) => `${gap(count === 1 ? 'figure' : 'figures')} ${unitOf(limit)}`;
   const line = (key: string, text: string) => [{ key, text }];
+  /** A line for each point; places are written in a row. Of what is worked out, what it is worked out of. */
+  const read = (test: string, plan: Plan | null, before: string) => {
+    const all = readingsOf(procedure.family.places, test, plan);
+    const points = [...new Set(all.map(({ point }) => point))];
+    const called = plan?.workedOut == null ? [test] : [plan.workedOut.first.name, plan.workedOut.second.name];
+    const wanted = points.flatMap((point) => called.map((word) => ({ point, word })));
+    return wanted.map(({ point, word }) => {
+      const at = all.filter((one) => one.point === point);
+      const [held] = askedOf(procedure, readingId(at[0]!), unit).limits;
+      // What two readings differ by says nothing about the gauge that shows them.
+      const shown = plan?.workedOut == null ? gauge(test, held?.limit) : named;
+      const name = `${before}${word}${point === null ? '' : ` ${point}`}`;
+      return {
+        key: `${name} figure`,
+        name,
+        figure: held === undefined ? null : `${figure(held.limit, at.length)}${on(shown)}`,
+      };
+    });
+  };
   switch (step.verb) {
     case 'read': {
       if (!step.asFound) return [];
-      const [held] = askedOf(procedure, step.reading, unit).limits;
-      return line(
-        `found ${step.reading}`,
-        `as found ${step.reading} ${held === undefined ? gap('pass') : figure(held.limit)}${on(gauge(step.reading, held?.limit))}`,
-      );
+      const plan = testsFor(procedure, unit.number).findLast(({ gate }) => gate.test === step.reading)?.plan ?? null;
+      return read(step.reading, plan, 'as found ').map(({ key, name, figure: said }) => ({
+        key,
+        text: `${name} ${said ?? `${gap('pass')}${on(named)}`}`,
+      }));
     }
+    case 'record':
+      return readingsOf(procedure.family.places, step.reading, step.plan).flatMap((at) =>
+        line(
+          readingId(at),
+          `${at.test}${at.point === null ? '' : ` ${at.point}`} "${gap('words')}"${atPlace(at, step.plan)}`,
+        ),
+      );
     case 'measure':
       return step.objects
         .filter(({ name }) => chosen.has(name))
@@ -68,18 +96,25 @@ function lineOf(procedure: Procedure, step: Step, chosen: ReadonlySet<string>, g
       });
     case 'test': {
       const { test } = step.gate;
-      const { limits, verdict } = askedOf(procedure, test, unit);
-      const [held] = limits;
+      const verdict = readingsOf(procedure.family.places, test, step.plan).some(
+        (at) => askedOf(procedure, readingId(at), unit).verdict,
+      );
       return [
-        ...(held === undefined
-          ? []
-          : line(`${test} figure`, `${test} ${figure(held.limit)}${on(gauge(test, held.limit))}`)),
+        ...read(test, step.plan, '').flatMap(({ key, name, figure: said }) =>
+          said === null ? [] : line(key, `${name} ${said}`),
+        ),
         ...(verdict ? line(`${test} verdict`, `${test} ${gap('pass')}`) : []),
       ];
     }
     default:
       return [];
   }
+}
+
+/** Behind what was read: ` at cylinder 3`, ` at turbine`. */
+function atPlace({ place }: ReadingAt, plan: Plan | null): string {
+  if (place === null) return '';
+  return /^\d/u.test(place) ? ` at ${plan?.places ?? ''} ${place}` : ` at ${place}`;
 }
 
 function on(gauge: string | null): string {

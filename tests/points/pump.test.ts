@@ -1,5 +1,6 @@
 /** An in-line pump: phasing from one cylinder, deliveries at points and cylinders, a governor whose points follow each other. */
 import { describe, expect, it } from 'vitest';
+import { unitLines } from '../../language/drafting/unit-lines.ts';
 import { jobOf } from './job.ts';
 
 const deliveries = `delivery full 92.1, 91.5, 92.0, 91.8, 92.3, 91.9 mL on GC-100
@@ -102,6 +103,20 @@ describe('the readings of a pump', () => {
     expect(signed(`concession phasing at cylinder 7 ${concession}`).found).toContain(
       'result-unreadable: There is no cylinder 7: they are 2, 3, 4, 5, 6.',
     );
+  });
+
+  it('are written in a line for each point, with a gap for all places', () => {
+    const { procedure } = pump(whole);
+    const gaps = ['92.1, 91.5, 92.0, 91.8, 92.3, 91.9', '96.0, 95.5, 96.2, 95.8, 96.4, 95.9'];
+    gaps.push('14.0, 13.5, 14.5, 14.0, 13.8, 14.1', '26.0, 25.5, 26.5, 26.0, 25.8, 26.1');
+    const figures = [...gaps, '240.1, 120.2, 300.0, 59.9, 180.3', ...gaps, '1042', '1118'];
+    const words: Readonly<Record<string, string>> = { name: 'A. B.', date: '2026-10-05' };
+    const made = unitLines(procedure, (like) => words[like] ?? figures.shift()!);
+    expect(made[4]).toBe('phasing 240.1, 120.2, 300.0, 59.9, 180.3 cam °');
+    expect(figures).toEqual([]);
+    const { found, missing } = pump(made.join('\n    '));
+    expect(found).toEqual([]);
+    expect(missing()).toEqual([]);
   });
 
   it('are missed one by one', () => {
