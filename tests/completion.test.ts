@@ -68,15 +68,30 @@ const linesOf = (file: Parsed) =>
     .map((line) => ({ line, cst: line.$cstNode! }))
     .toArray();
 
+/** Whether a word is a name that its author makes up there: of a point, of what is written down, of a figure. */
+function isMadeUp(leaf: CstNode, index: number, all: readonly CstNode[]): boolean {
+  const node = leaf.astNode;
+  const isName = 'name' in node && (node.name as unknown) === leaf.text;
+  if (node.$type === 'RecordStep' && isName) return all[index - 1]?.text === 'record';
+  if (node.$type === 'PointClause' && isName) return all[index - 1]?.text === 'point';
+  if (node.$type === 'Operand') return isName;
+  return node.$type === 'NameRef' && node.$container?.$type === 'Condition';
+}
+
 /** What may have to follow a word before its step is whole, by what the phrase says follows. */
 const amounts = [' 60 N·m', ' 5 mm', ' 5 min', ' 20 bar', ' 50 °C', ' 50 %', ' 16..80 N·m'];
 const endings = ['', ')', ' times)', ' "x"', amounts[0]!, ' because "x"'];
+
+/** Names of the author's own. */
+const madeUp = [' own', ' own less other'];
 
 /** Lines that begin so and are read; of a figure in each of several units. Empty: whatever follows, it is not read. */
 function whole(line: string, offersAt: (line: string) => readonly Suggestion[], depth = 3): string[] {
   const items = depth === 0 ? [] : firstOfEach(offersAt(line));
   const named = items.filter(({ kind }) => kind !== 'verb' && kind !== 'word').map(({ label }) => ` ${label}`);
-  const read = [...endings, ...named].filter((ending) => isRead(line + ending));
+  const read = [...endings, ...named, ...(/ (?:point|worked out as)$/u.test(line) ? madeUp : [])].filter((ending) =>
+    isRead(line + ending),
+  );
   if (read.length > 0)
     return read.flatMap((ending) => (ending === amounts[0] ? amounts : [ending]).map((one) => line + one));
   // Further words come first.
@@ -128,6 +143,7 @@ describe.each(['the library', 'the corpus'])('completion in %s', (which) => {
           if (!/^\p{L}/u.test(leaf.text)) return [];
           // A test has the name that it gives itself; a face is offered with its part.
           if (before === 'test' || before === '.') return [];
+          if (isMadeUp(leaf, index, all)) return [];
           // A second step on a line is not offered: every clause would show up among all verbs.
           if (index > 0 && heads.has(leaf.offset)) return [];
           const position = positionAt(file.text, leaf.offset);

@@ -89,7 +89,7 @@ function inStep(
     case 'wait':
       return ['time'];
     case 'for':
-      return ['time'];
+      return words.includes('point') ? ['strokes', 'time'] : ['time'];
     case 'air':
       return ['pressure'];
     case 'adapter':
@@ -115,7 +115,7 @@ function inStep(
       if (words.includes('adapter')) return ['angle'];
       return verb === 'wash' || verb === 'soak' ? ['temperature'] : ['stroke rate', 'speed'];
     case 'spread':
-      return ofName(words[words.indexOf('set') + 1]);
+      return verb === 'across' ? ofName(words[words.indexOf('set') + 1]) : reading;
     case 'within':
       return verb === 'measure' ? ['length'] : reading;
     case 'to':

@@ -3,7 +3,7 @@
 import { dangers } from '../../model/danger.ts';
 import { kindWords, stepWords } from '../../syntax/keywords.ts';
 import { phrasesAfter, spellingOf, type Verb, verbs, verbTable } from '../../syntax/verbs/index.ts';
-import { clauseOf, type Follow, type Phrase, repeats } from '../../syntax/verbs/phrases.ts';
+import { clauseOf, type Follow, type Phrase, type PhraseName, repeats } from '../../syntax/verbs/phrases.ts';
 import type { VerbObject } from '../../syntax/verbs/verb.ts';
 import { names, nothing, type Slot, type Wanted, words } from './wanted.ts';
 
@@ -35,6 +35,14 @@ export const addressVerbs = addresses.flatMap(({ said }) => said);
 
 /** Clauses that take several, with commas between. */
 const lists: ReadonlySet<string> = new Set(['with', 'except', 'proves', 'fail', 'passes']);
+
+/** What a point says of itself, each once. */
+const pointFacts = ['at', 'for', 'within', 'spread at most', 'above', 'below'];
+
+/** Behind the limit of a test that is read at places. */
+const inOrder = ['per', 'place', 'in', 'order'];
+
+const firstWord = (said: string) => said.replace(/ .*/u, '');
 
 /** All that a parameter of a sequence may stand for. */
 const argumentKinds = ['part', 'face', 'port', 'adjuster', 'test', 'spec'];
@@ -68,6 +76,8 @@ class StepReader {
   last: { readonly verb: Verb; readonly isVerb: boolean } | null = null;
   /** What the verb acts on, as far as it is read. */
   private named: string[] = [];
+  /** Points of the test, as far as they are read. */
+  private points: string[] = [];
 
   constructor(before: readonly string[]) {
     this.tokens = [...before];
@@ -84,6 +94,7 @@ class StepReader {
       this.at += length;
       this.last = { verb: full[0]!.verb, isVerb: this.token === undefined };
       this.named = [];
+      this.points = [];
       const found = this.objects(full[0]!.verb) ?? this.clauses(full[0]!.verb);
       if (found !== null) return found;
     }
@@ -119,6 +130,8 @@ class StepReader {
     const { objects, all } = verbTable[verb];
     const kinds = objects.flatMap((kind) => kindsOf[kind]);
     if (kinds.length === 0) return null;
+    // What is written down has the name that it gives itself.
+    if (verb === 'record' && this.token === undefined) return nothing;
     const slot = (): Slot => ({ verb, clause: 'object', named: this.named });
     if (this.token === undefined) return { ...names(...kinds), words: all === undefined ? [] : ['all'], slot: slot() };
     if (this.token === 'all') {
@@ -150,8 +163,9 @@ class StepReader {
         after?.some((name) => last.includes(name)) || last.includes(insteadOf ?? '');
       const here = all.filter((phrase) => (phrase.after ?? phrase.insteadOf) === undefined || goesOn(phrase));
       const must = here.filter((phrase) => phrase.must && goesOn(phrase));
-      const mayBegin = () =>
-        offered(
+      const ofPlaces = verb === 'test' && last.includes('within') && this.tokens.includes('each');
+      const mayBegin = () => {
+        const begin = offered(
           must.length > 0
             ? must
             : here.filter(
@@ -159,6 +173,8 @@ class StepReader {
                   insteadOf === undefined && (after !== undefined || repeats(name) || !done.has(clauseOf(name))),
               ),
         );
+        return ofPlaces ? { ...begin, words: [...begin.words, inOrder.join(' ')] } : begin;
+      };
       if (this.token === undefined) {
         const begins = mayBegin();
         // What can hurt is said once, or denied.
@@ -176,6 +192,11 @@ class StepReader {
       } else if (this.limit()) {
         last = [];
         if (this.breaksOff()) return nothing;
+      } else if (ofPlaces && this.token === 'per') {
+        const said = this.tokens.slice(this.at, this.at + inOrder.length);
+        if (said.length < inOrder.length) return words(inOrder.slice(said.length).join(' '));
+        this.at += said.length;
+        last = [];
       } else {
         const heard = this.heard(here);
         const next = heard.full.filter(goesOn);
@@ -200,12 +221,143 @@ class StepReader {
         const said = this.tokens.slice(this.at, this.at + heard.length);
         this.at += heard.length;
         for (const { name } of full) done.add(clauseOf(name));
+        const start = this.at;
+        const own = this.ofItsOwn(full[0]!.name, mayBegin);
+        if (own !== null) return own;
+        if (this.at > start) {
+          last = [];
+          continue;
+        }
         const text = this.token === '"';
         last = full.filter(({ follows }) => !text || follows?.includes('text')).map(({ name }) => name);
         const found = this.filler(full, said, all);
         if (found !== null) return found;
       }
     }
+  }
+
+  /** Reads what only one phrase has behind its words, names that the author makes up among it. */
+  private ofItsOwn(name: PhraseName, mayBegin: () => Wanted): Wanted | null {
+    switch (name) {
+      case 'point':
+        return this.point(mayBegin);
+      case 'worked out':
+        return this.operand() ?? this.either('less', 'plus') ?? this.operand();
+      case 'as words':
+        return this.form(mayBegin);
+      case 'at limit':
+      case 'at station':
+        return this.conditions();
+      default:
+        return null;
+    }
+  }
+
+  /** `full "Full load" at 1000 rpm, rack 9.0 mm for 1000 strokes within 92 mL spread at most 1.5 mL above idle`. */
+  private point(mayBegin: () => Wanted): Wanted | null {
+    const name = this.token;
+    const broken = this.operand();
+    if (broken !== null) return broken;
+    const open = new Set(pointFacts);
+    for (;;) {
+      if (this.token === undefined) {
+        const begins = mayBegin().words.filter(
+          (said) => !pointFacts.some((fact) => firstWord(fact) === firstWord(said)),
+        );
+        const facts = [...open].filter((fact) => this.points.length > 0 || (fact !== 'above' && fact !== 'below'));
+        return words(...facts, ...begins);
+      }
+      if (this.token === ',' && this.at + 1 < this.tokens.length) {
+        this.at++;
+        continue;
+      }
+      const fact = pointFacts.find((one) => firstWord(one) === this.token);
+      if (fact === undefined) break;
+      this.at++;
+      open.delete(fact);
+      const found = this.pointFact(fact);
+      if (found !== null) return found;
+    }
+    this.points.push(name!);
+    return null;
+  }
+
+  /** What follows the first word of it. */
+  private pointFact(fact: string): Wanted | null {
+    if (fact === 'at') return this.token === undefined ? nothing : this.conditions();
+    if (fact === 'above' || fact === 'below') {
+      if (this.token === undefined) return words(...this.points);
+      this.at++;
+      return null;
+    }
+    if (this.token === undefined) {
+      if (fact === 'spread at most') return words('at most');
+      return fact === 'within' ? { ...names(...kindsOf.spec), words: limitWords } : nothing;
+    }
+    if (this.token === 'at' && this.at === this.tokens.length - 1)
+      return fact === 'spread at most' ? words('most') : words('least', 'most');
+    if (this.limit()) return this.breaksOff() ? nothing : null;
+    this.at++;
+    return null;
+  }
+
+  /** `1000 rpm, rack 9.0 mm`: figures, each but the first with a word of the author's. Null too: there are none. */
+  private conditions(): Wanted | null {
+    for (;;) {
+      // A word is the author's where a figure follows it.
+      const start = this.at;
+      if (this.token !== undefined && /^\p{L}/u.test(this.token) && this.token !== 'at') this.at++;
+      if (!this.limit()) {
+        this.at = start;
+        return null;
+      }
+      if (this.breaksOff()) return nothing;
+      if (this.token !== ',') return null;
+      this.at++;
+      if (this.tokens.length - this.at < 2) return nothing;
+    }
+  }
+
+  /** `6 letters or digits`, `"good", "worn"`. */
+  private form(mayBegin: () => Wanted): Wanted | null {
+    const further = (...said: readonly string[]) => words(...said, ...mayBegin().words);
+    if (this.take('"')) {
+      while (this.token !== undefined) {
+        if (!this.take(',') && !this.take('or')) return null;
+        if (!this.take('"')) return nothing;
+      }
+      return further('or');
+    }
+    if (this.token === undefined) return nothing;
+    this.at++;
+    if (this.token === undefined) return words('letters or digits', 'letters', 'digits');
+    if (!this.take('letters')) {
+      this.at++;
+      return null;
+    }
+    if (this.token === undefined) return further('or digits');
+    if (!this.take('or')) return null;
+    return this.take('digits') ? null : words('digits');
+  }
+
+  private take(token: string): boolean {
+    if (this.token !== token) return false;
+    this.at++;
+    return true;
+  }
+
+  /** A name that is made up here, and its title. */
+  private operand(): Wanted | null {
+    if (this.token === undefined) return nothing;
+    this.at++;
+    if (this.token === '"') this.at++;
+    return null;
+  }
+
+  private either(...said: readonly string[]): Wanted | null {
+    if (this.token === undefined) return words(...said);
+    this.at++;
+    return null;
   }
 
   /** Reads what follows the words of a phrase. */

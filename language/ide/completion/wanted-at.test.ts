@@ -39,3 +39,36 @@ test('a part may be drawn as one of the shapes, and go in from below', () => {
   expect(wordsAt('family f {\n  part spring "Spring" on shim from ')).toEqual(['below']);
   expect(wantedAt(placeAt('family f {\n  part shim "Shim" chosen from ', 47)).words).toEqual([]);
 });
+
+test('a test has points, places and a working out; names that are made up there are not offered', () => {
+  const at = (text: string) => {
+    const whole = `procedure p for f at s {\n stage t {\n${text}`;
+    return wantedAt(placeAt(whole, whole.length));
+  };
+  const full = 'test delivery read volume at oil 40 °C ±2, air 2 bar\n point full "Full load" ';
+  expect(at(full).words).toEqual(expect.arrayContaining(['at', 'for', 'within', 'spread at most', 'point', 'on fail']));
+  expect(at(full).words).not.toContain('above');
+  expect(at('test delivery point ')).toMatchObject({ names: [], words: [] });
+  expect(at(`${full}at 1000 rpm, rack 9.0 mm ±0.05 `).words).not.toContain('at');
+  expect(at(`${full}within `)).toMatchObject({ names: ['spec'], words: ['at least', 'at most'] });
+  expect(at(`${full}spread at most 1 mL\n point idle above `).words).toEqual(['full']);
+  expect(at(`${full}spread at most 1 mL\n on fail `).names).toContain('repair');
+
+  expect(at('test phasing at each cylinder within 60 cam ° ±0.5 ').words).toContain('per place in order');
+  expect(at('test phasing at each cylinder within 60 cam ° ±0.5 per place ').words).toEqual(['in order']);
+  expect(at('test phasing within 60 cam ° ±0.5 ').words).not.toContain('per place in order');
+
+  expect(at('test lift worked out as before "Before" ').words).toEqual(['less', 'plus']);
+  expect(at('test lift worked out as before less ')).toMatchObject({ names: [], words: [] });
+  expect(at('test lift worked out as before less later ').words).toContain('within');
+});
+
+test('what is written down in words has a form', () => {
+  const wordsOf = (text: string) => wordsAt(`procedure p for f at s {\n stage t {\nrecord trim "Trim code" ${text}`);
+  expect(wordsOf('')).toContain('as');
+  expect(wordsOf('as 6 ')).toEqual(['letters or digits', 'letters', 'digits']);
+  expect(wordsOf('as 6 letters ')).toContain('or digits');
+  expect(wordsOf('as 6 letters or ')).toEqual(['digits']);
+  expect(wordsOf('as "good", "worn" ')).toEqual(expect.arrayContaining(['or', 'note']));
+  expect(wordsOf('as "good" or "worn" note ')).toEqual([]);
+});
