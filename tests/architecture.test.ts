@@ -99,6 +99,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
     'analysis/cautions',
     'engineering',
     'i18n',
+    'judgment',
     'model',
     'quantities',
     'say',
@@ -108,6 +109,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   ],
   calculator: ['engineering', 'model', 'quantities', 'say', 'syntax'],
   recommendations: ['analysis', 'engineering', 'i18n', 'model', 'quantities', 'say'],
+  judgment: ['analysis', 'engineering', 'i18n', 'model', 'quantities', 'recommendations'],
   drafting: ['analysis', 'model', 'quantities'],
   // What all documents share: the sheet as plain data, for what it is printed, and what things are called.
   documents: ['i18n', 'model', 'quantities'],
@@ -126,12 +128,12 @@ const layers: Readonly<Record<string, readonly string[]>> = {
     'syntax/verbs',
   ],
   'documents/specs': ['documents', 'documents/figures', 'engineering', 'i18n', 'model', 'quantities'],
-  'documents/certificate': ['analysis', 'documents', 'engineering', 'i18n', 'model', 'quantities', 'recommendations'],
+  'documents/certificate': ['analysis', 'documents', 'i18n', 'judgment', 'model', 'quantities'],
   // HTML, Typst and text of a document: nothing in language/ takes them, the command and the server do.
   'documents/renderers': ['documents', 'documents/specs', 'i18n'],
   config: ['diagnostics', 'i18n', 'model', 'say', 'syntax'],
   db: ['analysis', 'config', 'diagnostics', 'model', 'say', 'semantics', 'syntax'],
-  archive: ['db', 'documents', 'documents/certificate', 'model', 'quantities'],
+  archive: ['db', 'documents', 'documents/certificate', 'judgment', 'model', 'quantities'],
   ide: [
     'analysis',
     'config',

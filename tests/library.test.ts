@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/db/workspace.ts';
 import { renderText } from '../language/documents/renderers/index.ts';
 import { buildSheet } from '../language/documents/traveler/index.ts';
-import { fullMessage } from '../language/model/diagnostic.ts';
+import { type Diagnostic, fullMessage } from '../language/model/diagnostic.ts';
 import { libraryFiles } from './library.ts';
 
 const checked = checkFiles(libraryFiles());
@@ -17,12 +17,19 @@ const sheetText = (name: string) => {
     .replaceAll(/[\u00a0\u202f]/gu, ' ');
 };
 
+const placeOf = ({ source, rule }: Diagnostic) => `${source.file}:${source.range.start.line + 1} ${rule}`;
+
+/** What the job that is in work has still to come. */
+const inWork = ['result-fails', 'spread-too-wide'].flatMap((rule) =>
+  [8, 12].map((line) => `procedures/jobs/job-2207.rebuild:${line} ${rule}`),
+);
+
 describe('the library', () => {
   it('checks clean', () => {
     expect(
-      checked.diagnostics.map(
-        (one) => `${one.source.file}:${one.source.range.start.line + 1} ${one.rule} ${fullMessage(one)}`,
-      ),
+      checked.diagnostics
+        .filter((one) => !inWork.includes(placeOf(one)))
+        .map((one) => `${placeOf(one)} ${fullMessage(one)}`),
     ).toEqual([]);
   });
 
@@ -71,6 +78,7 @@ describe('the flawed procedure', () => {
     const { diagnostics } = checkFiles(libraryFiles(true));
     const flawed = diagnostics.filter(({ source }) => source.file.includes('flawed'));
     expect(new Set(flawed.map(({ rule }) => rule)).size).toBeGreaterThanOrEqual(8);
-    expect(diagnostics.filter(({ source }) => !source.file.includes('flawed'))).toEqual([]);
+    const others = diagnostics.filter((one) => !flawed.includes(one) && !inWork.includes(placeOf(one)));
+    expect(others).toEqual([]);
   });
 });

@@ -9,6 +9,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { formatted } from '../language/ide/format/format.ts';
 import type { CheckReport } from '../server/cli/check-schema.ts';
 import { buildServer } from '../server/mcp/serve.ts';
+import { closedJob, writeClosedJobs } from './bench/workload/closed-jobs.ts';
 import { root } from './library.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'handtight-mcp-'));
@@ -146,6 +147,12 @@ describe('handtight mcp', () => {
     expect(history.text).toMatch(/^Job 2198, received /u);
     expect(history.text).toMatch(/ (in|out) \d/u);
     expect(await call(client, 'history', { serial: 'nobody' })).toMatchObject({ isError: true });
+    // Of a closed job its record answers, whatever became of its text.
+    writeClosedJobs(join(library, 'records'), 5001, 5001);
+    const [unit] = closedJob(5001, 1).answers.units;
+    const closed = await call(client, 'history', { serial: unit!.serial });
+    expect(closed.text).toContain('job 5001');
+    expect(closed.text).toMatch(/as left opening \d+ bar, pass/u);
   });
 
   it('lays a text out, and writes a file only on request', async () => {

@@ -151,15 +151,23 @@ const like = `procedure variant "Variant" for holder at bench like rebuild
   without repair spare
 }
 job 2207 "A set" of rebuild revision A at bench
-  customer "Customer"   received 2026-09-02
+  customer "Customer"   received 2026-09-02   order 2200
 {
+  intake {
+    complaint "Smokes"
+    approved by "Owner" on 2026-09-02
+  }
   unit 1 number A-250 serial S-1 {
     as found opening 231 bar on PG-400
-    renewed spring
+    waiting for spring since 2026-09-02
+    comeback "12" cause wear
+    core returned
+    renewed spring batch "L-7"
     shim in 1.20 mm
     torque nut 60 N·m with TW-80
     leak pass
     phase 120, 240 cam °   phase 120 cam ° at cylinder 2
+    concession leak by "Lead" on 2026-09-03 "agreed"
     done by "Lead" on 2026-09-03
   }
 }
@@ -196,6 +204,7 @@ const free: Readonly<Record<string, string>> = {
   'TestStep.name': 'declares the test; one that the family is proven by and that is not tested is gate-missing',
   'InRevision.revision': 'declares; that of a job is held against its procedure where that has one',
   'Unit.serial': "the customer's own",
+  'OrderOf.order': "a number of the shop's",
   'Hazard.about': 'words of the author, printed before his sentence; what is near a signal word is refused',
 };
 
@@ -250,7 +259,7 @@ function namesIn(source: string): Place[] {
           const isName =
             (property === 'name' && !['NameRef', 'IdRef', 'LabelRef'].includes(node.$type)) ||
             ['AssetAt.station', 'Master.station', 'WhenNew.part', 'OnlySteps.numbers', 'Hazard.about'].includes(own) ||
-            ['InRevision.revision', 'Unit.serial', 'Sequence.parameters'].includes(own);
+            ['InRevision.revision', 'Unit.serial', 'OrderOf.order', 'Sequence.parameters'].includes(own);
           return typeof one === 'string' && isName
             ? place(own, node, property, Array.isArray(value) ? index : undefined)
             : [];

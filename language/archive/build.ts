@@ -1,8 +1,8 @@
 import type { CertificateOptions } from '../documents/certificate/index.ts';
 import { buildCertificate } from '../documents/certificate/index.ts';
-import { judgeJob } from '../documents/certificate/judge.ts';
-import type { LimitVerdict, TestVerdict, TorqueVerdict } from '../documents/certificate/judged.ts';
-import type { DoneResult, Job, Result, ShimResult, Unit } from '../model/job.ts';
+import { judgeJob } from '../judgment/judge.ts';
+import type { LimitVerdict, TestVerdict, TorqueVerdict } from '../judgment/judged.ts';
+import type { DoneResult, FactResult, Job, Result, ShimResult, Unit } from '../model/job.ts';
 import { convert } from '../quantities/convert.ts';
 import { exactText } from '../quantities/decimal.ts';
 import { formatLimit } from '../quantities/index.ts';
@@ -30,7 +30,14 @@ export function buildRecord(job: Job, closing: Closing): UnsealedRecord {
     ({ asset, calibration }, index) =>
       all.findIndex((one) => one.asset === asset && one.calibration === calibration) === index,
   );
-  const held = judged.onHold.map((unit) => ({ ...unitHead(unit), remarks: [], renewed: [], results: [], done: [] }));
+  const held = judged.onHold.map((unit) => ({
+    ...unitHead(unit),
+    remarks: [],
+    renewed: [],
+    facts: [],
+    results: [],
+    done: [],
+  }));
   const certificate = buildCertificate(procedure, job, {
     paper,
     ...(language === undefined ? {} : { language }),
@@ -46,6 +53,8 @@ export function buildRecord(job: Job, closing: Closing): UnsealedRecord {
       title: job.title,
       customer: job.customer,
       received: job.received,
+      order: job.order,
+      intake: job.intake.map(factOf),
       closed: today,
       procedure: procedure.name,
       procedureTitle: procedure.title,
@@ -76,11 +85,12 @@ function unitHead({ place, numberText, serial, noSerial, onHold }: Unit) {
 }
 
 function unitAnswers(verdict: LimitVerdict) {
-  const { unit, found, outcomes, torques, shimsOut, shimsIn, remarks, renewed, done } = verdict;
+  const { unit, found, outcomes, torques, shimsOut, shimsIn, remarks, renewed, facts, done } = verdict;
   return {
     ...unitHead(unit),
     remarks: [...remarks],
-    renewed: [...renewed],
+    renewed: renewed.map(({ part, number = null, batch = null }) => ({ part, number, batch })),
+    facts: facts.map(factOf),
     results: [
       ...found.map((one) => tested(unit, one, 'as found')),
       ...shimsOut.map((one) => shim(unit, one, 'shim out')),
@@ -114,6 +124,12 @@ function tested(
     tool: reading?.tool ?? reading?.watched ?? (said?.form === 'verdict' ? said.watched : null),
     ...doneBy(unit, at),
     text: reading?.text ?? null,
+    tries: unit.results.filter(
+      (one) =>
+        (one.form === 'reading' || one.form === 'verdict') &&
+        one.name === name &&
+        one.asFound === (role === 'as found'),
+    ).length,
   };
 }
 
@@ -127,6 +143,7 @@ function torque(unit: Unit, { torque: one, held }: TorqueVerdict): RecordResult 
     tool: one.tool,
     ...doneBy(unit, one),
     text: null,
+    tries: 1,
   };
 }
 
@@ -142,6 +159,7 @@ function shim(unit: Unit, one: ShimResult, role: 'shim out' | 'shim in'): Record
     tool,
     ...doneBy(unit, one),
     text: null,
+    tries: 1,
   };
 }
 
@@ -163,8 +181,13 @@ function heldTo(limit: Limit | null, value: Quantity | null): Pick<RecordResult,
 
 /** Who had a result, and on which day: the next to sign behind it. */
 function doneBy({ results }: Unit, result: Result | null): { readonly by: string | null; readonly on: string | null } {
+  const own = result !== null && 'done' in result ? result.done : undefined;
   const done = results.filter((one): one is DoneResult => one.form === 'done');
   const at = result === null ? results.length : results.indexOf(result);
   const { by, on } = done.find((one) => results.indexOf(one) > at) ?? done.at(-1) ?? { by: null, on: null };
-  return { by, on };
+  return { by: own?.by ?? by, on: own?.on ?? on };
+}
+
+function factOf({ word, name, text, label, by, on }: FactResult) {
+  return { word, name, text, label, by, on };
 }

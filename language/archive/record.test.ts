@@ -8,6 +8,8 @@ const unsealed: UnsealedRecord = {
     title: 'Pair, "content":{ in a title',
     customer: null,
     received: '2026-10-01',
+    order: null,
+    intake: [],
     closed: '2026-10-20',
     procedure: 'rebuild',
     procedureTitle: 'Rebuild',
@@ -28,7 +30,8 @@ const unsealed: UnsealedRecord = {
         noSerial: null,
         onHold: null,
         remarks: [],
-        renewed: ['spring'],
+        renewed: [{ part: 'spring', number: null, batch: 'L-7' }],
+        facts: [{ word: 'comeback', name: null, text: '12', label: 'wear', by: null, on: null }],
         results: [
           {
             name: 'opening',
@@ -41,6 +44,7 @@ const unsealed: UnsealedRecord = {
             by: 'A. Hand',
             on: '2026-10-02',
             text: null,
+            tries: 1,
           },
         ],
         done: [{ by: 'A. Hand', on: '2026-10-02' }],

@@ -3,6 +3,7 @@ import canonicalize from 'canonicalize';
 import * as z from 'zod';
 import { hashOf } from '../db/issued/hash.ts';
 import type { Sheet } from '../documents/model.ts';
+import { factWords } from '../model/job.ts';
 
 /** How the names of such files end. */
 export const recordEnding = '.record.json';
@@ -24,6 +25,8 @@ const resultSchema = z.strictObject({
   /** ISO date. */
   on: z.string().nullable(),
   text: z.string().nullable(),
+  /** How often it was read or judged as left, this one included. */
+  tries: z.number().int().min(0),
 });
 
 const toolSchema = z.strictObject({
@@ -35,6 +38,16 @@ const toolSchema = z.strictObject({
   certificate: z.string().nullable(),
 });
 
+/** What was written down besides results. */
+const factSchema = z.strictObject({
+  word: z.enum(factWords),
+  name: z.string().nullable(),
+  text: z.string().nullable(),
+  label: z.string().nullable(),
+  by: z.string().nullable(),
+  on: z.string().nullable(),
+});
+
 const unitSchema = z.strictObject({
   place: z.string(),
   number: z.string(),
@@ -42,7 +55,9 @@ const unitSchema = z.strictObject({
   noSerial: z.string().nullable(),
   onHold: z.string().nullable(),
   remarks: z.array(z.string()),
-  renewed: z.array(z.string()),
+  /** With number and batch of the maker. */
+  renewed: z.array(z.strictObject({ part: z.string(), number: z.string().nullable(), batch: z.string().nullable() })),
+  facts: z.array(factSchema),
   results: z.array(resultSchema),
   done: z.array(z.strictObject({ by: z.string(), on: z.string().nullable() })),
 });
@@ -52,6 +67,8 @@ const answersSchema = z.strictObject({
   title: z.string(),
   customer: z.string().nullable(),
   received: z.string().nullable(),
+  order: z.string().nullable(),
+  intake: z.array(factSchema),
   closed: z.string(),
   procedure: z.string(),
   procedureTitle: z.string(),

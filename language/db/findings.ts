@@ -3,7 +3,7 @@ import { isSettings } from '../config/settings-name.ts';
 import { touches } from '../diagnostics/engine.ts';
 import { type Diagnostic, stated } from '../model/diagnostic.ts';
 import type { Procedure } from '../model/procedure.ts';
-import { uriOfId } from '../semantics/declaration-id.ts';
+import { kindOfId, uriOfId } from '../semantics/declaration-id.ts';
 import type { SyntaxProblem } from '../syntax/parse.ts';
 import type { FileFindings, ParsedFile } from './queries.ts';
 import type { Snapshot } from './snapshot.ts';
@@ -39,13 +39,19 @@ export class Findings {
 
   /** Those that count for a procedure. */
   on(id: string, procedure: Procedure): readonly Diagnostic[] {
-    const files = filesAround(this.snapshot, procedure).map((uri) => this.of(uri));
+    const uris = filesAround(this.snapshot, procedure);
+    const files = uris.map((uri) => this.of(uri));
+    // What a job in the same file gets wrong is no matter of the procedure.
+    const common = uris
+      .flatMap((uri) => this.snapshot.diagnostics(uri).common)
+      .filter(({ source }) => kindOfId(source.file) !== 'Job')
+      .map((one) => this.snapshot.located(one));
     const unread = [...files.flatMap(({ syntax }) => syntax), ...files.flatMap(({ unmade }) => unmade)];
     const touching = (diagnostics: readonly Diagnostic[]) =>
       diagnostics.filter((diagnostic) => touches(diagnostic, procedure));
     return this.stated([
       ...[...(this.settings?.problems ?? []), ...unread].filter((diagnostic) => standsIn(diagnostic, procedure)),
-      ...touching(files.flatMap(({ common }) => common)),
+      ...touching(common),
       ...files.flatMap(({ own }) => own.flatMap((one) => (one.id === id ? one.diagnostics : []))),
       ...touching(files.flatMap(({ idle }) => idle)),
     ]);

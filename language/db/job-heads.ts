@@ -1,5 +1,5 @@
 const jobHead =
-  /^job[ \t]+(?:"([^"]+)"|(\d+(?:\.\d+)?|\p{L}[\p{L}\d_]*(?:-[\p{L}\d_]+)*))(?=[ \t]*(?:$|["{]|\/\/|(?:of|at|revision|customer|received)\b))/u;
+  /^job[ \t]+(?:"([^"]+)"|(\d+(?:\.\d+)?|\p{L}[\p{L}\d_]*(?:-[\p{L}\d_]+)*))(?=[ \t]*(?:$|["{]|\/\/|(?:of|at|revision|customer|received|order)\b))/u;
 const otherHead = /^(?:shop|family|procedure|sequence)\b/u;
 
 /**

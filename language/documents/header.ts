@@ -1,3 +1,5 @@
+import { factText, factTitle } from '../i18n/fact-words.ts';
+import { capital } from '../model/titles.ts';
 import type { Fact, FactsBlock, SheetHeader } from './model.ts';
 import type { PrintContext } from './print-context.ts';
 import { buildQr } from './qr.ts';
@@ -69,6 +71,11 @@ export function factsOf(setting: PrintContext): FactsBlock {
       ...(wall ? [] : [{ label: label.order, text: job === null ? '' : named(job.name, job.title) }]),
       ...asked(label.customer, job?.customer),
       ...asked(label.received, job?.received),
+      ...said(label.partOf, job?.order ?? null),
+      ...(job?.intake ?? []).map((fact) => ({
+        label: capital(factTitle(words, fact)),
+        text: factText(words, fact, (name) => name),
+      })),
       { label: label.family, text: procedure.family.title },
       ...(numbers.length === 0 ? [] : [{ label: label.numbers, text: numbers.map(({ name }) => name).join(', ') }]),
       // The page head is no place for a link: readers for the blind pass it over.

@@ -73,6 +73,7 @@ export const de: Catalogue = {
     order: 'Auftrag',
     customer: 'Kunde',
     received: 'Eingang',
+    partOf: 'Teil des Auftrags',
     shop: 'Werkstatt',
     like: 'Wie',
   },
@@ -622,6 +623,8 @@ export const de: Catalogue = {
     oneUnit: 'Einheit {units}',
     severalUnits: 'Einheiten {units}',
     certified: '{units}: nach obiger Anweisung instand gesetzt, alle Prüfungen der Baureihe bestanden.',
+    certifiedWith:
+      '{units}: nach obiger Anweisung instand gesetzt; alle geforderten Prüfungen bestanden, außer wo eine Sonderfreigabe vermerkt ist.',
     units: {
       title: 'Einheiten',
       found: 'Bemerkungen, Anlieferung',
@@ -629,6 +632,42 @@ export const de: Catalogue = {
       done: 'Ausgeführt von',
       doneOn: '{by}, {on}',
       always: 'In jeder Einheit ersetzt: {parts}.',
+    },
+    facts: {
+      title: 'Vermerke',
+      where: 'Wo',
+      what: 'Was',
+      conceded: '{name}: {reading}, Grenze {limit}; freigegeben von {by}, {on}: {reason}',
+      words: {
+        brought: 'gebracht von',
+        'taken-in': 'angenommen von',
+        complaint: 'Beanstandung',
+        missing: 'fehlt',
+        photo: 'Foto',
+        promised: 'zugesagt für',
+        quote: 'Angebot',
+        approved: 'freigegeben von',
+        waiting: 'wartet auf',
+        'sent-out': 'außer Haus',
+        'booked-in': 'zurück',
+        exchange: 'Austauschteil',
+        core: 'Altteil',
+        comeback: 'Rückläufer aus Auftrag',
+        'shop-serial': 'eigene Seriennummer',
+        concession: 'Sonderfreigabe',
+        deviation: 'Abweichung',
+      },
+      labels: {
+        workmanship: 'Ausführung',
+        part: 'Teil',
+        wear: 'Verschleiß',
+        misuse: 'Fehlgebrauch',
+        'not-ours': 'nicht von uns',
+        'none-found': 'keine gefunden',
+        returned: 'zurückgegeben',
+        scrapped: 'verschrottet',
+        kept: 'einbehalten',
+      },
     },
     notCertified: { title: 'Nicht bescheinigt', reason: 'Gesperrt' },
     results: {
@@ -753,6 +792,10 @@ export const de: Catalogue = {
         '{tool} ist seit dem {since} außer Gebrauch und wurde am {on} benutzt. Mit einem anderen Prüfmittel noch einmal messen, oder das Datum berichtigen.',
       notYetCalibrated:
         '{tool} wurde am {calibrated} kalibriert und vorher, am {on}, benutzt: nichts zeigt, dass es da richtig war. Noch einmal messen, oder das Datum berichtigen.',
+      waiting:
+        '{part}: Die Einheit wartet seit {since} darauf, und kein neues Teil ist vermerkt. Schreiben Sie renewed und seinen Namen, oder legen Sie die Einheit zurück.',
+      sentOut:
+        'Am {on} außer Haus gegeben („{what}“), und die Rückkehr ist nicht vermerkt. Schreiben Sie booked-in on und das Datum, mit der Nummer des Belegs.',
       noDone: 'Wer es ausgeführt hat, ist nicht eingetragen. done by "…" on und das Datum schreiben.',
       noDate: 'Wann {by} es ausgeführt hat, ist nicht eingetragen. done by "…" on und das Datum schreiben.',
       unsigned:

@@ -76,6 +76,7 @@ export const en = {
     order: 'Work order',
     customer: 'Customer',
     received: 'Received',
+    partOf: 'Part of order',
     shop: 'Shop',
     like: 'Like',
   },
@@ -627,6 +628,8 @@ export const en = {
     oneUnit: 'unit {units}',
     severalUnits: 'units {units}',
     certified: '{units}: rebuilt to the procedure above; every required test passed.',
+    certifiedWith:
+      '{units}: rebuilt to the procedure above; every required test passed, except where a concession is listed.',
     units: {
       title: 'Units',
       found: 'Remarks, as found',
@@ -634,6 +637,42 @@ export const en = {
       done: 'Done by',
       doneOn: '{by}, {on}',
       always: 'Replaced in every unit: {parts}.',
+    },
+    facts: {
+      title: 'On record',
+      where: 'Where',
+      what: 'What',
+      conceded: '{name}: {reading}, limit {limit}; allowed by {by}, {on}: {reason}',
+      words: {
+        brought: 'brought by',
+        'taken-in': 'taken in by',
+        complaint: 'complaint',
+        missing: 'missing',
+        photo: 'photograph',
+        promised: 'promised for',
+        quote: 'quote',
+        approved: 'approved by',
+        waiting: 'waiting for',
+        'sent-out': 'sent out',
+        'booked-in': 'booked in',
+        exchange: 'exchange unit',
+        core: 'core',
+        comeback: 'comeback of job',
+        'shop-serial': 'our serial',
+        concession: 'concession',
+        deviation: 'deviation',
+      },
+      labels: {
+        workmanship: 'workmanship',
+        part: 'part',
+        wear: 'wear',
+        misuse: 'misuse',
+        'not-ours': 'not ours',
+        'none-found': 'none found',
+        returned: 'returned',
+        scrapped: 'scrapped',
+        kept: 'kept',
+      },
     },
     notCertified: { title: 'Not certified', reason: 'On hold' },
     results: {
@@ -755,6 +794,10 @@ export const en = {
         '{tool} is out of use since {since}, and was used on {on}. Read again with a tool that is in use, or correct the date.',
       notYetCalibrated:
         '{tool} was calibrated on {calibrated}, and was used on {on}, before that: nothing shows that it was right then. Read again, or correct the date.',
+      waiting:
+        '{part}: the unit has been waiting for it since {since}, and no new one is written down. Write renewed and its name, or put the unit on hold.',
+      sentOut:
+        'It was sent out on {on} (“{what}”), and its return is not written down. Write booked-in on and the date, with the number of the paper.',
       noDone: 'Nobody is named who did it. Write done by "…" on and the date.',
       noDate: 'The day on which {by} did it is not written down. Write done by "…" on and the date.',
       unsigned:

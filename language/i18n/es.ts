@@ -73,6 +73,7 @@ export const es: Catalogue = {
     order: 'Orden de trabajo',
     customer: 'Cliente',
     received: 'Recibido',
+    partOf: 'Parte del pedido',
     shop: 'Taller',
     like: 'Como',
   },
@@ -614,6 +615,8 @@ export const es: Catalogue = {
     oneUnit: 'unidad {units}',
     severalUnits: 'unidades {units}',
     certified: '{units}: trabajo hecho según el procedimiento indicado arriba, con todas las pruebas superadas.',
+    certifiedWith:
+      '{units}: reconstruidas según el procedimiento indicado; todas las pruebas exigidas superadas, salvo donde consta una concesión.',
     units: {
       title: 'Unidades',
       found: 'Observaciones, al recibir',
@@ -621,6 +624,42 @@ export const es: Catalogue = {
       done: 'Hecho por',
       doneOn: '{by}, {on}',
       always: 'Se cambia en cada unidad: {parts}.',
+    },
+    facts: {
+      title: 'Registrado',
+      where: 'Dónde',
+      what: 'Qué',
+      conceded: '{name}: {reading}, límite {limit}; autorizado por {by}, {on}: {reason}',
+      words: {
+        brought: 'traído por',
+        'taken-in': 'recibido por',
+        complaint: 'queja',
+        missing: 'falta',
+        photo: 'fotografía',
+        promised: 'prometido para',
+        quote: 'presupuesto',
+        approved: 'aprobado por',
+        waiting: 'en espera de',
+        'sent-out': 'enviado fuera',
+        'booked-in': 'recibido de vuelta',
+        exchange: 'unidad de cambio',
+        core: 'casco',
+        comeback: 'reclamación del trabajo',
+        'shop-serial': 'nuestro número de serie',
+        concession: 'concesión',
+        deviation: 'desviación',
+      },
+      labels: {
+        workmanship: 'mano de obra',
+        part: 'pieza',
+        wear: 'desgaste',
+        misuse: 'mal uso',
+        'not-ours': 'ajena al taller',
+        'none-found': 'no se halló ninguna',
+        returned: 'devuelto',
+        scrapped: 'desechado',
+        kept: 'conservado',
+      },
     },
     notCertified: { title: 'No certificadas', reason: 'Retenida' },
     results: {
@@ -740,6 +779,10 @@ export const es: Catalogue = {
         '{tool} está fuera de uso desde el {since}, y se usó el {on}. Lea de nuevo con un instrumento en uso, o corrija la fecha.',
       notYetCalibrated:
         '{tool} se calibró el {calibrated} y se usó antes, el {on}: nada muestra que entonces indicara bien. Lea de nuevo, o corrija la fecha.',
+      waiting:
+        '{part}: la unidad la espera desde {since}, y no consta ninguna nueva. Escriba renewed y su nombre, o deje la unidad en espera.',
+      sentOut:
+        'Se envió fuera el {on} («{what}»), y no consta su vuelta. Escriba booked-in on y la fecha, con el número del albarán.',
       noDone: 'No está anotado quién lo hizo. Escriba done by "…" on y la fecha.',
       noDate: 'No está anotado qué día lo hizo {by}. Escriba done by "…" on y la fecha.',
       unsigned:

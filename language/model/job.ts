@@ -10,6 +10,10 @@ export interface Job extends Named {
   readonly customer: string | null;
   /** ISO date. */
   readonly received: string | null;
+  /** Number of the order that it is a part of, with jobs by other procedures; null: the job is the order. */
+  readonly order: string | null;
+  /** What was written down when it came in. */
+  readonly intake: readonly FactResult[];
   readonly units: readonly Unit[];
 }
 
@@ -39,14 +43,20 @@ export type Result =
   | TorqueResult
   | RenewedResult
   | RemarkResult
-  | DoneResult;
+  | DoneResult
+  | FactResult;
 
 interface At {
   readonly source: Source;
 }
 
+interface Read extends At {
+  /** `opening 254 bar on PG-400 by "A. B." on 2026-10-05`: where it is not the next `done by` that says so. */
+  readonly done?: { readonly by: string | null; readonly on: string | null };
+}
+
 /** `opening 253 bar on PG-400`, `as found opening 214 bar`. */
-export interface ReadingResult extends At {
+export interface ReadingResult extends Read {
   readonly form: 'reading';
   /** A test, a reading or a spec of the procedure. */
   readonly name: string;
@@ -60,7 +70,7 @@ export interface ReadingResult extends At {
 }
 
 /** `seat-leak pass`. */
-export interface VerdictResult extends At {
+export interface VerdictResult extends Read {
   readonly form: 'verdict';
   readonly name: string;
   /** `as found seat-leak fail`: it passes nothing. */
@@ -79,7 +89,7 @@ export interface WordsResult extends At {
 }
 
 /** `shim out 1.30 mm`, `shim in 1.45 mm`: what lay in it, and what was fitted. */
-export interface ShimResult extends At {
+export interface ShimResult extends Read {
   readonly form: 'shim';
   readonly part: string;
   readonly fitted: boolean;
@@ -89,7 +99,7 @@ export interface ShimResult extends At {
 }
 
 /** `torque nut 60 N·m with TW-80`. */
-export interface TorqueResult extends At {
+export interface TorqueResult extends Read {
   readonly form: 'torque';
   readonly part: string;
   readonly value: Quantity;
@@ -100,7 +110,46 @@ export interface TorqueResult extends At {
 export interface RenewedResult extends At {
   readonly form: 'renewed';
   readonly part: string;
+  /** `renewed spring number "2 417" batch "L-7"`: the maker's own. */
+  readonly number?: string;
+  readonly batch?: string;
 }
+
+/** What is written down and is no result: by its word, and what that takes. */
+export interface FactResult extends At {
+  readonly form: 'fact';
+  readonly word: FactWord;
+  /** A part, a test, or what was done with a core. */
+  readonly name: string | null;
+  readonly text: string | null;
+  /** A serial, the number of a paper, a hash, a cause. */
+  readonly label: string | null;
+  readonly by: string | null;
+  /** ISO date. */
+  readonly on: string | null;
+}
+
+export const factWords = [
+  'brought',
+  'taken-in',
+  'complaint',
+  'missing',
+  'photo',
+  'promised',
+  'quote',
+  'approved',
+  'waiting',
+  'sent-out',
+  'booked-in',
+  'exchange',
+  'core',
+  'comeback',
+  'shop-serial',
+  'concession',
+  'deviation',
+] as const;
+
+export type FactWord = (typeof factWords)[number];
 
 /** `as found "light rust"`. */
 export interface RemarkResult extends At {

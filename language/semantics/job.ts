@@ -1,5 +1,5 @@
 import type { AstNode } from 'langium';
-import type { Job, Unit } from '../model/job.ts';
+import type { FactResult, Job, Unit } from '../model/job.ts';
 import { type Said, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
@@ -67,7 +67,7 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
       procedure.revision,
     );
   }
-  for (const item of node.items) if (item.$type === 'Unread') unreadLine(context, item, ['unit']);
+  for (const item of node.items) if (item.$type === 'Unread') unreadLine(context, item, ['unit', 'intake']);
   const units = node.items.flatMap((item) => (item.$type === 'Unit' ? [unitOf(context, item, procedure)] : []));
   context.unique(
     units.map((unit) => ({ name: unit.place, source: unit.source })),
@@ -75,6 +75,7 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
   );
   const customer = head<ast.Customer>('Customer');
   const received = head<ast.Received>('Received');
+  const order = head<ast.OrderOf>('OrderOf');
   const came = received?.date === undefined ? null : lowerDate(context, received, 'date', received.date);
   sameSerials(context, units);
   if (came !== null) doneEarlier(context, units, came);
@@ -89,8 +90,35 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
         ? null
         : said(context, customer, customer.text, say`Write whose it is: customer "…".`),
     received: came,
+    order: order?.order === undefined ? null : unquoted(order.order),
+    intake: intakeOf(context, node, procedure),
     units,
   };
+}
+
+/** What was written down when it came in: facts alone. */
+function intakeOf(context: Context, node: ast.Job, procedure: Signature): FactResult[] {
+  const lines = node.items.flatMap((item) => (item.$type === 'Intake' ? item.lines : []));
+  const { results, notes } = lowerResults(
+    context,
+    lines.flatMap((line) => (line.$type === 'UnitResults' ? line.results : [])),
+    procedure,
+  );
+  for (const result of results)
+    if (result.form !== 'fact')
+      context.syntax(
+        'result-unreadable',
+        say`This belongs to a unit: the intake is for what holds for the whole job. Write it under its unit.`,
+        result.source,
+      );
+  const [first] = lines;
+  if (notes.length > 0 && first !== undefined)
+    context.syntax(
+      'result-unreadable',
+      say`A note belongs to a unit. Write it there, or as complaint "…".`,
+      context.source(first),
+    );
+  return results.filter((one) => one.form === 'fact');
 }
 
 function unitOf(context: Context, node: ast.Unit, procedure: Signature): Unit {
@@ -115,7 +143,10 @@ function unitOf(context: Context, node: ast.Unit, procedure: Signature): Unit {
       say`Units are counted 1, 2, 3 …, and ${place} is not such a number: the sheet and the certificate name a unit by it. Write its place in the set.`,
       context.source(node, 'place'),
     );
-  const written = node.lines.flatMap((line) => (line.$type === 'UnitResults' ? line.results : []));
+  const written = [
+    ...node.results,
+    ...node.lines.flatMap((line) => (line.$type === 'UnitResults' ? line.results : [])),
+  ];
   const { notes, results } = lowerResults(context, written, procedure);
   return {
     place: node.place,

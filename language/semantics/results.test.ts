@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../db/workspace.ts';
 import { fullMessage } from '../model/diagnostic.ts';
+import { isProblemCode } from '../syntax/problem-code.ts';
 
 /** A job of one unit with such lines, of the sound procedure or of one with some texts changed. */
 function unit(lines: string, change: Parameters<typeof procedureWith>[0] = {}) {
@@ -13,7 +14,10 @@ function unit(lines: string, change: Parameters<typeof procedureWith>[0] = {}) {
     results: plain,
     note,
     onHold,
-    messages: diagnostics.map((one) => fullMessage(one).replaceAll('\u00a0', ' ')),
+    // What is judged of them is another matter.
+    messages: diagnostics
+      .filter(({ rule }) => isProblemCode(rule) || rule === 'unknown-name')
+      .map((one) => fullMessage(one).replaceAll('\u00a0', ' ')),
   };
 }
 

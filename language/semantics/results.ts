@@ -1,7 +1,7 @@
-import type { ReadingResult, Result } from '../model/job.ts';
+import { type FactWord, factWords, type ReadingResult, type Result } from '../model/job.ts';
 import type { Wording } from '../model/plan.ts';
 import { readingAt, readingId } from '../model/reading-id.ts';
-import type { NameUse } from '../model/source.ts';
+import type { NameUse, Source } from '../model/source.ts';
 import { formatQuantity, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import { kindAdmits } from '../quantities/kinds.ts';
 import type { Kind, Quantity, UnitName } from '../quantities/types.ts';
@@ -11,6 +11,7 @@ import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
 import type { ProblemCode } from '../syntax/problem-code.ts';
 import type { Context } from './context.ts';
+import { factForms } from './fact-forms.ts';
 import { lowerCount, lowerNumber, lowerQuantity } from './limits.ts';
 import { addressIn, planFor } from './result-places.ts';
 import { lowerDate } from './shop.ts';
@@ -27,11 +28,12 @@ export function lowerResults(context: Context, nodes: readonly ast.Result[], pro
   const written: Written = { results: [], notes: [] };
   const reader = new ResultReader(context, procedure, written);
   for (const node of nodes) reader.read(node);
+  reader.check();
   return written;
 }
 
 /** Words that make a result of a name. */
-const resultWords = ['as', 'found', 'renewed', 'torque', 'done', 'note', 'pass', 'fail', 'out'];
+const resultWords = ['as', 'found', 'renewed', 'batch', 'torque', 'done', 'note', 'pass', 'fail', 'out'];
 
 /** Where something was read: `at cylinder 3`, `at turbine`. */
 interface Where {
@@ -54,6 +56,8 @@ interface Facts {
   by: string | null;
   on: string | null;
   text: string | null;
+  /** `for spring`. */
+  part: ast.NameRef | null;
 }
 
 const noFacts: Facts = {
@@ -66,6 +70,7 @@ const noFacts: Facts = {
   by: null,
   on: null,
   text: null,
+  part: null,
 };
 
 class ResultReader {
@@ -84,6 +89,7 @@ class ResultReader {
   /** `seat-leak pass chatter pass back-leak 9 s` is one node: what follows the last name belongs to that. */
   read(node: ast.Result) {
     const names = [...node.names];
+    if (this.goesOn(node, names) || this.fact(node, names)) return;
     let asFound = false;
     while (names.length > 0) {
       if (names[0]!.name === 'as' && names[1]?.name === 'found') {
@@ -93,8 +99,7 @@ class ResultReader {
       }
       if (names[0]!.name === 'renewed' && names.length > 1) {
         names.shift();
-        this.renewed(names, node);
-        if (names.length === 0 && node.facts.length === 0) return;
+        if (this.renewed(names, node) || (names.length === 0 && node.facts.length === 0)) return;
         continue;
       }
       const at = names.findIndex(({ name }) => name === 'pass' || name === 'fail');
@@ -107,6 +112,124 @@ class ResultReader {
     this.last(node, names, asFound);
   }
 
+  /** `since 2026-11-03`, `paper "LS-881"`, `batch "L-7"`: goes on with what is before it. */
+  private goesOn(node: ast.Result, names: readonly ast.NameRef[]): boolean {
+    const last = this.written.results.at(-1);
+    const [word, value, ...more] = names;
+    if (last === undefined || word === undefined) return false;
+    if (last.form === 'renewed' && (word.name === 'number' || word.name === 'batch') && names.length === 1) {
+      const { text } = this.factsOf(node);
+      if (text === null) this.refuse(node, say`Write what its maker calls it in quotes: ${word.name} "L-7".`);
+      else this.with({ ...last, [word.name]: text });
+      this.only(node, ['text']);
+      return true;
+    }
+    if (last.form !== 'fact') return false;
+    const { goesOn, labels, example } = factForms[last.word];
+    if (goesOn?.word !== word.name || more.length > 0) return false;
+    const facts = this.factsOf(node);
+    this.only(node, goesOn.brings === 'on' ? ['on', 'text'] : ['text']);
+    const label = labels === undefined ? facts.text : (value?.name ?? null);
+    if (labels !== undefined && value !== undefined)
+      this.context.find(value.name, 'cause', namesOf(labels, this.context.source(value)), this.context.source(value));
+    const brought = goesOn.brings === 'on' ? facts.on : label;
+    if (brought === null) this.refuse(node, say`Write all of it: ${example}.`);
+    this.with(goesOn.brings === 'on' ? { ...last, on: facts.on } : { ...last, label });
+    return true;
+  }
+
+  private with(result: Result) {
+    this.written.results[this.written.results.length - 1] = result;
+  }
+
+  /** A line that is no result; false: it is one. */
+  private fact(node: ast.Result, names: readonly ast.NameRef[]): boolean {
+    const [first, second, ...more] = names;
+    const word = factWords.find((one) => one === first?.name);
+    const isName = [...this.readable, ...this.procedure.family.parts].some(({ name }) => name === first?.name);
+    if (word === undefined) return false;
+    const { needs, may, names: of, goesOn, example } = factForms[word];
+    // A test or a part may be called so.
+    if (isName && !(Array.isArray(of) && of.includes(second?.name ?? ''))) return false;
+    const facts = this.factsOf(node);
+    const takes = [...needs, ...may];
+    const named = facts.part ?? (of === undefined ? undefined : second);
+    if (of === 'readable' && second !== undefined && planFor(this.procedure, second.name) !== null)
+      return this.conceded(node, word, names.slice(1), facts);
+    const name = named === undefined || of === undefined ? null : this.nameOf(named, of);
+    const tied = goesOn !== undefined && second?.name === goesOn.word ? second : undefined;
+    const stray = [second, ...more].find((one) => one !== undefined && one !== named && one !== tied);
+    if (stray !== undefined) {
+      this.refuse(stray, say`“${stray.name}” has no meaning after ${word}. Write ${example}.`);
+      return true;
+    }
+    this.only(node, [
+      ...(['text', 'by', 'on'] as const).filter((key) => takes.includes(key) || tied !== undefined),
+      ...(of === 'parts' ? (['part'] as const) : []),
+    ]);
+    const label = tied === undefined ? null : facts.text;
+    const text = tied === undefined ? facts.text : null;
+    this.written.results.push({
+      form: 'fact',
+      word,
+      name,
+      text,
+      label,
+      by: facts.by,
+      on: facts.on,
+      source: this.context.source(node),
+    });
+    return true;
+  }
+
+  /** `concession delivery full at cylinder 3 by "…" on …`: of a test with points and places, one reading. */
+  private conceded(node: ast.Result, word: FactWord, names: readonly ast.NameRef[], facts: Facts): true {
+    const { text, by, on } = facts;
+    this.only(node, ['text', 'by', 'on', 'place']);
+    const test = this.find(names[0]!, 'test', this.readable)!;
+    const where = addressIn(this.procedure, test, wordsOf(names, facts), facts.place?.number ?? null);
+    if ('wrong' in where) this.refuse(where.at ?? node, where.wrong);
+    else if (where.readings.length > 1)
+      this.refuse(
+        node,
+        say`A concession is for one reading, and ${test} is read at each ${where.places}: write at which behind it.`,
+      );
+    else
+      for (const at of where.readings)
+        this.written.results.push({
+          form: 'fact',
+          word,
+          name: readingId(at),
+          text,
+          label: null,
+          by,
+          on,
+          source: this.context.source(node),
+        });
+    return true;
+  }
+
+  private nameOf(node: ast.NameRef, of: readonly string[] | 'parts' | 'readable'): string | null {
+    if (of === 'parts') return this.find(node, 'part', this.procedure.family.parts);
+    if (of === 'readable') return this.find(node, 'test', [...this.readable, ...this.procedure.family.parts]);
+    const source = this.context.source(node);
+    return this.context.find(node.name, 'word', namesOf(of, source), source)?.name ?? null;
+  }
+
+  /** What a fact has to say, once its line has been read. */
+  check() {
+    for (const result of this.written.results) {
+      if (result.form !== 'fact') continue;
+      const { needs, example } = factForms[result.word];
+      if (needs.some((key) => result[key] === null || result[key]?.trim() === ''))
+        this.context.syntax(
+          'result-unreadable',
+          say`Something is missing of ${result.word}. Write ${example}.`,
+          result.source,
+        );
+    }
+  }
+
   /** What follows the last name of a line belongs to that. */
   private verdict(names: readonly ast.NameRef[], passed: boolean, asFound: boolean, behind: ast.Result | null) {
     const parts = this.procedure.family.parts;
@@ -114,7 +237,7 @@ class ResultReader {
     const name = this.find(node!, 'test', [...this.readable, ...parts]);
     const source = this.context.source(node!);
     const facts = behind === null ? noFacts : this.factsOf(behind);
-    if (behind !== null) this.only(behind, ['tool', 'gauge', 'text', 'place']);
+    if (behind !== null) this.only(behind, ['tool', 'gauge', 'text', 'place', 'by', 'on']);
     const watched = facts.gauge ?? facts.tool;
     if (name === null) return;
     const where = addressIn(this.procedure, name, wordsOf(names, facts), facts.place?.number ?? null, true);
@@ -128,6 +251,7 @@ class ResultReader {
         watched,
         text: facts.text,
         source,
+        ...doneOf(facts),
       });
   }
 
@@ -137,21 +261,35 @@ class ResultReader {
     return plan === null ? 0 : Number(plan.points.length > 0) + 2 * Number(plan.places !== null);
   }
 
-  /** Takes the parts that come next off the names. The first is one, whatever else may have its name. */
-  private renewed(names: ast.NameRef[], node: ast.Result) {
+  /**
+   * Takes the parts that come next off the names. The first is one, whatever else may have its name. True: nothing of the
+   * line is left.
+   */
+  private renewed(names: ast.NameRef[], node: ast.Result): boolean {
     const { parts } = this.procedure.family;
     const isPart = ({ name }: ast.NameRef) => parts.some((part) => part.name === name);
     const after = names.findIndex((name, index) => index > 0 && !isPart(name));
+    if (
+      after !== -1 &&
+      (names[after]!.name === 'number' || names[after]!.name === 'batch') &&
+      after === names.length - 1
+    ) {
+      for (const name of names.splice(0, after)) this.renew(name, parts);
+      return this.goesOn(node, names.splice(0));
+    }
     const told =
       after === -1
         ? node.facts.some(({ $type }) => $type === 'ResultValue' || $type === 'ResultIn')
         : /^(?:out|pass|fail)$/u.test(names[after]!.name);
     // The last of them begins a result of its own: `renewed spring  shim out 1.30 mm`.
     const count = (after === -1 ? names.length : after) - (told ? 1 : 0);
-    for (const name of names.splice(0, Math.max(1, count))) {
-      const part = this.find(name, 'part', parts);
-      if (part !== null) this.written.results.push({ form: 'renewed', part, source: this.context.source(name) });
-    }
+    for (const name of names.splice(0, Math.max(1, count))) this.renew(name, parts);
+    return false;
+  }
+
+  private renew(name: ast.NameRef, parts: readonly NameUse[]) {
+    const part = this.find(name, 'part', parts);
+    if (part !== null) this.written.results.push({ form: 'renewed', part, source: this.context.source(name) });
   }
 
   /** The names that are left, with what follows them. */
@@ -191,9 +329,16 @@ class ResultReader {
           say`Nothing is tightened at ${part}: it is not a joint of the family, and no step torques it. Name the part that is turned.`,
           'wrong-use-of-name',
         );
-      this.only(node, ['value', facts.tool === null ? 'gauge' : 'tool']);
+      this.only(node, ['value', facts.tool === null ? 'gauge' : 'tool', 'by', 'on']);
       if (part !== null && this.isOf(value, only('torque'), node))
-        written.results.push({ form: 'torque', part, value, tool: facts.tool ?? facts.gauge, source });
+        written.results.push({
+          form: 'torque',
+          part,
+          value,
+          tool: facts.tool ?? facts.gauge,
+          source,
+          ...doneOf(facts),
+        });
       return;
     }
     if (fitted !== null || (second?.name === 'out' && more.length === 0)) {
@@ -202,7 +347,7 @@ class ResultReader {
       const part = this.find(first, 'part', procedure.family.parts);
       const size = fitted ?? value;
       if (size === null) return this.refuse(node, say`Write the size: shim out 1.30 mm.`);
-      this.only(node, [fitted === null ? 'value' : 'fitted', facts.tool === null ? 'gauge' : 'tool']);
+      this.only(node, [fitted === null ? 'value' : 'fitted', facts.tool === null ? 'gauge' : 'tool', 'by', 'on']);
       if (part !== null && this.isOf(size, only('length'), node))
         written.results.push({
           form: 'shim',
@@ -211,6 +356,7 @@ class ResultReader {
           size,
           tool: facts.tool ?? facts.gauge,
           source,
+          ...doneOf(facts),
         });
       return;
     }
@@ -222,7 +368,7 @@ class ResultReader {
     const name = this.find(first, 'test', this.readable);
     const values = facts.series ?? (value === null ? null : [value]);
     if (values === null) return this.refuse(node, say`Write what was read, or pass or fail.`);
-    this.only(node, [facts.series === null ? 'value' : 'series', 'tool', 'gauge', 'text', 'place']);
+    this.only(node, [facts.series === null ? 'value' : 'series', 'tool', 'gauge', 'text', 'place', 'by', 'on']);
     if (name === null) return;
     const where = addressIn(procedure, name, wordsOf(names, facts), facts.place?.number ?? null);
     if ('wrong' in where) return this.refuse(where.at ?? node, where.wrong);
@@ -248,6 +394,7 @@ class ResultReader {
         ...this.readOn(facts, read),
         text,
         source,
+        ...doneOf(facts),
       });
     }
   }
@@ -278,9 +425,11 @@ class ResultReader {
   /** Whether a word that makes a result is misspelled: reported, where no test or part is called so. */
   private isSlip(names: readonly ast.NameRef[]): boolean {
     const known = new Set([...this.readable, ...this.procedure.family.parts].map(({ name }) => name));
-    for (const node of names) {
+    for (const [index, node] of names.entries()) {
+      // With such a word a line begins.
+      const facts = index === 0 ? factWords : [];
       // What is nearer to a name is a slip in that, which has its own report.
-      const [word] = known.has(node.name) ? [] : nearest(node.name, [...resultWords, ...known]);
+      const [word] = known.has(node.name) ? [] : nearest(node.name, [...resultWords, ...facts, ...known]);
       if (word === undefined || word === node.name || known.has(word)) continue;
       this.refuse(node, say`“${node.name}” is not a result here. Did you mean ${word}?`);
       return true;
@@ -316,6 +465,12 @@ class ResultReader {
           break;
         case 'ResultText':
           facts.text ??= fact.text;
+          break;
+        case 'ResultFor':
+          facts.part ??= fact.part;
+          break;
+        case 'ResultDate':
+          facts.on ??= lowerDate(this.context, fact, 'date', fact.date);
           break;
       }
     }
@@ -391,6 +546,15 @@ class ResultReader {
   }
 }
 
+/** Who had a result, and when, where its line says so. */
+function doneOf({ by, on }: Facts) {
+  return by === null && on === null ? {} : { done: { by, on } };
+}
+
+function namesOf(names: readonly string[], source: Source): NameUse[] {
+  return names.map((name) => ({ name, source }));
+}
+
 /** The words that say where: those behind the name of the test, and the place behind its figure. */
 function wordsOf(names: readonly ast.NameRef[], { place }: Facts): ast.NameRef[] {
   return [...names.slice(1), ...(place === null ? [] : [place.place])];
@@ -414,6 +578,10 @@ function keyOf(fact: ast.ResultFact): keyof Facts | null {
       return 'by';
     case 'ResultText':
       return 'text';
+    case 'ResultFor':
+      return 'part';
+    case 'ResultDate':
+      return 'on';
   }
 }
 

@@ -388,6 +388,7 @@ export function lowerDate(
     | ast.AssetOutOfUse
     | ast.ApprovedBy
     | ast.Received
+    | ast.ResultDate
     | ast.ResultOn,
   property: string,
   text: string,

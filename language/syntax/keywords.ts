@@ -32,6 +32,7 @@ export const itemHeads = [
   'after',
   'before',
   'without',
+  'intake',
 ];
 
 /** What has a name of its own, by what it is in. */
@@ -54,7 +55,11 @@ export const blockHeads = [
   'after',
   'before',
   'only',
+  'intake',
 ];
+
+/** Heads whose block holds what is written down: any word may be the name of a test. */
+export const writtenBlocks = ['unit', 'intake'];
 
 /** Heads whose block holds steps. */
 export const stepBlocks = ['stage', 'repair', 'sequence', 'instead', 'after', 'before', 'only'];
@@ -138,6 +143,7 @@ export const continuing = [
   'approved',
   'like',
   'received',
+  'order',
   'customer',
   'serial',
   'wear',

@@ -10,6 +10,7 @@ import {
   reserved,
   stepBlocks,
   stepWords,
+  writtenBlocks,
 } from './keywords.ts';
 import { nearest } from './nearest.ts';
 import type { ProblemCode } from './problem-code.ts';
@@ -55,7 +56,7 @@ function joinRows(lines: readonly Line[]): Row[] {
       start = index;
     }
     const [head, last] = [keyword(read[start]!.tokens[0]), keyword(tokens.at(-1))];
-    if (last === '{') inUnit = head === 'unit';
+    if (last === '{') inUnit = head !== null && writtenBlocks.includes(head);
     else if (head === '}') inUnit = false;
   });
   if (read.length > 0) rows.push(Row.of(read, start, read.length));

@@ -102,7 +102,19 @@ function setAside(error: ParserError, statements: readonly Statement[], damage: 
 /** Where a head goes on behind what could not be read: `procedure p Title words for valve at bench {`. */
 function resumeIn(statement: readonly Token[], keep: number): number {
   const isHead = ['procedure', 'job', 'stage', 'repair'].includes(statement[0]!.image);
-  const goesOn = ['for', 'at', 'like', 'of', 'revision', 'language', 'written', 'approved', 'customer', 'received'];
+  const goesOn = [
+    'for',
+    'at',
+    'like',
+    'of',
+    'revision',
+    'language',
+    'written',
+    'approved',
+    'customer',
+    'received',
+    'order',
+  ];
   return isHead ? statement.findIndex((token, index) => index > keep && goesOn.includes(keyword(token) ?? '')) : -1;
 }
 

@@ -1,4 +1,4 @@
-import { callable, itemHeads, reserved, stepBlocks, stepWords } from './keywords.ts';
+import { callable, itemHeads, reserved, stepBlocks, stepWords, writtenBlocks } from './keywords.ts';
 import { Statement } from './statement.ts';
 import { keyword, madeToken, Token, typeOf } from './token.ts';
 
@@ -67,7 +67,7 @@ function repaired(statement: readonly Token[], brace: number, { keep, resume }: 
  */
 function unknownWord(statement: Statement, block: string | undefined): readonly Token[] {
   const { tokens, brace } = statement;
-  if (brace >= 0 || block === 'number' || block === 'unit') return tokens;
+  if (brace >= 0 || block === 'number' || (block !== undefined && writtenBlocks.includes(block))) return tokens;
   const isStep = block !== undefined && stepBlocks.includes(block);
   const at = isStep ? statement.startOfUnread : keyword(tokens[0]) === null ? 0 : -1;
   return at < 0 ? tokens : [...tokens.slice(0, at), unread(tokens.slice(at, -1)), tokens.at(-1)!];

@@ -4,7 +4,7 @@
  */
 
 import { spawnSync } from 'node:child_process';
-import { existsSync, readdirSync } from 'node:fs';
+import { existsSync, readdirSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import pc from 'picocolors';
 
@@ -31,7 +31,18 @@ say('3. The certificate of the job that is done is printed for the customer');
 // Made out on a day of its own, so that it is the same whatever the clock of the machine says.
 run(['certificate', '2198', '--today', '2026-10-20', '--format', 'pdf,html', '--to', to, '--workspace', library], 0);
 
-say('4. A procedure with mistakes in it is checked (they are meant: this is what the checker says)');
+say('4. The job is closed, its record is verified, and the ledger is asked about a unit of it');
+// In a folder of its own: what is issued and closed belongs to a shop, not to the library.
+const shop = join(to, 'shop');
+const records = join(shop, 'records');
+rmSync(shop, { recursive: true, force: true });
+run(['new', 'samples', shop], 0);
+run(['issue', 'rebuild-one-spring', '--today', '2026-10-06', '--workspace', shop], 0);
+run(['close', '2198', '--today', '2026-10-20', '--workspace', shop, '--to', records], 0);
+run(['verify', records], 0);
+run(['history', '2198', '--records', records], 0);
+
+say('5. A procedure with mistakes in it is checked (they are meant: this is what the checker says)');
 run(['check', flawed, '--workspace', join(library, 'shop.rebuild')], 1);
 
 say('Done');

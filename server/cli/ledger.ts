@@ -9,7 +9,16 @@ import type { Difference, UnitName } from '../../language/quantities/types.ts';
 import { nearest } from '../../language/syntax/nearest.ts';
 import { listName } from '../host/files/records.ts';
 import { type Ledger, openLedger } from '../host/ledger/ledger.ts';
-import { type AffectedBy, affected, closedJobs, history, namesIn, type Visit } from '../host/ledger/questions.ts';
+import {
+  type AffectedBy,
+  affected,
+  closedJobs,
+  history,
+  type Learned,
+  learned,
+  namesIn,
+  type Visit,
+} from '../host/ledger/questions.ts';
 import type { Row } from '../host/ledger/sqlite.ts';
 import { findingsOn } from './bearing.ts';
 import type { RowFormat } from './row-formats.ts';
@@ -79,6 +88,8 @@ const historyColumns: readonly Column<Row>[] = [
   ...[
     'remarks',
     'renewed',
+    'batches',
+    'facts',
     'role',
     'name',
     'value',
@@ -93,7 +104,8 @@ const historyColumns: readonly Column<Row>[] = [
   ...['note', 'record'],
 ].map(key);
 
-function visitText({ unit, results }: Visit): string {
+/** A visit as text, a line for each thing. */
+export function visitText({ unit, results }: Visit): string {
   const facts = [
     ['customer', unit.customer],
     ['received', unit.received],
@@ -101,6 +113,8 @@ function visitText({ unit, results }: Visit): string {
     ['on hold', unit.on_hold],
     ['as found', unit.remarks],
     ['renewed', unit.renewed],
+    ['batches', unit.batches],
+    ['on record', unit.facts],
     ['done by', unit.done],
     ['certificate', `${unit.record}, issue ${unit.issue}`],
   ].filter(([, value]) => value !== null && value !== '');
@@ -122,10 +136,10 @@ function resultText(one: Row): string {
 
 /** Lists what was judged with a tool, by somebody, or by a procedure. Exit code: 0, also where nothing was. */
 export async function affectedCommand({ within, ...options }: AffectedOptions): Promise<number> {
-  const { tool, by, procedure, revision, from, to, format, records } = options;
-  if (tool === undefined && by === undefined && procedure === undefined)
+  const { tool, by, batch, procedure, revision, from, to, format, records } = options;
+  if (tool === undefined && by === undefined && batch === undefined && procedure === undefined)
     throw new UsageError(
-      'Say what is in question: --tool PG-400, --by "…" or --procedure NAME, and the days with --from and --to.',
+      'Say what is in question: --tool PG-400, --batch L-7, --by "…" or --procedure NAME, and the days with --from and --to.',
     );
   if (revision !== undefined && procedure === undefined)
     throw new UsageError('A revision is one of a procedure: give --procedure NAME too.');
@@ -134,8 +148,8 @@ export async function affectedCommand({ within, ...options }: AffectedOptions): 
   const least = within === undefined ? null : difference(within);
   const ledger = await asked(records);
   try {
-    const all = affected(ledger, { tool, by, procedure, revision, from, to });
-    if (all.length === 0) unknown(ledger, { tool, by, procedure });
+    const all = affected(ledger, { tool, by, batch, procedure, revision, from, to });
+    if (all.length === 0) unknown(ledger, { tool, by, batch, procedure });
     const rows = least === null ? all : all.filter((row) => isWithin(row, least));
     if (format !== 'text' || rows.length > 0) sayRows(rows, affectedColumns, format);
     if (format === 'text') say(`${summary(rows)}\n`);
@@ -201,16 +215,70 @@ function isWithin({ margin, value, value_unit: unit }: Row, least: Difference): 
 }
 
 /** Nothing was found of a name that is nowhere: it may be misspelled. */
-function unknown(ledger: Ledger, names: Pick<AffectedBy, 'tool' | 'by' | 'procedure'>) {
-  for (const what of ['tool', 'by', 'procedure'] as const) {
+function unknown(ledger: Ledger, names: Pick<AffectedBy, 'tool' | 'by' | 'batch' | 'procedure'>) {
+  for (const what of ['tool', 'by', 'batch', 'procedure'] as const) {
     const name = names[what];
     if (name === undefined) continue;
-    const all = namesIn(ledger, what);
+    const all = namesIn(ledger, what).flatMap((one) => (what === 'batch' ? one.split(', ') : one));
     if (all.includes(name)) continue;
     const near = nearest(name, all);
     note(`No closed job has --${what} ${name}.${near.length > 0 ? ` Did you mean ${near.join(' or ')}?` : ''}`);
   }
 }
+
+export interface LearnOptions extends AskOptions {
+  readonly procedure?: string;
+  readonly from?: string;
+  readonly to?: string;
+}
+
+/** Shows month by month how many units passed at once, how they came in, and what came back. Exit code 0. */
+export async function learnCommand({ format, records, ...of }: LearnOptions): Promise<number> {
+  const ledger = await asked(records);
+  try {
+    const rows = learned(ledger, of);
+    if (rows.length === 0 && format === 'text') say('No unit was closed so.\n');
+    else sayRows(rows, learnColumns, format);
+    return 0;
+  } finally {
+    ledger.close();
+  }
+}
+
+const share = (part: number, whole: number) => (whole === 0 ? null : Math.round((100 * part) / whole));
+
+/** A share as a figure and a bar of ten. */
+function bar(percent: number | null): string {
+  return percent === null
+    ? ''
+    : `${String(percent).padStart(3)} % ${'█'.repeat(Math.round(percent / 10)).padEnd(10, '·')}`;
+}
+
+const learnColumns: readonly Column<Learned>[] = [
+  { key: 'month', head: 'month', value: ({ month }) => month },
+  { key: 'procedure', head: 'procedure', value: ({ procedure }) => procedure },
+  { key: 'units', head: 'units', value: ({ units }) => units },
+  {
+    key: 'first_pass',
+    head: 'passed at once',
+    value: ({ firstPass, units }) => share(firstPass, units),
+    shown: ({ firstPass, units }) => bar(share(firstPass, units)),
+  },
+  {
+    key: 'found_passed',
+    head: 'as found still good',
+    value: ({ foundPassed, found }) => share(foundPassed, found),
+    shown: ({ foundPassed, found }) => bar(share(foundPassed, found)),
+  },
+  {
+    key: 'comebacks',
+    head: 'came back, by cause',
+    value: ({ comebacks }) =>
+      Object.entries(comebacks)
+        .map(([cause, count]) => `${cause} ${count}`)
+        .join(', '),
+  },
+];
 
 interface OpenJob {
   readonly job: string;

@@ -25,9 +25,9 @@ export interface NewProcedureOptions {
 /** Lists the families that a procedure can begin from. */
 export function newCommand(what: string | undefined): number {
   if (what !== undefined) {
-    const near = nearest(what, ['procedure', 'family', 'samples']);
+    const near = nearest(what, ['procedure', 'family', 'job', 'samples']);
     throw new UsageError(
-      `“${what}” is nothing that can be begun: write new procedure, new family or new samples.${near.length > 0 ? ` Did you mean ${near.join(' or ')}?` : ''}`,
+      `“${what}” is nothing that can be begun: write new procedure, new family, new job or new samples.${near.length > 0 ? ` Did you mean ${near.join(' or ')}?` : ''}`,
     );
   }
   const starters = findStarters(sampleFiles());
@@ -35,7 +35,7 @@ export function newCommand(what: string | undefined): number {
   say('Families that come with the program, to begin from:\n\n');
   for (const { family } of starters) say(`  ${family.name.padEnd(width)}  ${family.title}\n`);
   say(
-    '\nnpx handtight new procedure FAMILY   writes a first procedure for one of these, or for a family of this folder\nnpx handtight new family NAME --parts body,spring,plug   writes a family of your own\nnpx handtight new samples FOLDER     copies all of them, with their procedures and jobs\n',
+    '\nnpx handtight new procedure FAMILY   writes a first procedure for one of these, or for a family of this folder\nnpx handtight new family NAME --parts body,spring,plug   writes a family of your own\nnpx handtight new job NUMBER --of PROCEDURE --units 6   writes the job of an order that has come in\nnpx handtight new samples FOLDER     copies all of them, with their procedures and jobs\n',
   );
   return 0;
 }
@@ -117,7 +117,8 @@ function readsAsked({ name, tests }: FamilyChoice, asked: readonly string[]): Re
   );
 }
 
-function written(file: string, text: string): number {
+/** Writes what has been begun, and says how many blanks are left. */
+export function written(file: string, text: string): number {
   if (existsSync(file))
     throw new UsageError(`${file} is there already. Give another file with --to: nothing is overwritten.`);
   write(file, text);

@@ -1,7 +1,7 @@
 /** The commands of what is kept: issued revisions, closed jobs, and questions about them. */
 import { type Command, Option } from 'commander';
 import { dateText, today } from './dates.ts';
-import type { AffectedOptions, AskOptions, OpenOptions } from './ledger.ts';
+import type { AffectedOptions, AskOptions, LearnOptions, OpenOptions } from './ledger.ts';
 import { rowFormats } from './row-formats.ts';
 import type { ToolsOptions } from './tools.ts';
 
@@ -54,6 +54,7 @@ export function records(program: Command, end: (code: number) => void): void {
   asking(program.command('affected'))
     .description('list what was judged with a tool, by somebody or by a procedure, nearest to its limit first')
     .option('--tool <number>', 'read with this tool')
+    .option('--batch <batch>', 'a part of this batch went in')
     .option('--by <person>', 'done by this person')
     .option('--procedure <name>', 'judged by this procedure')
     .option('--revision <revision>', 'of the procedure')
@@ -63,6 +64,16 @@ export function records(program: Command, end: (code: number) => void): void {
     .action(async (options: AffectedOptions) => {
       const { affectedCommand } = await import('./ledger.ts');
       end(await affectedCommand(options));
+    });
+
+  asking(program.command('learn'))
+    .description('show month by month what the closed jobs say: passed at once, as found, comebacks by cause')
+    .option('--procedure <name>', 'of this procedure')
+    .option('--from <date>', 'closed on this day or later', dateText)
+    .option('--to <date>', 'closed on this day or before', dateText)
+    .action(async (options: LearnOptions) => {
+      const { learnCommand } = await import('./ledger.ts');
+      end(await learnCommand(options));
     });
 
   asking(program.command('open'))

@@ -271,6 +271,25 @@ export async function run(argv: readonly string[]): Promise<number> {
       code = newFamilyCommand(name, { to: undefined, ...options });
     });
   begin
+    .command('job')
+    .description('write the job of an order that has come in, and say which of its serials were here before')
+    .argument('<number>', '', lineText)
+    .requiredOption('--of <procedure>', 'the procedure that it follows')
+    .option('--units <count>', 'how many came in', countOf, 1)
+    .option('--number <number>', 'their part number')
+    .option('--serials <serials>', 'as marked on the bodies, in their order', commaList, [])
+    .option('--own-serials', 'give each the next serial of the shop', false)
+    .option('--customer <name>', 'whose they are', lineText)
+    .option('--title <title>', 'of the job', lineText)
+    .option('--today <date>', 'day on which they came in', dateText, today())
+    .option('--to <file>', 'where it goes (else a file of its number)')
+    .option('--records <folder>', 'the records of closed jobs', 'records')
+    .option('--workspace <folder>', 'the folder with your procedures', '.')
+    .action(async (number: string, options) => {
+      const { newJobCommand } = await import('./new-job.ts');
+      code = await newJobCommand(number, options);
+    });
+  begin
     .command('samples')
     .description('copy the library that comes with the program into a new folder')
     .argument('<folder>')
@@ -416,4 +435,17 @@ function listOf<T extends string>(known: readonly T[]) {
     if (wrong !== undefined) throw new InvalidArgumentError(`Formats are ${known.join(' and ')}, not ${wrong}.`);
     return wanted as T[];
   };
+}
+
+/** Words that go into quotes, or are a number: of one line. */
+function lineText(text: string): string {
+  if (/["\n\r]/u.test(text)) throw new InvalidArgumentError('It cannot have a quote or a line end in it.');
+  return text;
+}
+
+/** How many units came in: one to 99. */
+function countOf(text: string): number {
+  const count = Number(text);
+  if (!/^\d{1,2}$/u.test(text) || count === 0) throw new InvalidArgumentError('Give a count from 1 to 99.');
+  return count;
 }

@@ -6,7 +6,7 @@ import { fluidWords } from '../../language/syntax/keywords.ts';
 const named = [
   ...['station', 'tool', 'fluid', 'stock', 'master', 'spec', 'part number', 'stage', 'repair', 'part', 'face', 'port'],
   ...['joint', 'joint of', 'adjuster', 'test', 'unit', 'job', 'procedure', 'family', 'shop', 'sequence', 'step'],
-  'value of spec',
+  ...['value of spec', 'cause', 'word'],
 ];
 
 /** What a figure of a spring and a needle is of, and the words that stand for several kinds. */

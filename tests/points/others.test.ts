@@ -1,5 +1,6 @@
 /** A turbocharger and a rail injector: planes, points that follow each other, readings that are worked out, codes and words. */
 import { describe, expect, it } from 'vitest';
+import { unitLines } from '../../language/drafting/unit-lines.ts';
 import { jobOf } from './job.ts';
 
 const done = 'done by "A. B." on 2026-10-05';
@@ -86,6 +87,20 @@ describe('a rail injector', () => {
     ]);
     expect(injector(...whole().map((one) => one.replace(/ {3}depth-after.*/u, ''))).missing()).toEqual([
       'unit 1 R-1 78: Lift: no result is written down. Write what was read, or pass or fail.',
+    ]);
+  });
+
+  it('has lines with its words, and with what its lift is worked out of', () => {
+    expect(unitLines(injector(...whole()).procedure, (like) => `(${like})`)).toEqual([
+      'seat "(words)"',
+      'depth-before (figure) mm on DI-1',
+      'depth-after (figure) mm on DI-1',
+      'delivery full (figure) mL on GC-100',
+      'delivery idle (figure) mL on GC-100',
+      'delivery pilot (figure) mL on GC-100',
+      'return-flow (figure) mL on GC-100',
+      'trim "(words)"',
+      'done by "(name)" on (date)',
     ]);
   });
 

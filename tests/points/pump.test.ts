@@ -1,5 +1,6 @@
 /** An in-line pump: phasing from one cylinder, deliveries at points and cylinders, a governor whose points follow each other. */
 import { describe, expect, it } from 'vitest';
+import { unitLines } from '../../language/drafting/unit-lines.ts';
 import { jobOf } from './job.ts';
 
 const deliveries = `delivery full 92.1, 91.5, 92.0, 91.8, 92.3, 91.9 mL on GC-100
@@ -41,7 +42,9 @@ describe('the readings of a pump', () => {
   });
 
   it('can be certified when all are inside', () => {
-    expect(pump(whole).missing()).toEqual([]);
+    const { missing, certificate } = pump(whole);
+    expect(missing()).toEqual([]);
+    expect(certificate().join('\n')).not.toContain('not required');
   });
 
   it('are each held to the limit of their point, their place in the order, and their part number', () => {
@@ -76,6 +79,46 @@ describe('the readings of a pump', () => {
     ]);
   });
 
+  it('are reported in the text of the job where one of them is', () => {
+    const hints = (from: string, to: string, wide: readonly (readonly [string, string])[] = []) =>
+      pump(whole.replace(from, to), wide).found;
+    expect(hints('14.0, 13.5, 14.5', '12.2, 13.5, 15.6')).toEqual([
+      'spread-too-wide: Delivery, Idle: the places of the unit are 3.4 mL apart, and at most 3 mL is allowed: the engine runs unevenly, although each of them passes. Correct those that are furthest out, and write the new readings.',
+    ]);
+    expect(hints('begins 1042', 'begins 1120', [['1040 rpm ±15', '1040 rpm ±100']])).toEqual([
+      'result-fails: Governor, Break-off ends: 1118 rpm is not above what was read at break-off begins, 1120 rpm: the unit cannot go out like this. Check both readings, or correct the unit and test both points again.',
+    ]);
+  });
+
+  it('are conceded one by one', () => {
+    const outside = whole.replace('91.5, 92.0', '93.2, 92.0');
+    const concession = 'by "Lead" on 2026-11-05 "agreed by telephone"';
+    const signed = (line: string) => pump(outside.replace(done, `${line}\n    ${done}`));
+    expect(signed('').missing()).not.toEqual([]);
+    expect(signed(`concession delivery full at cylinder 3 ${concession}`).missing()).toEqual(signed('').missing());
+    expect(signed(`concession delivery full at cylinder 2 ${concession}`).missing()).toEqual([]);
+    expect(signed(`concession delivery full ${concession}`).found).toContain(
+      'result-unreadable: A concession is for one reading, and delivery is read at each cylinder: write at which behind it.',
+    );
+    expect(signed(`concession phasing at cylinder 7 ${concession}`).found).toContain(
+      'result-unreadable: There is no cylinder 7: they are 2, 3, 4, 5, 6.',
+    );
+  });
+
+  it('are written in a line for each point, with a gap for all places', () => {
+    const { procedure } = pump(whole);
+    const gaps = ['92.1, 91.5, 92.0, 91.8, 92.3, 91.9', '96.0, 95.5, 96.2, 95.8, 96.4, 95.9'];
+    gaps.push('14.0, 13.5, 14.5, 14.0, 13.8, 14.1', '26.0, 25.5, 26.5, 26.0, 25.8, 26.1');
+    const figures = [...gaps, '240.1, 120.2, 300.0, 59.9, 180.3', ...gaps, '1042', '1118'];
+    const words: Readonly<Record<string, string>> = { name: 'A. B.', date: '2026-10-05' };
+    const made = unitLines(procedure, (like) => words[like] ?? figures.shift()!);
+    expect(made[4]).toBe('phasing 240.1, 120.2, 300.0, 59.9, 180.3 cam °');
+    expect(figures).toEqual([]);
+    const { found, missing } = pump(made.join('\n    '));
+    expect(found).toEqual([]);
+    expect(missing()).toEqual([]);
+  });
+
   it('are missed one by one', () => {
     const missing = pump(`${phasing}\n    ${done}`).missing();
     expect(missing).toHaveLength(24 + 2);
@@ -84,7 +127,10 @@ describe('the readings of a pump', () => {
     );
     // One place alone, and all of them.
     expect(pump(whole.replace('phasing 240.1, 120.2, 300.0', 'phasing 240.1, 120.2'))).toMatchObject({
-      found: ['result-unreadable: These are 4 figures, and 5 are read: one for each cylinder, 2, 3, 4, 5, 6.'],
+      found: [
+        'not-proven: Phasing, cylinder 2: no result is written down: the certificate is not made out without it. Write what was read, or pass or fail.',
+        'result-unreadable: These are 4 figures, and 5 are read: one for each cylinder, 2, 3, 4, 5, 6.',
+      ],
     });
     expect(pump(`${whole}\n    phasing 300.2 cam ° at cylinder 4\n    ${done}`).missing()).toEqual([]);
   });

@@ -105,6 +105,8 @@ function jobFor(procedure: Procedure, count: number, words: Words, chance: Chanc
     name: '77',
     title: words(),
     source,
+    order: null,
+    intake: [],
     procedure,
     revision: procedure.revision,
     customer: chance(0.5) ? words() : null,

@@ -42,6 +42,8 @@ function wantedOf(result: Result): string[] {
     case 'words':
     case 'remark':
       return [result.text];
+    case 'fact':
+      return [result.text, result.label, result.by, result.on].filter((one) => one !== null);
     case 'done':
       return [result.by, result.on ?? ''];
   }

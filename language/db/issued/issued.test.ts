@@ -25,6 +25,9 @@ function changed(from: string | RegExp, to: string | ((found: string) => string)
 
 const inJobs = ({ source }: { readonly source: { readonly file: string } }) => source.file.includes('/jobs/');
 
+/** Units that are not finished have hints. */
+const isWrong = ({ severity }: { severity: string }) => severity !== 'hint';
+
 const errors = (files: readonly SourceFile[]) =>
   new Workspace()
     .check(files)
@@ -90,9 +93,9 @@ test('judges a job by the revision that it names, whatever the sources say today
     ...file,
     text: inJobs({ source: { file: file.uri } }) ? file.text : file.text.replaceAll('chatter', 'rattle'),
   }));
-  expect(new Workspace().check(next).diagnostics.filter(inJobs)).not.toEqual([]);
+  expect(new Workspace().check(next).diagnostics.filter(inJobs).filter(isWrong)).not.toEqual([]);
   const result = new Workspace().check([...next, issued]);
-  expect(result.diagnostics.filter(inJobs)).toEqual([]);
+  expect(result.diagnostics.filter(inJobs).filter(isWrong)).toEqual([]);
   const job = result.jobOf('2198')!;
   expect(job.procedure.revision).toBe('C');
   expect(result.judgedBy('2198')!.revision).toBe('C');
@@ -134,7 +137,10 @@ test('is judged with the severities of the day of the issue', () => {
     );
     const files = changed('opening 253 bar on PG-400', 'opening 2530 bar on PG-400');
     const { diagnostics } = new Workspace().check([...files, { ...issued, text }], settings(today));
-    return diagnostics.filter(inJobs).map((one) => `${one.rule} ${one.severity}`);
+    return diagnostics
+      .filter(inJobs)
+      .filter(isWrong)
+      .map((one) => `${one.rule} ${one.severity}`);
   };
   expect(severity({}, {})).toEqual(['implausible-result error']);
   expect(severity({ 'implausible-result': 'warning' }, {})).toEqual(['implausible-result warning']);

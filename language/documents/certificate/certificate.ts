@@ -1,3 +1,6 @@
+import { judgeJob } from '../../judgment/judge.ts';
+import type { JudgedJob, Missing } from '../../judgment/judged.ts';
+import { unitsWords } from '../../judgment/say.ts';
 import type { Job } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import { capital } from '../../model/titles.ts';
@@ -7,12 +10,10 @@ import type { Block, Fact, Sheet, SheetHeader } from '../model.ts';
 import { ownLanguage } from '../own-language.ts';
 import { buildPrintContext, type PrintContext, type SheetOptions } from '../print-context.ts';
 import { buildQr } from '../qr.ts';
-import { judgeJob } from './judge.ts';
-import type { JudgedJob, Missing } from './judged.ts';
-import { unitsWords } from './say.ts';
 import {
   alwaysText,
   conditionsText,
+  factsTable,
   missingTable,
   notCertifiedTable,
   releaseTable,
@@ -48,6 +49,7 @@ function missingIn({ missing }: JudgedJob, diagnostics: CertificateOptions['diag
     {
       unit: null,
       of: 'job',
+      problem: null,
       say: ({ certificate }) => certificate.missing.hasErrors({ errors: certificate.missing.errors({ count }) }),
     },
     ...missing,
@@ -72,6 +74,7 @@ export function buildCertificate(procedure: Procedure, job: Job, options: Certif
     draft ? { kind: 'text', text: certificate.draftLine, strong: true } : certifiedText(setting, judged),
     missingTable(setting, missing),
     unitsTable(setting, judged.units),
+    factsTable(setting, job, judged.units),
     alwaysText(setting),
     notCertifiedTable(setting, judged.onHold),
     ...resultTables(setting, judged),
@@ -104,7 +107,12 @@ function certifiedText({ words }: PrintContext, { units }: JudgedJob): Block {
     words,
     units.map(({ unit }) => unit),
   );
-  return { kind: 'text', text: capital(words.certificate.certified({ units: places })), strong: true };
+  const isConceded = units.some(({ facts }) => facts.some(({ word }) => word === 'concession'));
+  return {
+    kind: 'text',
+    text: capital(words.certificate[isConceded ? 'certifiedWith' : 'certified']({ units: places })),
+    strong: true,
+  };
 }
 
 /** Most letters of one entry of the head. */
@@ -127,6 +135,7 @@ function headerOf(setting: PrintContext, job: Job, issue: CertificateOptions['is
       ...said(label.order, named(job.name, job.title)),
       ...said(label.customer, job.customer),
       ...said(label.received, job.received),
+      ...said(label.partOf, job.order),
       ...said(label.family, procedure.family.title),
       ...said(label.procedure, title === name ? name : `${title} (${name})`),
       ...said(label.revision, revision ?? label.noRevision),

@@ -1,3 +1,3 @@
+export type { Missing } from '../../judgment/judged.ts';
 export { buildCertificate, type CertificateOptions, findMissing } from './certificate.ts';
-export type { Missing } from './judged.ts';
 export { placeWords } from './tables.ts';

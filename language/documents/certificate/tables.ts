@@ -1,8 +1,13 @@
-import { findProofs, type RequiredTorque } from '../../analysis/held.ts';
+import { proofsFor, type RequiredTorque } from '../../analysis/held.ts';
+import { factText, factTitle, makersWords } from '../../i18n/fact-words.ts';
 import type { Words } from '../../i18n/index.ts';
 import { limitWords } from '../../i18n/limit-words.ts';
-import type { Unit } from '../../model/job.ts';
+import type { JudgedJob, LimitVerdict, Missing, TestVerdict, Verdict } from '../../judgment/judged.ts';
+import { unitsWords } from '../../judgment/say.ts';
+import { ownUnit } from '../../judgment/set-spread.ts';
+import type { FactResult, FactWord, Job, RenewedResult, Unit } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
+import { testOf } from '../../model/reading-id.ts';
 import type { Calibration } from '../../model/shop.ts';
 import { capital, nameWords, partWords } from '../../model/titles.ts';
 import { limitText } from '../../quantities/index.ts';
@@ -12,9 +17,6 @@ import type { Block, TableBlock, TextBlock } from '../model.ts';
 import { baseTitle, numberWords } from '../names.ts';
 import type { PrintContext } from '../print-context.ts';
 import { accuracyWords, assetWords, conditionsOf } from '../tools.ts';
-import type { JudgedJob, LimitVerdict, Missing, TestVerdict, Verdict } from './judged.ts';
-import { unitsWords } from './say.ts';
-import { ownUnit } from './set-spread.ts';
 
 /** Most units side by side in the table of readings. */
 const mostUnits = 6;
@@ -36,7 +38,7 @@ function widthOf(text: string): number {
 
 /** Who the units are, how they came in, and what went in new. */
 export function unitsTable(setting: PrintContext, judged: readonly LimitVerdict[]): TableBlock | null {
-  const { procedure, words } = setting;
+  const { words } = setting;
   if (judged.length === 0) return null;
   const { title, found, renewed, done } = words.certificate.units;
   return {
@@ -55,9 +57,60 @@ export function unitsTable(setting: PrintContext, judged: readonly LimitVerdict[
       { text: numberWords(setting.procedure, one.unit.numberText), strong: true },
       { text: serialWords(words, one.unit), strong: true },
       { text: one.remarks.join('; ') },
-      { text: capital(one.renewed.map((part) => words.inSentence(partWords(procedure, part))).join(', ')) },
+      { text: capital(one.renewed.map((made) => renewedWords(setting, made)).join(', ')) },
       { text: doneWords(words, one) },
     ]),
+  };
+}
+
+function renewedWords({ procedure, words }: PrintContext, renewed: RenewedResult): string {
+  const makers = makersWords(renewed).join(', ');
+  const name = words.inSentence(partWords(procedure, renewed.part));
+  return makers === '' ? name : `${name} (${makers})`;
+}
+
+/** Matters of the house: they are on the traveler. */
+const ofTheHouse: ReadonlySet<FactWord> = new Set(['brought', 'taken-in', 'promised', 'quote', 'waiting']);
+
+/** What is written down besides results, for the job and for its units: complaint, concessions, deviations. */
+export function factsTable(setting: PrintContext, job: Job, units: readonly LimitVerdict[]): TableBlock | null {
+  const { procedure, words } = setting;
+  const { title, where, what, conceded } = words.certificate.facts;
+  const text = (fact: FactResult, verdict: LimitVerdict | null): string => {
+    const out = verdict?.outcomes.find((one) => one.conceded === fact);
+    if (out === undefined || out.reading === null || out.held === null)
+      return factText(words, fact, (name) => nameWords(procedure, name));
+    return conceded({
+      name: nameWords(procedure, out.asked.name),
+      reading: words.quantity(out.reading.value),
+      limit: limitWords(words, out.held.limit, out.reading.value),
+      by: fact.by ?? '',
+      on: fact.on ?? '',
+      reason: fact.text ?? '',
+    });
+  };
+  const rowsOf = (place: string, facts: readonly FactResult[], verdict: LimitVerdict | null) =>
+    facts
+      .filter(({ word }) => !ofTheHouse.has(word))
+      .map((fact) => [
+        { text: place, strong: true },
+        { text: capital(factTitle(words, fact)) },
+        { text: text(fact, verdict) },
+      ]);
+  const rows = [
+    ...rowsOf(words.certificate.missing.job, job.intake, null),
+    ...units.flatMap((one) => rowsOf(words.certificate.oneUnit({ units: one.unit.place }), one.facts, one)),
+  ];
+  if (rows.length === 0) return null;
+  return {
+    kind: 'table',
+    title,
+    columns: [
+      { head: where, share: 3 },
+      { head: what, share: 4 },
+      { head: '', share: 18 },
+    ],
+    rows,
   };
 }
 
@@ -197,7 +250,8 @@ function rowsOf(procedure: Procedure, words: Words, units: readonly LimitVerdict
         held === null ? '' : limitText(held.limit, words.wording),
         words.quantity(torque.value),
       );
-  for (const proof of findProofs(procedure.family))
+  const proofs = proofsOf(procedure, units);
+  for (const proof of proofs)
     for (const { unit, outcomes } of units) {
       const one = outcomes.find(({ asked }) => asked.name === proof);
       if (one === undefined) put(`left ${proof}`, name(proof), unit, '', words.limits.notRequired, true);
@@ -208,7 +262,7 @@ function rowsOf(procedure: Procedure, words: Words, units: readonly LimitVerdict
       if (one.form === 'words') put(`words ${one.name}`, name(one.name), unit, '', one.text);
   for (const { unit, outcomes } of units)
     for (const one of outcomes)
-      if (!findProofs(procedure.family).includes(one.asked.name))
+      if (!proofs.includes(one.asked.name))
         put(
           `left ${one.asked.name}`,
           name(one.asked.name),
@@ -217,6 +271,13 @@ function rowsOf(procedure: Procedure, words: Words, units: readonly LimitVerdict
           asLeft(words, one),
         );
   return [...rows.values()];
+}
+
+/** The readings that prove the units. */
+function proofsOf(procedure: Procedure, units: readonly LimitVerdict[]): string[] {
+  const all = [...new Set(units.flatMap(({ unit }) => proofsFor(procedure, unit)))];
+  // A unit that needs none of the readings of another's test has no row of its own for that.
+  return all.filter((id) => !all.some((other) => other !== id && testOf(other) === id));
 }
 
 /** `196 bar, fail`: as it came in, by the limit in service. */

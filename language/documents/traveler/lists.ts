@@ -1,3 +1,4 @@
+import { factText, factTitle, makersWords } from '../../i18n/fact-words.ts';
 import type { Words } from '../../i18n/index.ts';
 import type { Result, Unit } from '../../model/job.ts';
 import type { Asset } from '../../model/shop.ts';
@@ -65,9 +66,14 @@ function leftWords({ procedure, words }: SheetContext, result: Result): string {
     case 'torque':
       return `${certificate.results.torque({ part: name(result.part) })} ${words.quantity(result.value)}`;
     case 'renewed':
-      return words.log.renewed({ part: words.inSentence(partWords(procedure, result.part)) });
+      return [
+        words.log.renewed({ part: words.inSentence(partWords(procedure, result.part)) }),
+        ...makersWords(result),
+      ].join(', ');
     case 'remark':
       return result.asFound ? '' : result.text;
+    case 'fact':
+      return `${factTitle(words, result)}: ${factText(words, result, name)}`;
     case 'done':
       return `${certificate.units.done} ${result.on === null ? result.by : certificate.units.doneOn({ by: result.by, on: result.on })}`;
   }

@@ -1,3 +1,4 @@
+import { makersWords } from '../../i18n/fact-words.ts';
 import type { Result, Unit } from '../../model/job.ts';
 import type { Step } from '../../model/procedure.ts';
 import { own } from '../../model/steps.ts';
@@ -241,7 +242,9 @@ function knownLines(context: SheetContext, columns: readonly Column[], unit: Uni
       if (tested) line();
       const cells = lines.at(-1)!;
       const part = words.inSentence(partWords(context.procedure, result.part));
-      cells[0] = [cells[0], words.log.renewed({ part })].filter((word) => word !== '').join(', ');
+      cells[0] = [cells[0], words.log.renewed({ part }), ...makersWords(result)]
+        .filter((word) => word !== '')
+        .join(', ');
       recorded.take(result);
       continue;
     }

@@ -1,5 +1,6 @@
 /** Completion: names with their words, verbs where a step begins, words of the language where they fit. */
 import { rules } from '../../diagnostics/index.ts';
+import { unitLines } from '../../drafting/unit-lines.ts';
 import type { Position } from '../../model/source.ts';
 import { kindOfUnit, type UnitName } from '../../quantities/index.ts';
 import { spellingOf, verbs } from '../../syntax/verbs/index.ts';
@@ -88,6 +89,16 @@ function suggestionsAt(
     }
     for (const label of ['hazard', 'only']) suggestions.push({ label, kind: 'word', order: `3${label}` });
   }
+  const lines = offersSnippets && !onlyNames ? unitSnippet(snapshot, place) : null;
+  if (lines !== null)
+    suggestions.push({
+      label: 'results',
+      kind: 'snippet',
+      detail: 'All that is written down of a unit, in the order of the card; tab goes to the next blank',
+      description: 'Results of a unit',
+      insert: { text: lines, snippet: true },
+      order: '0',
+    });
   for (const label of new Set(wanted.words)) suggestions.push({ label, kind: 'word', order: `4${label}` });
   for (const { name, prefix, description, body } of snippets) {
     if (
@@ -120,6 +131,19 @@ function suggestionsAt(
     }
   }
   return suggestions;
+}
+
+/** Lines of a unit with a gap for each figure; null: no unit is there, or nothing is known of its procedure. */
+function unitSnippet({ result }: Snapshot, { blocks, before }: Place): string | null {
+  const [outer] = blocks;
+  if (blocks.at(-1)?.word !== 'unit' || outer === undefined || before.length > 0) return null;
+  const of = outer.head[outer.head.indexOf('of') + 1];
+  const procedure =
+    (outer.head[1] === undefined ? null : result.jobOf(outer.head[1]))?.procedure ??
+    result.procedureOf(of ?? '')?.procedure;
+  if (procedure === undefined) return null;
+  let gaps = 0;
+  return unitLines(procedure, (like) => `\${${++gaps}:${like}}`).join('\n');
 }
 
 /** Sorts as the number does. */

@@ -89,16 +89,43 @@ function atBeginning(block: string | null): Wanted {
     case 'number':
       return names('spec');
     case 'job':
-      return words('unit');
+      return words('unit', 'intake');
+    case 'intake':
+      return words(
+        'complaint',
+        'missing',
+        'brought by',
+        'taken-in by',
+        'promised',
+        'quote',
+        'approved by',
+        'photo',
+        'deviation',
+      );
     case 'unit':
       return {
         ...names('test', 'spec', 'part'),
-        words: ['as found', 'renewed', 'torque', 'done by', 'note', 'on hold'],
+        words: ['as found', 'renewed', 'torque', 'done by', 'note', 'on hold', ...unitWords],
       };
     default:
       return { names: ['sequence'], words: [], verbs: block !== null && stepBlocks.includes(block), rules: false };
   }
 }
+
+const unitWords = [
+  'complaint',
+  'missing',
+  'waiting for',
+  'sent-out',
+  'booked-in',
+  'exchange serial',
+  'core',
+  'comeback',
+  'concession',
+  'deviation',
+  'photo',
+  'shop-serial',
+];
 
 function inHead(before: readonly string[]): Wanted {
   switch (before.at(-1)) {
@@ -111,7 +138,7 @@ function inHead(before: readonly string[]): Wanted {
       return names('procedure');
     default:
       return before[0] === 'job'
-        ? words('of', 'revision', 'at', 'customer', 'received')
+        ? words('of', 'revision', 'at', 'customer', 'received', 'order')
         : words('for', 'at', 'like', 'revision', 'language', 'written by', 'approved by');
   }
 }

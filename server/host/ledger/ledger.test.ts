@@ -19,7 +19,7 @@ import { writeRecord } from '../../../language/archive/record.ts';
 import { closedJob, writeClosedJobs } from '../../../tests/bench/workload/closed-jobs.ts';
 import { enterInList, listName, recordNames, writeRecordFile } from '../files/records.ts';
 import { type LedgerOptions, openLedger } from './ledger.ts';
-import { affected, closedJobs, history } from './questions.ts';
+import { affected, closedJobs, history, learned } from './questions.ts';
 import { ofNode, ofWasm } from './sqlite.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'handtight-ledger-'));
@@ -69,6 +69,24 @@ describe.each([
     const rows = affected(ledger, { tool: 'PG-400', from, to });
     expect(rows.map(({ margin }) => margin)).toEqual(read.map(({ margin }) => Number(margin)).sort((a, b) => a - b));
     expect(rows.length).toBeGreaterThan(10);
+    ledger.close();
+  });
+
+  it('answers by batch, and month by month', async () => {
+    const ledger = await openLedger(records, fresh(open));
+    const units = all.flatMap(({ units: own }) => own);
+    const fitted = units.filter(({ renewed }) => renewed.some(({ batch }) => batch === 'L-7'));
+    const rows = affected(ledger, { batch: 'L-7' });
+    expect(new Set(rows.map(({ serial }) => serial))).toEqual(new Set(fitted.map(({ serial }) => serial)));
+    expect(affected(ledger, { batch: 'L' })).toEqual([]);
+    const months = learned(ledger, {});
+    expect(months.reduce((sum, one) => sum + one.units, 0)).toBe(units.length);
+    expect(months.reduce((sum, one) => sum + one.firstPass, 0)).toBe(
+      units.filter(({ results }) => results.every(({ role, tries }) => role !== 'as left' || tries === 1)).length,
+    );
+    const causes = months.map(({ comebacks }) => comebacks.wear ?? 0).reduce((sum, one) => sum + one, 0);
+    expect(causes).toBe(units.filter(({ facts }) => facts.some(({ label }) => label === 'wear')).length);
+    expect(causes).toBeGreaterThan(0);
     ledger.close();
   });
 
@@ -128,6 +146,12 @@ describe.each([
     expect(jobs).toBe(2);
     expect(notes).toEqual([expect.stringMatching(/^2-1\.record\.json is missing or not as written/u)]);
   });
+});
+
+test('keeps nothing where nothing is to be kept', async () => {
+  const ledger = await openLedger(records, { cache: null });
+  expect([closedJobs(ledger).size, ledger.notes]).toEqual([all.length, []]);
+  ledger.close();
 });
 
 test('answers where nothing can be written to', async () => {

@@ -5,13 +5,13 @@
 import { createHash } from 'node:crypto';
 import { closeSync, existsSync, fstatSync, mkdirSync, openSync, readFileSync, readSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import envPaths from 'env-paths';
 import { parseAnswers, type RecordAnswers } from '../../../language/archive/record.ts';
+import { cacheFolder } from '../cache/cache-folder.ts';
 import { fileHash, listName } from '../files/records.ts';
 import { openSqlite, type Row, type Sqlite, type Value } from './sqlite.ts';
 
 /** Version of the tables: a ledger of another one is made again. */
-const version = 1;
+const version = 2;
 
 const schema = `
 create table meta (key text primary key, value) without rowid;
@@ -20,10 +20,10 @@ create table jobs (
   procedure text, revision text, family text, shop text, issue integer, reason text, replaced integer default 0);
 create table units (
   id integer primary key, job integer, place text, number text, serial text, on_hold text, remarks text, renewed text,
-  done text);
+  batches text, facts text, comeback text, cause text, done text);
 create table results (
   unit integer, seq integer, role text, name text, value text, value_unit text, passed integer, limited text, margin real,
-  tool text, person text, day text, note text, primary key (unit, seq)) without rowid;
+  tool text, person text, day text, note text, tries integer, primary key (unit, seq)) without rowid;
 `;
 
 const indexes = `
@@ -54,20 +54,21 @@ export interface Ledger {
 
 export interface LedgerOptions {
   /** Folder that it is kept in; the user's cache folder unless said otherwise. */
-  readonly cache?: string | undefined;
+  readonly cache?: string | null | undefined;
   readonly open?: typeof openSqlite;
 }
 
-/** Folder of all ledgers. `HANDTIGHT_CACHE` names another cache folder. */
-function ledgerFolder(): string {
-  const { HANDTIGHT_CACHE } = process.env;
-  return join(HANDTIGHT_CACHE || envPaths('handtight', { suffix: '' }).cache, 'ledger');
+/** Folder of all ledgers; null: nothing is kept. */
+function ledgerFolder(): string | null {
+  const cache = cacheFolder();
+  return cache === null ? null : join(cache, 'ledger');
 }
 
 /** The ledger of a folder of records, with all that its list has. What it had before stays; only new records are read. */
 export async function openLedger(records: string, options: LedgerOptions = {}): Promise<Ledger> {
   const { cache = ledgerFolder(), open = openSqlite } = options;
   const notes: string[] = [];
+  if (cache === null) return await filled(await open(':memory:'), records, notes);
   const path = join(cache, `${createHash('sha256').update(resolve(records)).digest('hex').slice(0, 24)}.sqlite`);
   try {
     mkdirSync(cache, { recursive: true });
@@ -249,8 +250,8 @@ function insertAll(database: Sqlite, records: string, { lines, fresh }: NewRecor
   const insert = {
     replaced: database.prepare('update jobs set replaced = 1 where hash = ?'),
     job: database.prepare('insert into jobs values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)'),
-    unit: database.prepare('insert into units values (?, ?, ?, ?, ?, ?, ?, ?, ?)'),
-    result: database.prepare('insert into results values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
+    unit: database.prepare('insert into units values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
+    result: database.prepare('insert into results values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
   };
   const next = (table: string) => Number(database.all(`select coalesce(max(id), 0) as id from ${table}`)[0]?.id ?? 0);
   const ids = { job: next('jobs'), unit: next('units') };
@@ -335,7 +336,9 @@ function rowsOf(answers: RecordAnswers, { name, hash, ids }: Place): JobRows {
         one.by,
         one.on ?? closed,
         one.text,
+        one.tries,
       ]);
+    const comeback = unit.facts.find(({ word }) => word === 'comeback');
     const done = unit.done.map(({ by, on }) => (on === null ? by : `${by}, ${on}`));
     return [
       own,
@@ -345,7 +348,11 @@ function rowsOf(answers: RecordAnswers, { name, hash, ids }: Place): JobRows {
       unit.serial,
       unit.onHold,
       unit.remarks.join('; '),
-      unit.renewed.join(', '),
+      unit.renewed.map(({ part }) => part).join(', '),
+      unit.renewed.flatMap(({ batch }) => batch ?? []).join(', '),
+      unit.facts.map(factText).join('; '),
+      comeback?.text ?? null,
+      comeback?.label ?? null,
       [...new Set(done)].join('; '),
     ];
   });
@@ -355,4 +362,8 @@ function rowsOf(answers: RecordAnswers, { name, hash, ids }: Place): JobRows {
     results,
     replaces: answers.replaces,
   };
+}
+
+function factText({ word, name, text, label, by, on }: RecordAnswers['intake'][number]): string {
+  return [word, ...[name, text, label, by, on].filter((one) => one !== null)].join(' ');
 }

@@ -12,7 +12,7 @@ export type HistoryBy = 'serial' | 'job' | 'part number' | 'customer' | 'renewed
 
 const visits = `select units.id, jobs.job, jobs.title, jobs.customer, jobs.received, jobs.closed, jobs.procedure,
   jobs.revision, jobs.record, jobs.issue, units.place, units.number, units.serial, units.on_hold, units.remarks,
-  units.renewed, units.done from units join jobs on jobs.id = units.job where jobs.replaced = 0 and`;
+  units.renewed, units.batches, units.facts, units.done from units join jobs on jobs.id = units.job where jobs.replaced = 0 and`;
 
 /** What a word can be, in the order in which it is tried: the first that has an answer counts. */
 const meanings: readonly (readonly [HistoryBy, string, (word: string) => string])[] = [
@@ -47,6 +47,8 @@ export function history(ledger: Ledger, word: string): { readonly by: HistoryBy;
 export interface AffectedBy {
   readonly tool?: string | undefined;
   readonly by?: string | undefined;
+  /** Of a renewed part. */
+  readonly batch?: string | undefined;
   readonly procedure?: string | undefined;
   readonly revision?: string | undefined;
   /** ISO dates, both inclusive. */
@@ -55,7 +57,7 @@ export interface AffectedBy {
 }
 
 /** What was judged with a tool, by somebody or by a procedure, between two days; what was nearest to its limit first. */
-export function affected(ledger: Ledger, { tool, by, procedure, revision, from, to }: AffectedBy): Row[] {
+export function affected(ledger: Ledger, { tool, by, batch, procedure, revision, from, to }: AffectedBy): Row[] {
   if (by !== undefined && tool === undefined) ledger.ready('person');
   // Few results are of one day, and many of one procedure: the plus keeps SQLite from beginning with the procedure.
   const byDay = tool === undefined && by === undefined && (from !== undefined || to !== undefined);
@@ -63,6 +65,7 @@ export function affected(ledger: Ledger, { tool, by, procedure, revision, from, 
   const conditions: [string, Value | undefined][] = [
     ['results.tool = ?', tool],
     ['results.person = ?', by],
+    ["', ' || units.batches || ', ' like '%, ' || ? || ', %'", batch],
     [byDay ? '+jobs.procedure = ?' : 'jobs.procedure = ?', procedure],
     [byDay ? '+jobs.revision = ?' : 'jobs.revision = ?', revision],
     ['results.day >= ?', from],
@@ -81,8 +84,13 @@ export function affected(ledger: Ledger, { tool, by, procedure, revision, from, 
 }
 
 /** Values of a column that a misspelled one is compared with. */
-export function namesIn(ledger: Ledger, what: 'tool' | 'by' | 'procedure'): string[] {
-  const from = { tool: 'tool from results', by: 'person from results', procedure: 'procedure from jobs' }[what];
+export function namesIn(ledger: Ledger, what: 'tool' | 'by' | 'batch' | 'procedure'): string[] {
+  const from = {
+    tool: 'tool from results',
+    by: 'person from results',
+    batch: 'batches from units',
+    procedure: 'procedure from jobs',
+  }[what];
   return ledger.all(`select distinct ${from}`).flatMap((row) => {
     const [value] = Object.values(row);
     return typeof value === 'string' ? [value] : [];
@@ -92,4 +100,73 @@ export function namesIn(ledger: Ledger, what: 'tool' | 'by' | 'procedure'): stri
 /** Numbers of the jobs that are closed. */
 export function closedJobs(ledger: Ledger): ReadonlySet<string> {
   return new Set(ledger.all('select job from jobs').map(({ job }) => String(job)));
+}
+
+/** What a month of closed jobs shows of a procedure. */
+export interface Learned {
+  readonly month: string;
+  readonly procedure: string;
+  readonly units: number;
+  /** Units that passed every test the first time. */
+  readonly firstPass: number;
+  /** Units that were read as they came in, and those of them that were still inside their limit in service. */
+  readonly found: number;
+  readonly foundPassed: number;
+  /** Units that came back, by cause. */
+  readonly comebacks: Readonly<Record<string, number>>;
+}
+
+/** Month by month, the first first. */
+export function learned(
+  ledger: Ledger,
+  { procedure, from, to }: Pick<AffectedBy, 'procedure' | 'from' | 'to'>,
+): Learned[] {
+  const conditions: [string, Value | undefined][] = [
+    ['jobs.procedure = ?', procedure],
+    ['jobs.closed >= ?', from],
+    ['jobs.closed <= ?', to],
+  ];
+  const given = conditions.filter(([, value]) => value !== undefined);
+  const where = ['jobs.replaced = 0', 'units.on_hold is null', ...given.map(([sql]) => sql)].join(' and ');
+  const values = given.map(([, value]) => value!);
+  const rows = ledger.all(
+    `select substr(closed, 1, 7) as month, procedure, count(*) as units, sum(tries <= 1) as first_pass,
+      sum(found is not null) as found, sum(found = 1) as found_passed
+    from (select jobs.closed, jobs.procedure,
+        (select max(tries) from results where unit = units.id and role = 'as left') as tries,
+        (select min(passed) from results where unit = units.id and role = 'as found' and passed is not null) as found
+      from units join jobs on jobs.id = units.job where ${where})
+    group by month, procedure order by month, procedure`,
+    values,
+  );
+  const causes = ledger.all(
+    `select substr(jobs.closed, 1, 7) as month, jobs.procedure, units.cause, count(*) as count
+    from units join jobs on jobs.id = units.job where ${where} and units.cause is not null
+    group by month, procedure, cause order by cause`,
+    values,
+  );
+  return rows.map((row) => ({
+    month: String(row.month),
+    procedure: String(row.procedure),
+    units: Number(row.units),
+    firstPass: Number(row.first_pass),
+    found: Number(row.found),
+    foundPassed: Number(row.found_passed),
+    comebacks: Object.fromEntries(
+      causes
+        .filter((one) => one.month === row.month && one.procedure === row.procedure)
+        .map((one) => [String(one.cause), Number(one.count)]),
+    ),
+  }));
+}
+
+/** When a serial was here before: for a unit that is taken in. */
+export function lastVisit(ledger: Ledger, serial: string): Row | null {
+  return (
+    ledger.all(
+      `select jobs.job, jobs.closed, jobs.customer, units.cause from units join jobs on jobs.id = units.job
+      where jobs.replaced = 0 and units.serial = ? order by jobs.closed desc limit 1`,
+      [serial],
+    )[0] ?? null
+  );
 }

@@ -1,10 +1,16 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
 import * as z from 'zod';
 import type { Job, Result, Unit } from '../../../language/model/job.ts';
 import { readingAt } from '../../../language/model/reading-id.ts';
 import { formatQuantity } from '../../../language/quantities/index.ts';
 import { shimLines } from '../../../language/recommendations/report.ts';
+import { visitText } from '../../cli/ledger.ts';
 import { named } from '../../cli/named.ts';
 import { UsageError } from '../../cli/usage-error.ts';
+import { listName } from '../../host/files/records.ts';
+import { openLedger } from '../../host/ledger/ledger.ts';
+import { history, type Visit } from '../../host/ledger/questions.ts';
 import { type AddTool, answered, readOnly, text } from '../tool.ts';
 
 /** What to fit or to turn in the units of a job. */
@@ -34,21 +40,37 @@ export const addHistory: AddTool = (server, folder) => {
     {
       title: 'Find the history of a unit',
       description:
-        'Returns each job in which a serial number occurs, oldest first: what was found, fitted, read and done.',
+        'Returns each job in which a serial number occurs, closed ones first and oldest first: what was found, fitted, read and done.',
       inputSchema: { serial: z.string().min(1).describe('Serial number, as it is marked on the unit') },
       annotations: readOnly,
     },
     ({ serial }) =>
       answered(async () => {
         const { result } = await folder.open();
+        const closed = await closedVisits(join(folder.path, 'records'), serial);
         const found = result.jobs
+          .filter(({ name }) => !closed.some(({ unit }) => unit.job === name))
           .flatMap((job) => job.units.filter((unit) => unit.serial === serial).map((unit) => ({ job, unit })))
           .sort((a, b) => ((a.job.received ?? '') < (b.job.received ?? '') ? -1 : 1));
-        if (found.length === 0) throw new UsageError(`No job of this folder has a unit with the serial ${serial}.`);
-        return text(found.map(({ job, unit }) => [head(job, unit), ...unit.results.map(line)].join('\n')).join('\n\n'));
+        if (found.length === 0 && closed.length === 0)
+          throw new UsageError(`No job of this folder has a unit with the serial ${serial}.`);
+        const texts = found.map(({ job, unit }) => [head(job, unit), ...unit.results.map(line)].join('\n'));
+        return text([...closed.map(visitText).reverse(), ...texts].join('\n\n'));
       }),
   );
 };
+
+/** From the records of closed jobs, the last first; none where nothing was closed. */
+async function closedVisits(records: string, serial: string): Promise<readonly Visit[]> {
+  if (!existsSync(join(records, listName))) return [];
+  const ledger = await openLedger(records);
+  try {
+    const found = history(ledger, serial);
+    return found?.by === 'serial' ? found.visits : [];
+  } finally {
+    ledger.close();
+  }
+}
 
 function head({ name, procedure, revision, received }: Job, { place, numberText, onHold }: Unit): string {
   const parts = [
@@ -84,6 +106,8 @@ function line(result: Result): string {
       return `  renewed ${result.part}`;
     case 'remark':
       return `  ${found}“${result.text}”`;
+    case 'fact':
+      return `  ${[result.word, result.name, result.text, result.label, result.by, result.on].filter((one) => one !== null).join(' ')}`;
     case 'done':
       return `  done by ${result.by}${result.on === null ? '' : ` on ${result.on}`}`;
   }

@@ -32,6 +32,7 @@ export function closedJob(number: number, seed = 1, weight = usualWeight): Unsea
     by,
     on: closed,
     text: null,
+    tries: role === 'as left' ? 1 + Math.floor(random() * 3) : 1,
   });
   const units = Array.from({ length: 1 + Math.floor(random() * 6) }, (_, index) => ({
     place: String(index + 1),
@@ -40,7 +41,20 @@ export function closedJob(number: number, seed = 1, weight = usualWeight): Unsea
     noSerial: null,
     onHold: null,
     remarks: [],
-    renewed: random() < 0.3 ? ['spring'] : [],
+    renewed: random() < 0.3 ? [{ part: 'spring', number: null, batch: one(['L-7', 'L-8', 'L-9']) }] : [],
+    facts:
+      random() < 0.05
+        ? [
+            {
+              word: 'comeback' as const,
+              name: null,
+              text: String(number - 1),
+              label: one(['wear', 'workmanship', 'misuse']),
+              by: null,
+              on: null,
+            },
+          ]
+        : [],
     results: [
       result('opening', 'as found', 200 + Math.floor(random() * 60), 'bar', 250),
       result('shim', 'shim in', Math.round((1.2 + random() / 2) * 100) / 100, 'mm', 0),
@@ -54,6 +68,8 @@ export function closedJob(number: number, seed = 1, weight = usualWeight): Unsea
       title: `Set ${number}`,
       customer: one(customers),
       received: closed,
+      order: null,
+      intake: [],
       closed,
       procedure: 'rebuild-one-spring',
       procedureTitle: 'Rebuild',

@@ -184,6 +184,17 @@ export const semantics: Bundle = {
     'An {0} wird nichts angezogen: es ist keine Verbindung der Baureihe, und kein Schritt zieht es an. Das Teil nennen, das gedreht wird.',
   'Write one part, “in” and its size: shim in 1.45 mm.': 'Ein Teil, „in“ und sein Maß schreiben: shim in 1.45 mm.',
   'Write the size: shim out 1.30 mm.': 'Das Maß schreiben: shim out 1.30 mm.',
+  'Write what its maker calls it in quotes: {0} "L-7".':
+    'In Anführungszeichen schreiben, wie der Hersteller es nennt: {0} "L-7".',
+  'Write all of it: {0}.': 'Alles davon schreiben: {0}.',
+  '“{0}” has no meaning after {1}. Write {2}.': '„{0}“ bedeutet nach {1} nichts. {2} schreiben.',
+  'Something is missing of {0}. Write {1}.': 'Bei {0} fehlt etwas. {1} schreiben.',
+  'A concession is for one reading, and {0} is read at each {1}: write at which behind it.':
+    'Eine Sonderfreigabe gilt für einen einzelnen Messwert, und {0} wird an jeder Stelle abgelesen ({1}): dahinter schreiben, an welcher.',
+  'This belongs to a unit: the intake is for what holds for the whole job. Write it under its unit.':
+    'Das gehört zu einer Einheit: intake ist für das, was für den ganzen Auftrag gilt. Unter die Einheit schreiben.',
+  'A note belongs to a unit. Write it there, or as complaint "…".':
+    'Eine Notiz gehört zu einer Einheit. Dorthin schreiben, oder als complaint "…".',
   '“{0}” is not a result here.': '„{0}“ ist hier kein Ergebnis.',
   'Write what was read, or pass or fail.': 'Schreiben, was abgelesen wurde, oder pass oder fail.',
   '“{0}” is not a result here. Did you mean {1}?': '„{0}“ ist hier kein Ergebnis. Ist {1} gemeint?',

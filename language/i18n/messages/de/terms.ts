@@ -44,6 +44,8 @@ export const terms: Bundle = {
   unit: 'Einheit',
   job: 'Auftrag',
   procedure: 'Anweisung',
+  cause: 'Ursache',
+  word: 'Wort',
   family: 'Baureihe',
   shop: 'Werkstatt',
   sequence: 'Schrittfolge',

@@ -1,6 +1,22 @@
 import type { Bundle } from '../bundle.ts';
 
 export const traceability: Bundle = {
+  'which calibration was in force, and who did it, depends on the day.':
+    'vom Tag hängt ab, welche Kalibrierung galt und wer es war.',
+  'nobody answers for it.': 'niemand steht dafür ein.',
+  'the certificate is not made out without it.': 'ohne das wird die Bescheinigung nicht ausgestellt.',
+  'the unit cannot go out like this.': 'so darf die Einheit nicht hinaus.',
+  'the certificate shows the unit as it goes out.': 'die Bescheinigung zeigt die Einheit, wie sie hinausgeht.',
+  'the unit may be outside although the gauge says it is inside.':
+    'die Einheit kann außerhalb liegen, obwohl die Anzeige innerhalb liegt.',
+  'one of the two is wrong, or work is missing from the paper.':
+    'eines von beiden ist falsch, oder auf dem Papier fehlt Arbeit.',
+  'the serial is all that leads from a unit to its papers.':
+    'nur die Seriennummer führt von einer Einheit zu ihren Papieren.',
+  'the engine runs unevenly, although each of them passes.': 'der Motor läuft unrund, obwohl jede für sich besteht.',
+  'nothing shows that the tool was right.': 'nichts belegt, dass das Werkzeug richtig angezeigt hat.',
+  'whoever certifies a figure says what showed it.': 'wer einen Wert bescheinigt, sagt, womit er abgelesen wurde.',
+  'Write the tool': 'Das Werkzeug schreiben',
   'The work is held for {0}, who also signs for it.':
     'Die Arbeit wird für {0} angehalten, und dieselbe Person zeichnet sie ab.',
   'a hold is for a second pair of eyes, and people overlook their own mistakes.':

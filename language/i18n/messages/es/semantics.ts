@@ -182,6 +182,17 @@ export const semantics: Bundle = {
     'En {0} no se aprieta nada: no es una unión de la familia, y ningún paso la aprieta al par. Nombrar la pieza que se gira.',
   'Write one part, “in” and its size: shim in 1.45 mm.': 'Escribir una pieza, «in» y su medida: shim in 1.45 mm.',
   'Write the size: shim out 1.30 mm.': 'Escribir la medida: shim out 1.30 mm.',
+  'Write what its maker calls it in quotes: {0} "L-7".':
+    'Escribir entre comillas cómo lo llama el fabricante: {0} "L-7".',
+  'Write all of it: {0}.': 'Escribirlo entero: {0}.',
+  '“{0}” has no meaning after {1}. Write {2}.': '«{0}» no significa nada detrás de {1}. Escribir {2}.',
+  'Something is missing of {0}. Write {1}.': 'A {0} le falta algo. Escribir {1}.',
+  'A concession is for one reading, and {0} is read at each {1}: write at which behind it.':
+    'Una concesión vale para una sola lectura, y {0} se lee en cada {1}: escribir detrás en cuál.',
+  'This belongs to a unit: the intake is for what holds for the whole job. Write it under its unit.':
+    'Esto pertenece a una unidad: intake es para lo que vale para todo el trabajo. Escribirlo en su unidad.',
+  'A note belongs to a unit. Write it there, or as complaint "…".':
+    'Una nota pertenece a una unidad. Escribirla allí, o como complaint "…".',
   '“{0}” is not a result here.': '«{0}» no es un resultado aquí.',
   'Write what was read, or pass or fail.': 'Escribir lo que se leyó, o pass o fail.',
   '“{0}” is not a result here. Did you mean {1}?': '«{0}» no es un resultado aquí. ¿Quería decir {1}?',

@@ -44,6 +44,8 @@ export const terms: Bundle = {
   unit: 'unidad',
   job: 'trabajo',
   procedure: 'procedimiento',
+  cause: 'causa',
+  word: 'palabra',
   family: 'familia',
   shop: 'taller',
   sequence: 'secuencia',

@@ -1,6 +1,23 @@
 import type { Bundle } from '../bundle.ts';
 
 export const traceability: Bundle = {
+  'which calibration was in force, and who did it, depends on the day.':
+    'del día depende qué calibración regía y quién lo hizo.',
+  'nobody answers for it.': 'nadie responde de ello.',
+  'the certificate is not made out without it.': 'sin eso no se extiende el certificado.',
+  'the unit cannot go out like this.': 'así la unidad no puede salir.',
+  'the certificate shows the unit as it goes out.': 'el certificado muestra la unidad tal como sale.',
+  'the unit may be outside although the gauge says it is inside.':
+    'la unidad puede estar fuera aunque el instrumento diga que está dentro.',
+  'one of the two is wrong, or work is missing from the paper.':
+    'uno de los dos está mal, o falta trabajo en el papel.',
+  'the serial is all that leads from a unit to its papers.':
+    'solo el número de serie lleva de una unidad a sus papeles.',
+  'the engine runs unevenly, although each of them passes.':
+    'el motor gira desigual, aunque cada una por sí sola pase.',
+  'nothing shows that the tool was right.': 'nada demuestra que la herramienta medía bien.',
+  'whoever certifies a figure says what showed it.': 'quien certifica un valor dice con qué se leyó.',
+  'Write the tool': 'Escribir la herramienta',
   'The work is held for {0}, who also signs for it.': 'El trabajo se retiene para {0}, que también lo firma.',
   'a hold is for a second pair of eyes, and people overlook their own mistakes.':
     'una retención es para otro par de ojos, y uno pasa por alto sus propios fallos.',

@@ -1,15 +1,16 @@
-import { isFor } from '../../analysis/held.ts';
-import type { Words } from '../../i18n/index.ts';
-import { limitWords } from '../../i18n/limit-words.ts';
-import type { Procedure, StepOf } from '../../model/procedure.ts';
-import { testOf } from '../../model/reading-id.ts';
-import { nameWords } from '../../model/titles.ts';
-import { decimalsOf, decimalValue, rounded } from '../../quantities/decimal.ts';
-import { asDifference, between, compare, compareDifferences, kindOfUnit, sub, window } from '../../quantities/index.ts';
-import type { Difference, Quantity } from '../../quantities/types.ts';
+import { isFor } from '../analysis/held.ts';
+import type { Words } from '../i18n/index.ts';
+import { limitWords } from '../i18n/limit-words.ts';
+import type { Procedure, StepOf } from '../model/procedure.ts';
+import { testOf } from '../model/reading-id.ts';
+import { nameWords } from '../model/titles.ts';
+import { decimalsOf, decimalValue, rounded } from '../quantities/decimal.ts';
+import { asDifference, between, compare, compareDifferences, kindOfUnit, sub, window } from '../quantities/index.ts';
+import type { Difference, Quantity } from '../quantities/types.ts';
 import { insideOf } from './inside.ts';
 import type { LimitVerdict, Spread, Stand } from './judged.ts';
-import { type Say, unitsWords } from './say.ts';
+import { type Problem, problem } from './problem.ts';
+import { unitsWords } from './say.ts';
 
 /** The limit of a spread is written as values, and means differences. */
 function compareSpread(spread: Difference, end: Quantity) {
@@ -29,9 +30,9 @@ export function spreadsOf(
   procedure: Procedure,
   units: readonly LimitVerdict[],
   stands: readonly Stand[],
-): { spreads: Spread[]; problems: Say[] } {
+): { spreads: Spread[]; problems: Problem[] } {
   const spreads: Spread[] = [];
-  const problems: Say[] = [];
+  const problems: Problem[] = [];
   for (const { name, id } of comparedReadings(procedure, units)) {
     const title = nameWords(procedure, id);
     const numbers = [...new Set(units.map(({ unit }) => unit.number))];
@@ -40,7 +41,9 @@ export function spreadsOf(
         const reading = outcomes.find(({ asked }) => asked.name === id)?.reading ?? null;
         if (unit.number !== number || reading === null) return [];
         const settling = stands.find((stand) => stand.reading === reading)?.settling ?? null;
-        return [{ unit, value: reading.value, settled: settling === null ? null : sub(reading.value, settling) }];
+        return [
+          { unit, reading, value: reading.value, settled: settling === null ? null : sub(reading.value, settling) },
+        ];
       });
       if (read.length < 2) continue;
       const step = procedure.stages
@@ -50,7 +53,7 @@ export function spreadsOf(
         );
       const limit = step?.spread ?? null;
       if (limit === null) {
-        problems.push((w) => w.certificate.missing.noSpread({ name: title }));
+        problems.push(problem(null, procedure.source, (w) => w.certificate.missing.noSpread({ name: title })));
         continue;
       }
       const of = read.map(({ unit }) => unit);
@@ -64,10 +67,12 @@ export function spreadsOf(
         limit: limitWords(w, limit, ownUnit(spread)),
       });
       if (inside === 'other kind' || inside === 'open' || spread === null)
-        problems.push((w) => w.certificate.missing.spreadKind(shown(w)));
+        problems.push(problem(null, procedure.source, (w) => w.certificate.missing.spreadKind(shown(w))));
       else if (inside === 'no')
-        problems.push((w) =>
-          w.certificate.missing[settles ? 'spreadSettled' : 'spread']({ ...shown(w), spread: w.quantity(spread) }),
+        problems.push(
+          problem('spread-too-wide', furthestOut(read).reading.source, (w) =>
+            w.certificate.missing[settles ? 'spreadSettled' : 'spread']({ ...shown(w), spread: w.quantity(spread) }),
+          ),
         );
       if (spread !== null)
         spreads.push({ name: id, units: of, spread, asRead, limit, source: step?.sourceText ?? null });
@@ -95,4 +100,13 @@ export function spreadOf(values: readonly Quantity[]): Difference | null {
   if (spread === null || values.every(({ unit }) => unit === spread.unit)) return spread;
   const digits = Math.max(...values.map(({ number }) => decimalsOf(number)));
   return { ...spread, number: rounded(decimalValue(spread.number), digits, 'up') };
+}
+
+/** The one that is furthest from the middle of the others: opening it brings the most. */
+export function furthestOut<T extends { readonly value: Quantity }>(read: readonly T[]): T {
+  const sorted = [...read].sort((a, b) => compare(a.value, b.value) ?? 0);
+  const [low, high] = [sorted[0]!, sorted.at(-1)!];
+  const middle = sorted[Math.floor(sorted.length / 2)]!;
+  const [below, above] = [between(middle.value, low.value), between(high.value, middle.value)];
+  return below !== null && above !== null && compareDifferences(below, above) === 1 ? low : high;
 }

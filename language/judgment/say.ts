@@ -1,5 +1,5 @@
-import type { Words } from '../../i18n/index.ts';
-import type { Unit } from '../../model/job.ts';
+import type { Words } from '../i18n/index.ts';
+import type { Unit } from '../model/job.ts';
 
 /** Says in a language what is missing or wrong, why it matters, and what to write. */
 export type Say = (words: Words) => string;

@@ -1,5 +1,5 @@
-import type { Difference, Quantity } from '../../quantities/types.ts';
-import type { Window } from '../../quantities/window.ts';
+import type { Difference, Quantity } from '../quantities/types.ts';
+import type { Window } from '../quantities/window.ts';
 
 /** Whether a figure is inside a window; `open`: the window has no end. */
 export function insideOf<T extends Quantity | Difference>(

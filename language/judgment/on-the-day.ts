@@ -1,6 +1,7 @@
-import type { DoneResult, Job, Unit } from '../../model/job.ts';
-import type { Procedure } from '../../model/procedure.ts';
-import type { Asset, Calibration } from '../../model/shop.ts';
+import type { DoneResult, Job, Unit } from '../model/job.ts';
+import type { Procedure } from '../model/procedure.ts';
+import type { Asset, Calibration } from '../model/shop.ts';
+import { type Problem, problem } from './problem.ts';
 import type { Say } from './say.ts';
 
 /**
@@ -21,6 +22,11 @@ export function uncalibrated({ name: tool, calibrations, outOfUse }: Asset, on: 
   return [(w) => w.certificate.missing.notYetCalibrated({ tool, calibrated: first.calibrated, on })];
 }
 
+/** Whether the shop says from when to when its calibration holds. */
+export function isDated({ calibrations }: Asset): boolean {
+  return calibrations.some(isWhole);
+}
+
 type Whole = Calibration & { readonly calibrated: string; readonly due: string };
 
 function isWhole(calibration: Calibration): calibration is Whole {
@@ -39,34 +45,34 @@ export function calibrationOn({ calibrations }: Asset, on: string | null): Calib
 
 /** What is wrong with the days on which a unit was done. `today`: null where nobody knows it. */
 export function misdated(
-  { results }: Unit,
+  { results, source }: Unit,
   { received, procedure: { approvedOn } }: Job & { readonly procedure: Pick<Procedure, 'approvedOn'> },
   today: string | null,
-): Say[] {
+): Problem[] {
   const done = results.filter((one): one is DoneResult => one.form === 'done');
-  if (done.length === 0) return [(w) => w.certificate.missing.noDone];
-  return done.flatMap(({ by, on }, index): Say[] => {
-    if (on === null) return [(w) => w.certificate.missing.noDate({ by })];
+  if (done.length === 0) return [problem('nobody-answers', source, (w) => w.certificate.missing.noDone)];
+  return done.flatMap(({ by, on, source: at }, index): Problem[] => {
+    const wrong = (say: Say) => problem('done-on-wrong-day', at, say);
+    if (on === null) return [wrong((w) => w.certificate.missing.noDate({ by }))];
     const before = done.slice(0, index).findLast((one) => one.on !== null)?.on ?? null;
     return [
       ...(received !== null && on < received
-        ? [((w) => w.certificate.missing.doneBeforeReceived({ on, received })) satisfies Say]
+        ? // Reported where it is read.
+          [problem(null, at, (w) => w.certificate.missing.doneBeforeReceived({ on, received }))]
         : []),
-      ...(today !== null && on > today
-        ? [((w) => w.certificate.missing.doneInFuture({ on, today })) satisfies Say]
-        : []),
+      ...(today !== null && on > today ? [wrong((w) => w.certificate.missing.doneInFuture({ on, today }))] : []),
       ...(approvedOn !== null && on < approvedOn
-        ? [((w) => w.certificate.missing.doneUnapproved({ on, approved: approvedOn })) satisfies Say]
+        ? [wrong((w) => w.certificate.missing.doneUnapproved({ on, approved: approvedOn }))]
         : []),
-      ...(before !== null && on < before
-        ? [((w) => w.certificate.missing.doneOutOfOrder({ on, before })) satisfies Say]
-        : []),
+      ...(before !== null && on < before ? [wrong((w) => w.certificate.missing.doneOutOfOrder({ on, before }))] : []),
     ];
   });
 }
 
 /** The day on which a result was had: that of the next `done by`. */
 export function dayOf({ results }: Unit, result: Unit['results'][number]): string | null {
+  const own = 'done' in result ? result.done?.on : undefined;
+  if (own != null) return own;
   const at = results.indexOf(result);
   const done = results.filter((one): one is DoneResult => one.form === 'done');
   return (done.find((one) => results.indexOf(one) > at) ?? done.at(-1))?.on ?? null;

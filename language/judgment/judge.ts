@@ -1,15 +1,15 @@
-import { findDoubts } from '../../analysis/doubts.ts';
-import { findProofs, proofsFor } from '../../analysis/held.ts';
-import { doubtWords } from '../../i18n/doubt-words.ts';
-import type { Words } from '../../i18n/index.ts';
-import type { Job, ShimResult, Unit } from '../../model/job.ts';
-import type { Procedure } from '../../model/procedure.ts';
-import { screwReadings } from '../../recommendations/unit-screws.ts';
-import { unitReadings } from '../../recommendations/unit-shims.ts';
+import { findDoubts } from '../analysis/doubts.ts';
+import { findProofs, proofsFor } from '../analysis/held.ts';
+import { doubtWords } from '../i18n/doubt-words.ts';
+import type { Words } from '../i18n/index.ts';
+import type { Job, ShimResult, Unit } from '../model/job.ts';
+import type { Procedure } from '../model/procedure.ts';
+import { screwReadings } from '../recommendations/unit-screws.ts';
+import { unitReadings } from '../recommendations/unit-shims.ts';
 import type { JudgedJob, Known, LimitVerdict, Missing } from './judged.ts';
-import { calibrationOn, dayOf, misdated, uncalibrated } from './on-the-day.ts';
+import { calibrationOn, dayOf, isDated, misdated, uncalibrated } from './on-the-day.ts';
 import { judgePlans, missingWords } from './plan-judge.ts';
-import type { Say } from './say.ts';
+import { type Problem, problem } from './problem.ts';
 import { spreadsOf } from './set-spread.ts';
 import { isFound, names, UnitJudge } from './unit-judge.ts';
 
@@ -19,16 +19,22 @@ export function judgeJob(procedure: Procedure, job: Job, today: string | null): 
     procedure,
     job,
     today,
-    doubts: findDoubts(job).map(({ unit, result, why }) => ({ unit, result, say: (w: Words) => doubtWords(w, why) })),
+    doubts: findDoubts(job).map(({ unit, result, why }) => ({
+      unit,
+      result,
+      problem: problem('implausible-result', result.source, (w: Words) => doubtWords(w, why)),
+    })),
     stands: [...unitReadings(job), ...screwReadings(job)],
   };
   const units = job.units.filter(({ onHold }) => onHold === null).map((unit) => judgedUnit(known, unit));
   const { received } = job;
-  const ofJob: Say[] = [
-    ...(units.length === 0 ? [({ certificate }: Words) => certificate.missing.empty] : []),
-    ...(findProofs(procedure.family).length === 0 ? [({ certificate }: Words) => certificate.missing.noProof] : []),
+  const ofJob: Problem[] = [
+    ...(units.length === 0 ? [problem(null, job.source, (w) => w.certificate.missing.empty)] : []),
+    ...(findProofs(procedure.family).length === 0
+      ? [problem(null, job.source, (w) => w.certificate.missing.noProof)]
+      : []),
     ...(received !== null && today !== null && received > today
-      ? [({ certificate }: Words) => certificate.missing.receivedInFuture({ received, today })]
+      ? [problem('done-on-wrong-day', job.source, (w) => w.certificate.missing.receivedInFuture({ received, today }))]
       : []),
   ];
   const { spreads, problems } = spreadsOf(procedure, units, known.stands);
@@ -37,9 +43,11 @@ export function judgeJob(procedure: Procedure, job: Job, today: string | null): 
     onHold: job.units.filter(({ onHold }) => onHold !== null),
     spreads,
     missing: [
-      ...ofJob.map((say): Missing => ({ unit: null, of: 'job', say })),
-      ...units.flatMap((one) => one.problems.map((say): Missing => ({ unit: one.unit, of: 'unit', say }))),
-      ...problems.map((say): Missing => ({ unit: null, of: 'set', say })),
+      ...ofJob.map((one): Missing => ({ unit: null, of: 'job', say: one.say, problem: one })),
+      ...units.flatMap(({ unit, problems: own }) =>
+        own.map((one): Missing => ({ unit, of: 'unit', say: one.say, problem: one })),
+      ),
+      ...problems.map((one): Missing => ({ unit: null, of: 'set', say: one.say, problem: one })),
     ],
   };
 }
@@ -74,15 +82,17 @@ function judgedUnit(known: Known, unit: Unit): LimitVerdict {
     ...shimsIn,
     ...results.filter((result) => result.form === 'verdict'),
   ];
-  const tools = used.flatMap((result) => judge.toolsOf(result).map((asset) => ({ asset, on: dayOf(unit, result) })));
+  const tools = used.flatMap((result) =>
+    judge.toolsOf(result).map((asset) => ({ asset, on: dayOf(unit, result), at: result.source })),
+  );
   const unknown = unit.number === null && procedure.numbers.length > 0;
-  const problems: Say[] = [
+  const problems: Problem[] = [
     ...judge.serial(),
     ...(results.length === 0
-      ? [({ certificate }: Words) => certificate.missing.nothing]
+      ? [problem('not-proven', unit.source, (w) => w.certificate.missing.nothing)]
       : [
           ...(unknown
-            ? [({ certificate }: Words) => certificate.missing.number({ number: unit.numberText })]
+            ? [problem(null, unit.source, (w) => w.certificate.missing.number({ number: unit.numberText }))]
             : // Of a number that nobody knows no limit would tell anything.
               [...found, ...outcomes, ...torques].flatMap((one) => one.problems)),
           ...shimsOut.flatMap((one) => judge.measured(one)),
@@ -90,8 +100,11 @@ function judgedUnit(known: Known, unit: Unit): LimitVerdict {
           ...missingWords(procedure, unit),
           ...judge.doubts(),
           ...judge.unexplained(),
-          ...once(tools, ({ asset, on }) => `${asset.name} ${on}`).flatMap(({ asset, on }) => uncalibrated(asset, on)),
+          ...once(tools, ({ asset, on }) => `${asset.name} ${on}`).flatMap(({ asset, on, at }) =>
+            uncalibrated(asset, on).map((say) => problem(isDated(asset) ? 'tool-not-in-date' : null, at, say)),
+          ),
           ...misdated(unit, job, today),
+          ...judge.unfinished(),
           ...judge.unsigned(used),
         ]),
   ];
@@ -102,7 +115,11 @@ function judgedUnit(known: Known, unit: Unit): LimitVerdict {
       if (result.form === 'remark') return [result.text];
       return result.form === 'reading' && result.asFound && result.text !== null ? [result.text] : [];
     }),
-    renewed: [...new Set(results.flatMap((result) => (result.form === 'renewed' ? [result.part] : [])))],
+    renewed: once(
+      results.filter((result) => result.form === 'renewed'),
+      ({ part }) => part,
+    ),
+    facts: results.filter((result) => result.form === 'fact'),
     shimsOut,
     shimsIn,
     torques,

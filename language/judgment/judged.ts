@@ -1,13 +1,23 @@
-import type { Asked, RequiredTorque } from '../../analysis/held.ts';
-import type { Doubt } from '../../model/doubt.ts';
-import type { DoneResult, Job, ReadingResult, ShimResult, TorqueResult, Unit } from '../../model/job.ts';
-import type { Procedure } from '../../model/procedure.ts';
-import type { Asset, Calibration } from '../../model/shop.ts';
-import type { Difference, Limit } from '../../quantities/types.ts';
-import type { Window } from '../../quantities/window.ts';
-import type { ScrewReading } from '../../recommendations/unit-screws.ts';
-import type { UnitReading } from '../../recommendations/unit-shims.ts';
+import type { Asked, RequiredTorque } from '../analysis/held.ts';
+import type { Doubt } from '../model/doubt.ts';
+import type {
+  DoneResult,
+  FactResult,
+  Job,
+  ReadingResult,
+  RenewedResult,
+  ShimResult,
+  TorqueResult,
+  Unit,
+} from '../model/job.ts';
+import type { Procedure } from '../model/procedure.ts';
+import type { Asset, Calibration } from '../model/shop.ts';
+import type { Difference, Limit } from '../quantities/types.ts';
+import type { Window } from '../quantities/window.ts';
+import type { ScrewReading } from '../recommendations/unit-screws.ts';
+import type { UnitReading } from '../recommendations/unit-shims.ts';
 import type { PlaceSpread } from './plan-judge.ts';
+import type { Problem } from './problem.ts';
 import type { Say } from './say.ts';
 
 /** A last result, and what it was held to. */
@@ -21,13 +31,15 @@ export interface Verdict {
   readonly guarded: Window | null;
   /** It is outside its limit, or was said to fail: not only something is missing. */
   readonly failed: boolean;
-  readonly problems: readonly Say[];
+  /** What allows that, for this unit. */
+  readonly conceded: FactResult | null;
+  readonly problems: readonly Problem[];
 }
 
 export interface TorqueVerdict {
   readonly torque: TorqueResult;
   readonly held: RequiredTorque | null;
-  readonly problems: readonly Say[];
+  readonly problems: readonly Problem[];
 }
 
 /** A reading as it came in, and the limit in service. */
@@ -37,7 +49,7 @@ export interface TestVerdict {
   /** The verdict that was written, or what the limit in service says; null: there is none. */
   readonly verdict: boolean | null;
   readonly held: RequiredTorque | null;
-  readonly problems: readonly Say[];
+  readonly problems: readonly Problem[];
 }
 
 /** The results of a unit that is not on hold. */
@@ -46,7 +58,9 @@ export interface LimitVerdict {
   readonly found: readonly TestVerdict[];
   readonly remarks: readonly string[];
   /** Parts that went in new, each once. */
-  readonly renewed: readonly string[];
+  readonly renewed: readonly RenewedResult[];
+  /** What is written down besides. */
+  readonly facts: readonly FactResult[];
   readonly shimsOut: readonly ShimResult[];
   readonly shimsIn: readonly ShimResult[];
   readonly torques: readonly TorqueVerdict[];
@@ -57,7 +71,7 @@ export interface LimitVerdict {
   readonly done: readonly DoneResult[];
   /** Tools that what is certified was read with, and the calibration that was in force on the day; each pair once. */
   readonly tools: readonly ToolUsed[];
-  readonly problems: readonly Say[];
+  readonly problems: readonly Problem[];
 }
 
 export interface ToolUsed {
@@ -83,6 +97,8 @@ export interface Missing {
   readonly unit: Unit | null;
   readonly of: 'unit' | 'set' | 'job';
   readonly say: Say;
+  /** What it is, and where it is written; null: no rule reports it in the text of the job. */
+  readonly problem: Problem | null;
 }
 
 export interface JudgedJob {
@@ -98,7 +114,7 @@ export type Stand = UnitReading | ScrewReading;
 
 /** A figure that cannot be, said once wherever it is met. */
 export interface SaidDoubt extends Pick<Doubt, 'unit' | 'result'> {
-  readonly say: Say;
+  readonly problem: Problem;
 }
 
 /** What a unit is judged with. */

@@ -7,23 +7,31 @@ import {
   testsFor,
   torqueLimits,
   torqueSteps,
-} from '../../analysis/held.ts';
-import { guardedOn } from '../../engineering/guarded.ts';
-import type { Words } from '../../i18n/index.ts';
-import { limitWords } from '../../i18n/limit-words.ts';
-import type { ReadingResult, Result, ShimResult, TorqueResult, Unit } from '../../model/job.ts';
-import type { Procedure, Step } from '../../model/procedure.ts';
-import { readingAt, readingId } from '../../model/reading-id.ts';
-import type { Asset } from '../../model/shop.ts';
-import { limitUses } from '../../model/steps.ts';
-import { capital, nameWords, partWords } from '../../model/titles.ts';
-import { add, asDifference, between, compare, kindOfLimit, kindOfUnit, window } from '../../quantities/index.ts';
-import type { Difference, Quantity } from '../../quantities/types.ts';
-import type { Window } from '../../quantities/window.ts';
+} from '../analysis/held.ts';
+import { guardedOn } from '../engineering/guarded.ts';
+import type { Words } from '../i18n/index.ts';
+import { limitWords } from '../i18n/limit-words.ts';
+import type { FactResult, ReadingResult, Result, ShimResult, TorqueResult, Unit } from '../model/job.ts';
+import type { Procedure, Step } from '../model/procedure.ts';
+import { readingAt, readingId } from '../model/reading-id.ts';
+import type { Asset } from '../model/shop.ts';
+import type { Source } from '../model/source.ts';
+import { limitUses } from '../model/steps.ts';
+import { capital, nameWords, partWords } from '../model/titles.ts';
+import { add, asDifference, between, compare, kindOfLimit, kindOfUnit, window } from '../quantities/index.ts';
+import type { Difference, Quantity } from '../quantities/types.ts';
+import type { Window } from '../quantities/window.ts';
 import { type Change, Changes } from './changes.ts';
 import { insideOf } from './inside.ts';
 import type { Known, Stand, TestVerdict, TorqueVerdict, Verdict } from './judged.ts';
+import { type Problem, problem } from './problem.ts';
 import type { Say } from './say.ts';
+
+function noTool(name: string, value: Quantity, at: Source): Problem {
+  return problem('tool-not-written-down', at, (w) =>
+    w.certificate.missing.noTool({ name, reading: w.quantity(value) }),
+  );
+}
 
 export type Read = Extract<Result, { form: 'reading' | 'verdict' }>;
 
@@ -61,24 +69,32 @@ export class UnitJudge {
     const verdict = this.counts(asked, reading, last.verdict) ? last.verdict : null;
     if (asked.notRequired && reading === null && verdict === null) return null;
     const title = nameWords(this.procedure, name);
-    const problems: Say[] = [];
-    const changed = [reading, verdict].flatMap((one) =>
-      one === null ? [] : (this.changes.after(this.basis.get(one) ?? one, name) ?? []),
-    )[0];
+    const problems: Problem[] = [];
+    const old = [reading, verdict].find((one) => one !== null && this.changed(one, name) !== null) ?? null;
     if (reading === null && verdict === null) problems.push(this.noResult(title, name));
-    else if (changed !== undefined) problems.push(this.stale(title, changed));
+    else if (old !== null)
+      problems.push(problem('result-from-before', old.source, this.stale(title, this.changed(old, name)!)));
     else if (reading === null && asked.limits.length > 0)
-      problems.push((w) =>
-        w.certificate.missing.noReading({ name: title, limit: limitWords(w, asked.limits[0]!.limit, null) }),
+      problems.push(
+        problem('not-proven', verdict!.source, (w) =>
+          w.certificate.missing.noReading({ name: title, limit: limitWords(w, asked.limits[0]!.limit, null) }),
+        ),
       );
     if (reading !== null && asked.verdict && verdict === null)
-      problems.push((w) => w.certificate.missing.noVerdict({ name: title }));
+      problems.push(problem('not-proven', reading.source, (w) => w.certificate.missing.noVerdict({ name: title })));
     return this.judged(asked, reading, verdict, problems);
   }
 
-  private noResult(title: string, name: string): Say {
+  /** What made a result old; one that is worked out is as old as what it is worked out of. */
+  private changed(result: Result, name: string): Change | null {
+    return this.changes.after(this.basis.get(result) ?? result, name);
+  }
+
+  private noResult(title: string, name: string): Problem {
     const found = names(this.unit.results, isFound).includes(name);
-    return (w) => w.certificate.missing[found ? 'onlyFound' : 'noResult']({ name: title });
+    return problem('not-proven', this.unit.source, (w) =>
+      w.certificate.missing[found ? 'onlyFound' : 'noResult']({ name: title }),
+    );
   }
 
   private stale(name: string, { part, how }: Change): Say {
@@ -91,7 +107,7 @@ export class UnitJudge {
     const asked = askedOf(this.procedure, name, this.unit);
     const { reading, verdict } = this.last(name);
     const fresh = <T extends Read>(result: T | null) =>
-      result === null || this.changes.after(this.basis.get(result) ?? result, name) !== null ? null : result;
+      result === null || this.changed(result, name) !== null ? null : result;
     const [last, said] = [fresh(reading), this.counts(asked, reading, verdict) ? fresh(verdict) : null];
     return last === null && said === null ? null : this.judged(asked, last, said, []);
   }
@@ -107,12 +123,13 @@ export class UnitJudge {
     asked: Asked,
     reading: ReadingResult | null,
     verdict: Extract<Result, { form: 'verdict' }> | null,
-    before: readonly Say[],
+    before: readonly Problem[],
   ): Verdict {
     const { procedure } = this;
     const name = nameWords(procedure, asked.name);
     const problems = [...before];
-    if (verdict !== null && !verdict.passed) problems.push((w) => w.certificate.missing.failed({ name }));
+    if (verdict !== null && !verdict.passed)
+      problems.push(problem('result-fails', verdict.source, (w) => w.certificate.missing.failed({ name })));
     const held =
       reading === null
         ? (asked.limits[0] ?? null)
@@ -127,26 +144,32 @@ export class UnitJudge {
         held,
         guarded: null,
         failed: verdict?.passed === false,
+        conceded: null,
         problems,
       };
     const doubt = this.doubtOf(reading);
     // Of a figure that cannot be nothing else is to be said.
-    const { guarded, problem, failed } =
-      doubt === null ? this.against(name, reading, held) : { guarded: null, problem: doubt, failed: true };
+    const { guarded, found, failed } =
+      doubt === null ? this.against(name, reading, held) : { guarded: null, found: doubt, failed: true };
     if (doubt === null)
       problems.push(
         ...this.readWith(name, reading, held, asked.step === null ? this.measuring(asked.name) : [asked.step]),
       );
-    if (problem !== null) problems.push(problem);
+    const conceded = failed ? this.concession(asked.name, reading) : null;
+    if (conceded !== null) {
+      // Said on the certificate as what it is.
+    } else if (found !== null) problems.push(found);
     else {
       const settling = settledOut(this.known.stands, reading);
       if (settling !== null)
-        problems.push((w) =>
-          w.certificate.missing.settles({
-            name,
-            reading: w.quantity(reading.value),
-            settling: w.quantity(settling),
-          }),
+        problems.push(
+          problem('result-fails', reading.source, (w) =>
+            w.certificate.missing.settles({
+              name,
+              reading: w.quantity(reading.value),
+              settling: w.quantity(settling),
+            }),
+          ),
         );
     }
     return {
@@ -156,6 +179,7 @@ export class UnitJudge {
       held,
       guarded,
       failed: failed || verdict?.passed === false,
+      conceded,
       problems,
     };
   }
@@ -163,26 +187,36 @@ export class UnitJudge {
   /** A reading against its limit, by the decision rule. */
   private against(
     name: string,
-    { value, tool }: ReadingResult,
+    { value, tool, source }: ReadingResult,
     held: RequiredTorque | null,
-  ): { guarded: Window | null; problem: Say | null; failed: boolean } {
-    const told = (problem: Say | null, failed = false, guarded: Window | null = null) => ({ guarded, problem, failed });
-    if (held === null) return told(null);
+  ): { guarded: Window | null; found: Problem | null; failed: boolean } {
+    const told = (rule: Problem['rule'], say: Say | null, failed = false, guarded: Window | null = null) => ({
+      guarded,
+      found: say === null ? null : problem(rule, source, say),
+      failed,
+    });
+    if (held === null) return told(null, null);
     const { limit, rule } = held;
     const shown = (w: Words) => ({ name, reading: w.quantity(value), limit: limitWords(w, limit, value) });
     const inside = insideOf(window(limit), value, compare);
-    if (inside === 'open') return told((w) => w.certificate.missing.noTolerance(shown(w)));
-    if (inside === 'other kind') return told((w) => w.certificate.missing.otherKind(shown(w)));
-    if (inside === 'no') return told((w) => w.certificate.missing.outside(shown(w)), true);
-    if (rule === 'simple') return told(null);
+    if (inside === 'open') return told(null, (w) => w.certificate.missing.noTolerance(shown(w)));
+    if (inside === 'other kind') return told('result-fails', (w) => w.certificate.missing.otherKind(shown(w)));
+    if (inside === 'no') return told('result-fails', (w) => w.certificate.missing.outside(shown(w)), true);
+    if (rule === 'simple') return told(null, null);
     const asset = this.asset(tool);
     // A missing tool is reported where its tool is required.
-    if (asset === null) return told(null);
+    if (asset === null) return told(null, null);
     const drawn = guardedOn(asset, limit, rule);
-    if (drawn === null) return told((w) => w.certificate.missing.noAccuracy({ name, tool: asset.name }));
+    if (drawn === null)
+      return told('tool-not-in-date', (w) => w.certificate.missing.noAccuracy({ name, tool: asset.name }));
     if (drawn.shut || insideOf(drawn.window, value, compare) !== 'yes')
-      return told((w) => w.certificate.missing.outsideGuarded({ ...shown(w), tool: asset.name }), true, drawn.window);
-    return told(null, false, drawn.window);
+      return told(
+        'result-in-guard-band',
+        (w) => w.certificate.missing.outsideGuarded({ ...shown(w), tool: asset.name }),
+        true,
+        drawn.window,
+      );
+    return told(null, null, false, drawn.window);
   }
 
   found(name: string): TestVerdict {
@@ -210,6 +244,39 @@ export class UnitJudge {
     };
   }
 
+  /** What allows a result that is outside its limit: written down after it. */
+  private concession(name: string, result: Result): FactResult | null {
+    const { results } = this.unit;
+    const after = results.slice(results.indexOf(this.basis.get(result) ?? result) + 1);
+    return (
+      after.find((one): one is FactResult => one.form === 'fact' && one.word === 'concession' && one.name === name) ??
+      null
+    );
+  }
+
+  /** What was begun and is not over: waiting for a part, or sent out. */
+  unfinished(): Problem[] {
+    const { results } = this.unit;
+    return results.flatMap((one, index): Problem[] => {
+      if (one.form !== 'fact') return [];
+      const later = results.slice(index + 1);
+      const { name: part, on, text: what } = one;
+      if (
+        one.word === 'waiting' &&
+        part !== null &&
+        !later.some((other) => other.form === 'renewed' && other.part === part)
+      )
+        return [
+          problem(null, one.source, (w) =>
+            w.certificate.missing.waiting({ part: capital(partWords(this.procedure, part)), since: on ?? '' }),
+          ),
+        ];
+      if (one.word === 'sent-out' && !later.some((other) => other.form === 'fact' && other.word === 'booked-in'))
+        return [problem(null, one.source, (w) => w.certificate.missing.sentOut({ on: on ?? '', what: what ?? '' }))];
+      return [];
+    });
+  }
+
   /** The last torque of a part. */
   torque(part: string): TorqueVerdict {
     const { procedure, unit } = this;
@@ -221,31 +288,35 @@ export class UnitJudge {
     const doubt = this.doubtOf(torque);
     if (doubt !== null) return { torque, held, problems: [doubt] };
     const problems = this.readWith(name, torque, held, torqueSteps(procedure, unit, part));
-    if (held !== null && !fits(held))
-      problems.push((w) =>
-        w.certificate.missing.torque({
-          name: w.certificate.results.torque({ part: name }),
-          reading: w.quantity(torque.value),
-          limit: limitWords(w, held.limit, torque.value),
-        }),
+    if (held !== null && !fits(held) && this.concession(part, torque) === null)
+      problems.push(
+        problem('result-fails', torque.source, (w) =>
+          w.certificate.missing.torque({
+            name: w.certificate.results.torque({ part: name }),
+            reading: w.quantity(torque.value),
+            limit: limitWords(w, held.limit, torque.value),
+          }),
+        ),
       );
     const opened = this.changes.underTorque(torque);
     if (opened !== null)
-      problems.push((w) =>
-        w.certificate.missing.torqueStale({
-          name: w.certificate.results.torque({ part: name }),
-          part: w.inSentence(partWords(procedure, opened)),
-        }),
+      problems.push(
+        problem('result-from-before', torque.source, (w) =>
+          w.certificate.missing.torqueStale({
+            name: w.certificate.results.torque({ part: name }),
+            part: w.inSentence(partWords(procedure, opened)),
+          }),
+        ),
       );
     return { torque, held, problems };
   }
 
   /** The tool that a shim which came out was measured with, where the procedure says with which. */
-  measured({ part, size, tool }: ShimResult): Say[] {
+  measured({ part, size, tool, source }: ShimResult): Problem[] {
     const steps = this.allSteps().filter(
       ({ verb, objects }) => verb === 'measure' && objects.some((object) => object.name === part),
     );
-    return this.named(capital(partWords(this.procedure, part)), size, tool ?? null, steps);
+    return this.named(capital(partWords(this.procedure, part)), size, { tool: tool ?? null, source }, steps);
   }
 
   /**
@@ -255,27 +326,35 @@ export class UnitJudge {
    */
   private readWith(
     name: string,
-    { value, tool }: ReadingResult | TorqueResult,
+    { value, tool, source }: ReadingResult | TorqueResult,
     held: RequiredTorque | null,
     steps: readonly Step[],
-  ): Say[] {
+  ): Problem[] {
     const kind = kindOfUnit(value.unit);
     const shown = this.procedure.shop.assets.some(
       ({ range }) => range !== null && kindOfUnit(range.high.unit) === kind,
     );
     if (held !== null && tool === null) {
       if (held.rule !== 'simple')
-        return [(w) => w.certificate.missing.noToolForRule({ name, reading: w.quantity(value) })];
-      if (shown || kind === 'pressure' || kind === 'torque')
-        return [(w) => w.certificate.missing.noTool({ name, reading: w.quantity(value) })];
+        return [
+          problem('tool-not-written-down', source, (w) =>
+            w.certificate.missing.noToolForRule({ name, reading: w.quantity(value) }),
+          ),
+        ];
+      if (shown || kind === 'pressure' || kind === 'torque') return [noTool(name, value, source)];
     }
     // The tools that the step of a timed test names show something else than the time.
-    return kind === 'time' ? [] : this.named(name, value, tool, steps);
+    return kind === 'time' ? [] : this.named(name, value, { tool, source }, steps);
   }
 
-  private named(name: string, value: Quantity, tool: string | null, steps: readonly Step[]): Say[] {
+  private named(
+    name: string,
+    value: Quantity,
+    { tool, source }: Pick<ReadingResult, 'tool' | 'source'>,
+    steps: readonly Step[],
+  ): Problem[] {
     return tool === null && steps.some(({ tools }) => tools.some(({ form }) => form !== 'words'))
-      ? [(w) => w.certificate.missing.noTool({ name, reading: w.quantity(value) })]
+      ? [noTool(name, value, source)]
       : [];
   }
 
@@ -286,42 +365,51 @@ export class UnitJudge {
   }
 
   /** The unit can be found again by its serial. */
-  serial(): Say[] {
-    const { serial, noSerial } = this.unit;
-    if (serial === null) return noSerial === null ? [({ certificate }) => certificate.missing.noSerial] : [];
+  serial(): Problem[] {
+    const { serial, noSerial, source } = this.unit;
+    if (serial === null)
+      return noSerial === null
+        ? [problem('serial-not-written-down', source, ({ certificate }) => certificate.missing.noSerial)]
+        : [];
     const other = this.known.job.units.find((one) => one.serial?.trim() === serial.trim() && one !== this.unit);
+    // Reported where it is read.
     return other === undefined
       ? []
-      : [({ certificate }) => certificate.missing.serialTwice({ serial, place: other.place })];
+      : [problem(null, source, ({ certificate }) => certificate.missing.serialTwice({ serial, place: other.place }))];
   }
 
   /** Figures that cannot be, the last ones and those before them. */
-  doubts(): Say[] {
-    return this.known.doubts.filter(({ unit }) => unit === this.unit).map(({ say }) => say);
+  doubts(): Problem[] {
+    return this.known.doubts.filter(({ unit }) => unit === this.unit).map(({ problem }) => problem);
   }
 
-  private doubtOf(result: Result): Say | null {
-    return this.known.doubts.find((doubt) => doubt.result === result)?.say ?? null;
+  private doubtOf(result: Result): Problem | null {
+    return this.known.doubts.find((doubt) => doubt.result === result)?.problem ?? null;
   }
 
   /** Results of one name that contradict each other, or lie far apart, with nothing written down between them. */
-  unexplained(): Say[] {
-    return names(this.unit.results, () => true).flatMap((name): Say[] => {
+  unexplained(): Problem[] {
+    return names(this.unit.results, () => true).flatMap((name): Problem[] => {
       const title = nameWords(this.procedure, name);
-      if (this.passedAfterFail(name)) return [(w) => w.certificate.missing.passedAfterFail({ name: title })];
+      const passed = this.passedAfterFail(name);
+      if (passed !== null)
+        return [
+          problem('result-unexplained', passed.source, (w) => w.certificate.missing.passedAfterFail({ name: title })),
+        ];
       const jump = this.changes.jump(name);
       const [before, after] = jump ?? this.changes.contrary(name) ?? [];
       if (before === undefined || after === undefined || this.doubtOf(before) !== null || this.doubtOf(after) !== null)
         return [];
       const why = jump === null ? 'contrary' : 'jump';
       return [
-        (w) =>
+        problem('result-unexplained', after.source, (w) =>
           w.certificate.missing[why]({ name: title, before: w.quantity(before.value), after: w.quantity(after.value) }),
+        ),
       ];
     });
   }
 
-  private passedAfterFail(name: string): boolean {
+  private passedAfterFail(name: string): Read | null {
     const of = this.unit.results.filter((one): one is Read => one.form === 'reading' || one.form === 'verdict');
     const mine = of.filter((one) => one.name === name && !isFound(one));
     const { limits } = askedOf(this.procedure, name, this.unit);
@@ -330,19 +418,22 @@ export class UnitJudge {
         ? !one.passed
         : limits.some(({ limit }) => insideOf(window(limit), one.value, compare) === 'no') &&
           this.doubtOf(one) === null;
-    return mine.some((one, index) => {
+    const found = mine.find((one, index) => {
       const before = mine[index - 1];
       return before !== undefined && fails(before) && !fails(one) && !this.changes.somethingDone(before, one);
     });
+    return found ?? null;
   }
 
   /** What is certified is before the last `done by`. */
-  unsigned(used: readonly Result[]): Say[] {
+  unsigned(used: readonly Result[]): Problem[] {
     const { results } = this.unit;
     const last = results.findLastIndex(({ form }) => form === 'done');
     const renewed = results.filter(({ form }) => form === 'renewed');
-    return last >= 0 && [...used, ...renewed].some((one) => results.indexOf(one) > last)
-      ? [({ certificate }) => certificate.missing.unsigned]
+    const isSigned = (one: Result) => 'done' in one && one.done?.by != null;
+    const after = [...used, ...renewed].find((one) => results.indexOf(one) > last && !isSigned(one));
+    return last >= 0 && after !== undefined
+      ? [problem('nobody-answers', after.source, ({ certificate }) => certificate.missing.unsigned)]
       : [];
   }
 

@@ -1,15 +1,15 @@
 import type Fraction from 'fraction.js';
-import { choosing, stepsFor, testsFor, tightens } from '../../analysis/held.ts';
-import { provesThrough } from '../../analysis/reach.ts';
-import { Relations } from '../../analysis/relations.ts';
-import { caseFor, shimChoices } from '../../analysis/shims.ts';
-import { permissibleError } from '../../engineering/tool-error.ts';
-import type { ReadingResult, Result, Unit } from '../../model/job.ts';
-import type { Procedure, Step } from '../../model/procedure.ts';
-import { readingAt, testOf } from '../../model/reading-id.ts';
-import { isTestOf, limitUses, namedIn } from '../../model/steps.ts';
-import { amount, compare, sizeOf } from '../../quantities/index.ts';
-import type { Quantity } from '../../quantities/types.ts';
+import { choosing, stepsFor, testsFor, tightens } from '../analysis/held.ts';
+import { provesThrough } from '../analysis/reach.ts';
+import { Relations } from '../analysis/relations.ts';
+import { caseFor, shimChoices } from '../analysis/shims.ts';
+import { permissibleError } from '../engineering/tool-error.ts';
+import type { ReadingResult, Result, Unit } from '../model/job.ts';
+import type { Procedure, Step } from '../model/procedure.ts';
+import { readingAt, testOf } from '../model/reading-id.ts';
+import { isTestOf, limitUses, namedIn } from '../model/steps.ts';
+import { amount, compare, sizeOf } from '../quantities/index.ts';
+import type { Quantity } from '../quantities/types.ts';
 
 /** What made a result old: a part that was changed after it, or a joint that was tightened again. */
 export interface Change {
