@@ -518,7 +518,11 @@ export const template = `
 } else if b.kind == "facts" { facts-block(b, sheet)
 } else if b.kind == "drawing" { drawing(b)
 } else if b.kind == "table" { listing(b, roomy: roomy(sheet))
-} else if b.kind == "tables" { grid(columns: (1fr,) * b.tables.len(), column-gutter: 6mm, ..b.tables.map(listing))
+} else if b.kind == "tables" { context {
+  let beside = grid(columns: (1fr,) * b.tables.len(), column-gutter: 6mm, ..b.tables.map(listing))
+  // Cut by a page break, each would be continued after its neighbor: so both end on one page, or follow each other.
+  if measure(width: sheet.area.width, beside).height > sheet.area.height / 3 { b.tables.map(listing).join() } else { block(breakable: false, above: 0mm, below: 0mm, beside) }
+}
 } else if b.kind == "safety" { safety(b)
 } else if b.kind == "place" { place-head(b, sheet)
 } else if b.kind == "close" { block(above: 0.8mm, below: 0.8mm, breakable: false, width: 100%, align(right, unit-rows(sheet, (b.row,))))
