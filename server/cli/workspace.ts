@@ -13,6 +13,7 @@ import { readText, readTextNow } from '../host/files/read-text.ts';
 import { isRead } from '../host/files/which-files.ts';
 import type { ReadText } from '../host/host.ts';
 import { workOutInThreads } from '../host/threads/check-threads.ts';
+import { worded, workspaceLanguage } from './messages.ts';
 import { note } from './say.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -52,7 +53,7 @@ export async function openWorkspace(
   const asked = await filesOf(finder, paths.length === 0 ? ['.'] : paths, isExcluded);
   const stray = paths.find((path) => !isRead(path) && asked.includes(shownPath(path)));
   if (stray !== undefined)
-    throw new UsageError(`${stray} is not a .rebuild file. Give one, or a folder that has some.`);
+    throw new UsageError(worded`${stray} is not a .rebuild file. Give one, or a folder that has some.`);
   const unread = [...finder.unread];
   const alone = paths.length > 0 && paths.every((path) => path.endsWith('.rebuild'));
   const near =
@@ -64,7 +65,7 @@ export async function openWorkspace(
   const named = new Set(paths.map(shownPath));
   if (!asked.some((path) => !isSettings(path) || named.has(path)) && unread.length === 0)
     throw new UsageError(
-      `There is no .rebuild file in ${paths.length === 0 ? 'this folder' : paths.join(', ')}. Give a file or a folder that has some.`,
+      worded`There is no .rebuild file in ${paths.length === 0 ? worded`this folder` : paths.join(', ')}. Give a file or a folder that has some.`,
     );
   const found = [...new Set([...asked, ...near])].sort();
   const files: SourceFile[] = [];
@@ -92,6 +93,8 @@ export async function openWorkspace(
       cache.keep(workspace.database, (uri) => workspace.jobsOf(uri) !== null);
       jobs?.keep((path) => workspace.jobsOf(path));
     });
+  const result = known === null ? workspace.open(files, settings) : workspace.check(files, settings);
+  workspaceLanguage(result.messages);
   return {
     files,
     asked: new Set([
@@ -100,7 +103,7 @@ export async function openWorkspace(
       ...(settings === null ? [] : [settings.uri]),
     ]),
     settings,
-    result: known === null ? workspace.open(files, settings) : workspace.check(files, settings),
+    result,
     kept: workspace,
     notRead: [
       ...[...notRead].sort().map(([path, message]) => unreadFinding(path, message)),
@@ -170,7 +173,9 @@ function excludes(settings: SettingsFile | null): IsExcluded {
 }
 
 function whyNot(read: Exclude<ReadText, { kind: 'text' }>): string {
-  return read.kind === 'gone' ? 'This file disappeared while it was being read. Run the command again.' : read.message;
+  return read.kind === 'gone'
+    ? worded`This file disappeared while it was being read. Run the command again.`
+    : read.message;
 }
 
 async function filesOf(finder: FileFinder, paths: readonly string[], isExcluded: IsExcluded): Promise<string[]> {
