@@ -87,5 +87,5 @@ export function diffOf(changed: readonly FixedFile[]): string {
 
 /** `fixed 3 in valve.rebuild`, a line for each file. */
 export function fixedLines(changed: readonly FixedFile[], word: string): string {
-  return changed.map(({ file, count }) => `${pc.green(word)} ${count} in ${file}\n`).join('');
+  return changed.map(({ file, count }) => `${pc.green(word)} ${worded`${count} in ${file}`}\n`).join('');
 }

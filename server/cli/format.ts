@@ -3,7 +3,7 @@ import pc from 'picocolors';
 import { isIssuedFile } from '../../language/db/issued/format.ts';
 import { formatted, unreadable } from '../../language/ide/format/format.ts';
 import { type FixedFile, writeFixed } from './fix.ts';
-import { worded } from './messages.ts';
+import { findingText, worded } from './messages.ts';
 import { say, tell } from './say.ts';
 import { openWorkspace } from './workspace.ts';
 
@@ -25,7 +25,7 @@ export async function formatCommand(paths: readonly string[], { check }: FormatO
     tell(
       `${pc.red(worded`not laid out`)}  ${uri}:${line + 1}: ${worded`${message} Correct it, and run the command again.`}\n`,
     );
-  for (const { source, message } of notRead) tell(`${pc.yellow(worded`not read`)}  ${source.file}: ${message}\n`);
+  for (const one of notRead) tell(`${pc.yellow(worded`not read`)}  ${one.source.file}: ${findingText(one)}\n`);
   const changed = own.flatMap(({ uri, text }): FixedFile[] => {
     const after = refused.some((one) => one.uri === uri) ? text : formatted(text);
     return after === text ? [] : [{ file: uri, before: text, after, count: 1 }];

@@ -377,6 +377,6 @@ async function asked(records: string): Promise<Ledger> {
       worded`There are no records in ${records}: no job was closed there. Give their folder with --records, or close a job: npx handtight close JOB.`,
     );
   const ledger = await openLedger(records);
-  for (const one of ledger.notes) note(one);
+  for (const one of ledger.notes) note(words(one));
   return ledger;
 }

@@ -1,6 +1,7 @@
 /** The language in which the command says what it says. */
-import { inLanguage, type Reader, readerOf } from '../../language/i18n/translate.ts';
+import { inLanguage, type Reader, readerOf, translated } from '../../language/i18n/translate.ts';
 import { type Language, languageOf } from '../../language/i18n/words.ts';
+import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { type Filling, say } from '../../language/say/say.ts';
 
 let chosen: Language | null = null;
@@ -38,4 +39,9 @@ export function words(said: Filling): string {
 /** Says something in the language of the command: worded\`Wrote ${file}.\` is `words` of what `say` says. */
 export function worded(strings: TemplateStringsArray, ...fillings: readonly Filling[]): string {
   return words(say(strings, ...fillings));
+}
+
+/** What is wrong by a finding, in the language of the command. */
+export function findingText(diagnostic: Diagnostic): string {
+  return translated(diagnostic, messageLanguage()).message;
 }

@@ -4,7 +4,7 @@ import { draftJob, nextSerials } from '../../language/drafting/job.ts';
 import { listName } from '../host/files/records.ts';
 import { openLedger } from '../host/ledger/ledger.ts';
 import { closedJobs, lastVisit } from '../host/ledger/questions.ts';
-import { worded } from './messages.ts';
+import { worded, words } from './messages.ts';
 import { named } from './named.ts';
 import { listOf } from './near.ts';
 import { written } from './new.ts';
@@ -67,7 +67,7 @@ export async function newJobCommand(name: string, options: NewJobOptions): Promi
 /** Reports when each serial was here. Gives the jobs that are closed. */
 async function known(serials: readonly string[], records: string): Promise<ReadonlySet<string>> {
   const ledger = await openLedger(records);
-  for (const one of ledger.notes) note(one);
+  for (const one of ledger.notes) note(words(one));
   const closed = closedJobs(ledger);
   for (const serial of serials) {
     const visit = lastVisit(ledger, serial);

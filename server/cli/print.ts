@@ -174,8 +174,8 @@ function refuseUnknown({ procedure, job }: Ready, { unit, part, station, form }:
 
 /** Says what was written, and what a reader of it should know. */
 export function report({ files, notes }: Printed): void {
-  for (const file of files) say(`${pc.green('printed')}  ${shownPath(file)}\n`);
-  for (const one of notes) note(one);
+  for (const file of files) say(`${pc.green(worded`printed`)}  ${shownPath(file)}\n`);
+  for (const one of notes) note(words(one));
 }
 
 /** What is not printed, and why, comes first; what to do about it follows. */

@@ -37,7 +37,7 @@ export async function specsCommand(name: string, { format, out, workspace }: Spe
       if (error instanceof WriteError) throw new UsageError(words(error.said));
       throw error;
     }
-    say(`${pc.green('written')}  ${shownPath(out)}\n`);
+    say(`${pc.green(worded`written`)}  ${shownPath(out)}\n`);
   }
   const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
   if (errors > 0)

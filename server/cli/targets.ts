@@ -5,7 +5,7 @@ import type { Job } from '../../language/model/job.ts';
 import type { Procedure } from '../../language/model/procedure.ts';
 import { nearest } from '../../language/syntax/nearest.ts';
 import { FileFinder, shownPath } from '../host/files/find-files.ts';
-import { worded } from './messages.ts';
+import { findingText, worded, words } from './messages.ts';
 import { meant, thereAre } from './near.ts';
 import { undeclared } from './undeclared.ts';
 import { UsageError } from './usage-error.ts';
@@ -59,13 +59,11 @@ export async function findTargets(names: readonly string[], around: string): Pro
     targets: [...targets.values()],
     refused: [
       ...new Set(found.flatMap(({ refused }) => refused ?? [])),
-      ...workspace.notRead
-        .filter(costs)
-        .map(({ source, message }) => worded`${source.file} is not printed: ${message}`),
+      ...workspace.notRead.filter(costs).map((one) => worded`${one.source.file} is not printed: ${findingText(one)}`),
     ],
     notes: [
       ...found.flatMap(({ note }) => note ?? []),
-      ...workspace.notRead.filter((one) => !costs(one)).map(({ source, message }) => `${source.file}: ${message}`),
+      ...workspace.notRead.filter((one) => !costs(one)).map((one) => `${one.source.file}: ${findingText(one)}`),
     ],
   };
 }
@@ -175,7 +173,7 @@ async function folderAt(path: string, around: string): Promise<Folder> {
   const isExcluded = await excludedHere();
   await finder.at(around, isExcluded);
   const found = await finder.at(path, isExcluded);
-  if ('problem' in found) throw new UsageError(found.problem);
+  if ('problem' in found) throw new UsageError(words(found.problem));
   return {
     files: found.files.filter((file) => file.endsWith('.rebuild')).map(shownPath),
     unread: finder.unread.map((one) => shownPath(one.path)).filter((one) => isWithin(one, shownPath(path))),

@@ -42,7 +42,7 @@ export async function watchCommand(paths: readonly string[], options: CheckOptio
   let known: Workspace | null = null;
   const check = async () => {
     clearTerminal();
-    say(pc.dim(`${new Date().toTimeString().slice(0, 8)}  checking\n`));
+    say(pc.dim(`${new Date().toTimeString().slice(0, 8)}  ${worded`checking`}\n`));
     const { workspace } = await checkOnce(paths, options, known);
     if (known === null) keepResults();
     known = workspace;

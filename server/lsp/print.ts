@@ -29,10 +29,7 @@ export async function printAt(
     const piece = sheet.form === 'card' ? of : `${of}-${sheet.form}`;
     return { kind: 'page', name: draft ? `${piece}-draft` : piece, html: printedPage(sheet, await host.fonts()) };
   }
-  try {
-    const file = await printer.print(sheet, { folder, printed, result, draft });
-    return { kind: 'printed', file: file.uri, draft, notes: file.notes };
-  } catch (error) {
-    return { kind: 'none', reason: error instanceof Error ? error.message : String(error) };
-  }
+  const file = await printer.print(sheet, { folder, printed, result, draft });
+  if ('problem' in file) return { kind: 'none', reason: tell(file.problem) };
+  return { kind: 'printed', file: file.uri, draft, notes: file.notes.map(tell) };
 }

@@ -16,7 +16,7 @@ export const addCalculate: AddTool = (server) => {
         figures: z
           .array(z.string())
           .default([])
-          .describe('Each as name=value with its unit, such as "guide=6 mm"; several values with commas between'),
+          .describe(worded`Each as name=value with its unit, such as "guide=6 mm"; several values with commas between`),
       },
       annotations: readOnly,
     },

@@ -15,8 +15,8 @@ export const addCheck: AddTool = (server, folder) => {
       title: 'Check a procedure',
       description: worded`Checks .rebuild files with all rules and returns every finding: what is wrong, why it matters, what to do, and where. With \`text\`, checks that text as if it were saved under \`file\`, among the other files of the folder; nothing is written. Without, checks the files as they are. A draft is done when there is no error and no warning left that the shop has not answered with \`allow … because\`. Never invent a figure to silence a finding: leave a blank for the lead.`,
       inputSchema: {
-        file: z.string().min(1).default('draft.rebuild').describe('Path from the folder of the server'),
-        text: z.string().optional().describe('The whole text of that file; left out: the files as they are'),
+        file: z.string().min(1).default('draft.rebuild').describe(worded`Path from the folder of the server`),
+        text: z.string().optional().describe(worded`The whole text of that file; left out: the files as they are`),
       },
       outputSchema: checkReport.shape,
       annotations: readOnly,

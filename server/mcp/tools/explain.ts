@@ -13,7 +13,7 @@ export const addExplain: AddTool = (server) => {
     {
       title: 'Explain a rule',
       description: worded`Returns the page of a rule (what is wrong, why it matters, a wrong and a right example, what it leaves alone); without a name, the list of all rules.`,
-      inputSchema: { rule: z.string().min(1).optional().describe('Name of the rule, as in a finding') },
+      inputSchema: { rule: z.string().min(1).optional().describe(worded`Name of the rule, as in a finding`) },
       annotations: readOnly,
     },
     ({ rule }) =>
@@ -37,7 +37,7 @@ export const addLanguage: AddTool = (server) => {
     {
       title: worded`Read the language reference`,
       description: worded`Returns a chapter of the reference of the language of .rebuild files. Read at least “Files, lines, names”, “family”, “procedure” and “Verbs” before you draft one. Chapters: ${topics.join('; ')}.`,
-      inputSchema: { topic: z.string().min(1).optional().describe('A chapter; left out: the whole reference') },
+      inputSchema: { topic: z.string().min(1).optional().describe(worded`A chapter; left out: the whole reference`) },
       annotations: readOnly,
     },
     ({ topic }) => answered(() => text(reference(topic))),

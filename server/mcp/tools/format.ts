@@ -14,9 +14,9 @@ export const addFormat: AddTool = (server, folder) => {
       title: worded`Lay out a procedure`,
       description: worded`Returns a .rebuild text laid out: indentation, blanks, columns. Nothing but white space changes. With \`text\`, lays out that text and writes nothing. Without, takes the file as it is, and with \`write\` saves it. A text with a line that cannot be read is refused, with that line: correct it first.`,
       inputSchema: {
-        file: z.string().min(1).default('draft.rebuild').describe('Path from the folder of the server'),
-        text: z.string().optional().describe('The text to lay out; left out: that of the file'),
-        write: z.boolean().default(false).describe('Save the file. Not together with `text`'),
+        file: z.string().min(1).default('draft.rebuild').describe(worded`Path from the folder of the server`),
+        text: z.string().optional().describe(worded`The text to lay out; left out: that of the file`),
+        write: z.boolean().default(false).describe(worded`Save the file. Not together with \`text\``),
       },
       outputSchema: { file: z.string(), changed: z.boolean(), written: z.boolean(), text: z.string() },
       annotations: { readOnlyHint: false, destructiveHint: false, idempotentHint: true, openWorldHint: false },

@@ -21,7 +21,7 @@ export const addShims: AddTool = (server, folder) => {
     {
       title: worded`Advise on a job`,
       description: worded`Returns what to fit or to turn in each unit of a job, from its last reading; nothing for a unit that passes.`,
-      inputSchema: { job: z.string().min(1).describe('Number of the job') },
+      inputSchema: { job: z.string().min(1).describe(worded`Number of the job`) },
       annotations: readOnly,
     },
     ({ job: number }) =>
@@ -40,7 +40,7 @@ export const addHistory: AddTool = (server, folder) => {
     {
       title: worded`Find the history of a unit`,
       description: worded`Returns each job in which a serial number occurs, closed ones first and oldest first: what was found, fitted, read and done.`,
-      inputSchema: { serial: z.string().min(1).describe('Serial number, as it is marked on the unit') },
+      inputSchema: { serial: z.string().min(1).describe(worded`Serial number, as it is marked on the unit`) },
       annotations: readOnly,
     },
     ({ serial }) =>

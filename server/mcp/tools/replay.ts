@@ -13,10 +13,14 @@ export const addReplay: AddTool = (server, folder) => {
       title: 'Replay a procedure',
       description: worded`Returns each step of a procedure with what it changes on the unit (parts on or off, faces bare, joints tight, ports open, gates proven or stale), on every path through its repairs. With \`step\`, that step alone with the whole state before and after it.`,
       inputSchema: {
-        procedure: z.string().min(1).describe('Name of the procedure'),
-        step: z.string().min(1).optional().describe('Printed number of a step, such as 6.3 or R1.2'),
-        file: z.string().min(1).default('draft.rebuild').describe('Path from the folder of the server, for `text`'),
-        text: z.string().optional().describe('A text that is not saved, in which the procedure may be'),
+        procedure: z.string().min(1).describe(worded`Name of the procedure`),
+        step: z.string().min(1).optional().describe(worded`Printed number of a step, such as 6.3 or R1.2`),
+        file: z
+          .string()
+          .min(1)
+          .default('draft.rebuild')
+          .describe(worded`Path from the folder of the server, for \`text\``),
+        text: z.string().optional().describe(worded`A text that is not saved, in which the procedure may be`),
       },
       annotations: readOnly,
     },

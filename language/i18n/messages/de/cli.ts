@@ -521,4 +521,61 @@ export const cli: Bundle = {
   '<revision>': '<Revision>',
   '<quantity>': '<Größe>',
   '<days>': '<Tage>',
+  '{0} in {1}': '{0} in {1}',
+  printed: 'gedruckt',
+  fixed: 'korrigiert',
+  note: 'Hinweis',
+  written: 'geschrieben',
+  checking: 'Prüfung läuft',
+  '{0} is not there. Check the spelling, or give a folder that has .rebuild files in it.':
+    '{0} gibt es nicht. Die Schreibweise prüfen, oder einen Ordner mit .rebuild-Dateien angeben.',
+  'This folder could not be read: {0}': 'Dieser Ordner ist nicht lesbar: {0}',
+  'This is a link to {0}, which is not there, so nothing is read. Correct the link, or delete it.':
+    'Das ist ein Link auf {0}, das es nicht gibt, also wird nichts gelesen. Den Link berichtigen oder löschen.',
+  'This link could not be followed: {0}': 'Diesem Link ließ sich nicht folgen: {0}',
+  'This is a pipe, a socket or a device, not a file, so it is not read. Move it out of the folder.':
+    'Das ist eine Pipe, ein Socket oder ein Gerät, keine Datei, und wird nicht gelesen. Aus dem Ordner nehmen.',
+  'This settings file is not read: only the one at the top of the workspace counts. Move it to the folder that is opened, or that the command is run in.':
+    'Diese Einstellungsdatei wird nicht gelesen: nur die oberste des Arbeitsbereichs zählt. In den Ordner legen, der geöffnet wird oder in dem der Befehl läuft.',
+  'This settings file is not read: only the one at the top of the workspace counts. Put what you need into {0}, and delete this one.':
+    'Diese Einstellungsdatei wird nicht gelesen: nur die oberste des Arbeitsbereichs zählt. Das Nötige in {0} schreiben, und diese löschen.',
+  'This is a folder, not a file, so it is not read. Rename it, or take it away.':
+    'Das ist ein Ordner, keine Datei, und wird nicht gelesen. Umbenennen oder wegnehmen.',
+  'This is a pipe, a socket or a device, not a file, so it is not read. Rename it, or take it away.':
+    'Das ist eine Pipe, ein Socket oder ein Gerät, keine Datei, und wird nicht gelesen. Umbenennen oder wegnehmen.',
+  'This file has {0} MB and was not read.': 'Diese Datei hat {0} MB und wurde nicht gelesen.',
+  '{0} Settings take a few lines: check that this is the right file.':
+    '{0} Einstellungen brauchen wenige Zeilen: prüfen, ob es die richtige Datei ist.',
+  '{0} Put its declarations into several files.': '{0} Ihre Angaben auf mehrere Dateien verteilen.',
+  'This file could not be read: {0}': 'Diese Datei ist nicht lesbar: {0}',
+  'no permission. Ask its owner for permission to read it, or move it out of the folder.':
+    'keine Berechtigung. Den Eigentümer um Leserecht bitten, oder aus dem Ordner nehmen.',
+  'it is a link that leads back to itself. Correct the link, or delete it.':
+    'es ist ein Link, der auf sich selbst zurückführt. Den Link berichtigen oder löschen.',
+  'its name is longer than the system allows. Give it a shorter one.':
+    'der Name ist länger, als das System zulässt. Einen kürzeren geben.',
+  'another program has it open. Close it there.': 'ein anderes Programm hat sie offen. Dort schließen.',
+  'too many files are open on this machine. Close some programs and try again.':
+    'auf diesem Rechner sind zu viele Dateien offen. Einige Programme schließen und noch einmal versuchen.',
+  'the disk or the network did not answer. See whether it is connected, and try again.':
+    'die Platte oder das Netz hat nicht geantwortet. Die Verbindung prüfen und noch einmal versuchen.',
+  'This file and those after it are not read: there are more than {0} in this workspace. Open or name a smaller folder.':
+    'Diese Datei und die folgenden werden nicht gelesen: es gibt mehr als {0} in diesem Arbeitsbereich. Einen kleineren Ordner öffnen oder nennen.',
+  'It is no longer there.': 'Sie ist nicht mehr da.',
+  '{0} cannot be written to, so the ledger is made again for each question.':
+    '{0} lässt sich nicht beschreiben, also wird das Verzeichnis für jede Frage neu angelegt.',
+  'The ledger was damaged, and was made again from the records.':
+    'Das Verzeichnis war beschädigt und wurde aus den Protokollen neu angelegt.',
+  'Another program has kept the ledger busy, so it was made for this question alone.':
+    'Ein anderes Programm hielt das Verzeichnis belegt, also wurde für diese Frage ein eigenes angelegt.',
+  'The list of records is another than before, so the ledger was made again.':
+    'Die Liste der Protokolle ist eine andere als zuvor, also wurde das Verzeichnis neu angelegt.',
+  '{0} is missing or not as written, and not in this answer. Run npx handtight verify.':
+    '{0} fehlt oder ist nicht, wie es geschrieben wurde, und ist nicht in dieser Antwort. npx handtight verify ausführen.',
+  '{0} records, {1} first, are missing or not as written, and not in this answer. Run npx handtight verify.':
+    '{0} Protokolle, zuerst {1}, fehlen oder sind nicht, wie sie geschrieben wurden, und sind nicht in dieser Antwort. npx handtight verify ausführen.',
+  "There is no folder on this machine's disk behind {0}.":
+    'Zu {0} gibt es auf der Platte dieses Rechners keinen Ordner.',
+  '{0}: no font on the sheet has {1}: it prints as an empty box. Write it in other words.':
+    '{0}: keine Schrift des Blatts hat {1}: gedruckt wird ein leeres Kästchen. Mit anderen Worten schreiben.',
 };

@@ -44,4 +44,28 @@ export const mcp: Bundle = {
   'Returns each step of a procedure with what it changes on the unit (parts on or off, faces bare, joints tight, ports open, gates proven or stale), on every path through its repairs. With `step`, that step alone with the whole state before and after it.':
     'Gibt jeden Schritt einer Anweisung mit dem zurück, was er an der Einheit ändert (Teile ein- oder ausgebaut, Flächen frei, Verbindungen angezogen, Anschlüsse offen, Prüfungen bestanden oder hinfällig), auf jedem Weg durch die Nacharbeiten. Mit `step` nur diesen Schritt, mit dem ganzen Zustand davor und danach.',
   '{0} has no step {1}.': '{0} hat keinen Schritt {1}.',
+  'Handtight checks machine rebuild procedures (.rebuild files) of a repair shop.':
+    'Handtight prüft Anweisungen zur Überholung (.rebuild-Dateien) einer Werkstatt.',
+  'Read the chapters of the `language` tool before you draft; check each draft with `check` until it is clean.':
+    'Vor dem Entwerfen die Kapitel des Werkzeugs `language` lesen; jeden Entwurf mit `check` prüfen, bis nichts mehr gemeldet wird.',
+  'A specification comes from the maker or the lead. Where you do not have one, leave it blank (`spec opening pressure source "…"` is not a place to guess), say so, and let the lead fill it in.':
+    'Eine Vorgabe kommt vom Hersteller oder von der Werkstattleitung. Wo keine vorliegt, die Stelle leer lassen (`spec opening pressure source "…"` ist kein Platz zum Raten), das sagen, und die Werkstattleitung ausfüllen lassen.',
+  'Local codes, the maker’s data and licensed practice come first.':
+    'Örtliche Vorschriften, Herstellerangaben und Fachpraxis gehen vor.',
+  'Each as name=value with its unit, such as "guide=6 mm"; several values with commas between':
+    'Jeder als Name=Wert mit Einheit, zum Beispiel "guide=6 mm"; mehrere Werte mit Kommas dazwischen',
+  'Path from the folder of the server': 'Pfad vom Ordner des Servers aus',
+  'The whole text of that file; left out: the files as they are':
+    'Der ganze Text dieser Datei; ohne Angabe die Dateien, wie sie sind',
+  'Name of the rule, as in a finding': 'Name der Regel, wie in einem Befund',
+  'A chapter; left out: the whole reference': 'Ein Kapitel; ohne Angabe die ganze Referenz',
+  'The text to lay out; left out: that of the file': 'Der zu formatierende Text; ohne Angabe der der Datei',
+  'Save the file. Not together with `text`': 'Die Datei speichern. Nicht zusammen mit `text`',
+  'Number of the job': 'Nummer des Auftrags',
+  'Serial number, as it is marked on the unit': 'Seriennummer, wie auf der Einheit markiert',
+  'Name of the procedure': 'Name der Anweisung',
+  'Printed number of a step, such as 6.3 or R1.2': 'Gedruckte Nummer eines Schritts, zum Beispiel 6.3 oder R1.2',
+  'Path from the folder of the server, for `text`': 'Pfad vom Ordner des Servers aus, für `text`',
+  'A text that is not saved, in which the procedure may be':
+    'Ein nicht gespeicherter Text, in dem die Anweisung sein kann',
 };

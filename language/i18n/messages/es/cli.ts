@@ -518,4 +518,61 @@ export const cli: Bundle = {
   '<revision>': '<revisión>',
   '<quantity>': '<magnitud>',
   '<days>': '<días>',
+  '{0} in {1}': '{0} en {1}',
+  printed: 'impreso',
+  fixed: 'corregido',
+  note: 'nota',
+  written: 'escrito',
+  checking: 'comprobando',
+  '{0} is not there. Check the spelling, or give a folder that has .rebuild files in it.':
+    '{0} no está. Comprobar la escritura, o dar una carpeta con archivos .rebuild.',
+  'This folder could not be read: {0}': 'Esta carpeta no se pudo leer: {0}',
+  'This is a link to {0}, which is not there, so nothing is read. Correct the link, or delete it.':
+    'Es un enlace a {0}, que no está, así que no se lee nada. Corregir el enlace, o borrarlo.',
+  'This link could not be followed: {0}': 'Este enlace no se pudo seguir: {0}',
+  'This is a pipe, a socket or a device, not a file, so it is not read. Move it out of the folder.':
+    'Es una tubería, un socket o un dispositivo, no un archivo, así que no se lee. Sacarlo de la carpeta.',
+  'This settings file is not read: only the one at the top of the workspace counts. Move it to the folder that is opened, or that the command is run in.':
+    'Este archivo de ajustes no se lee: solo cuenta el de la carpeta superior. Llevarlo a la carpeta que se abre, o en la que se ejecuta la orden.',
+  'This settings file is not read: only the one at the top of the workspace counts. Put what you need into {0}, and delete this one.':
+    'Este archivo de ajustes no se lee: solo cuenta el de la carpeta superior. Poner lo necesario en {0}, y borrar este.',
+  'This is a folder, not a file, so it is not read. Rename it, or take it away.':
+    'Es una carpeta, no un archivo, así que no se lee. Cambiarle el nombre, o quitarla de ahí.',
+  'This is a pipe, a socket or a device, not a file, so it is not read. Rename it, or take it away.':
+    'Es una tubería, un socket o un dispositivo, no un archivo, así que no se lee. Cambiarle el nombre, o quitarlo de ahí.',
+  'This file has {0} MB and was not read.': 'Este archivo tiene {0} MB y no se leyó.',
+  '{0} Settings take a few lines: check that this is the right file.':
+    '{0} Los ajustes ocupan unas líneas: comprobar que es el archivo correcto.',
+  '{0} Put its declarations into several files.': '{0} Repartir sus declaraciones en varios archivos.',
+  'This file could not be read: {0}': 'Este archivo no se pudo leer: {0}',
+  'no permission. Ask its owner for permission to read it, or move it out of the folder.':
+    'no hay permiso. Pedir a su propietario permiso para leerlo, o sacarlo de la carpeta.',
+  'it is a link that leads back to itself. Correct the link, or delete it.':
+    'es un enlace que vuelve a sí mismo. Corregir el enlace, o borrarlo.',
+  'its name is longer than the system allows. Give it a shorter one.':
+    'su nombre es más largo de lo que admite el sistema. Darle uno más corto.',
+  'another program has it open. Close it there.': 'otro programa lo tiene abierto. Cerrarlo allí.',
+  'too many files are open on this machine. Close some programs and try again.':
+    'en esta máquina hay demasiados archivos abiertos. Cerrar algunos programas y probar otra vez.',
+  'the disk or the network did not answer. See whether it is connected, and try again.':
+    'el disco o la red no respondió. Comprobar que está conectado, y probar otra vez.',
+  'This file and those after it are not read: there are more than {0} in this workspace. Open or name a smaller folder.':
+    'Este archivo y los que siguen no se leen: hay más de {0} en esta área de trabajo. Abrir o nombrar una carpeta más pequeña.',
+  'It is no longer there.': 'Ya no está.',
+  '{0} cannot be written to, so the ledger is made again for each question.':
+    'En {0} no se puede escribir, así que el libro se rehace para cada pregunta.',
+  'The ledger was damaged, and was made again from the records.':
+    'El libro estaba dañado, y se rehízo con los registros.',
+  'Another program has kept the ledger busy, so it was made for this question alone.':
+    'Otro programa tenía el libro ocupado, así que se hizo uno solo para esta pregunta.',
+  'The list of records is another than before, so the ledger was made again.':
+    'La lista de registros no es la de antes, así que el libro se rehízo.',
+  '{0} is missing or not as written, and not in this answer. Run npx handtight verify.':
+    '{0} falta o no está como se escribió, y no entra en esta respuesta. Ejecutar npx handtight verify.',
+  '{0} records, {1} first, are missing or not as written, and not in this answer. Run npx handtight verify.':
+    '{0} registros, el primero {1}, faltan o no están como se escribieron, y no entran en esta respuesta. Ejecutar npx handtight verify.',
+  "There is no folder on this machine's disk behind {0}.":
+    'En el disco de esta máquina no hay ninguna carpeta que corresponda a {0}.',
+  '{0}: no font on the sheet has {1}: it prints as an empty box. Write it in other words.':
+    '{0}: ningún tipo de letra de la hoja tiene {1}: se imprime como casilla vacía. Escribirlo con otras palabras.',
 };

@@ -44,4 +44,28 @@ export const mcp: Bundle = {
   'Returns each step of a procedure with what it changes on the unit (parts on or off, faces bare, joints tight, ports open, gates proven or stale), on every path through its repairs. With `step`, that step alone with the whole state before and after it.':
     'Devuelve cada paso de un procedimiento con lo que cambia en la unidad (piezas montadas o desmontadas, caras descubiertas, uniones apretadas, bocas destapadas, pruebas superadas o caducadas), en cada camino por sus reparaciones. Con `step`, solo ese paso, con todo el estado antes y después.',
   '{0} has no step {1}.': '{0} no tiene el paso {1}.',
+  'Handtight checks machine rebuild procedures (.rebuild files) of a repair shop.':
+    'Handtight comprueba procedimientos de reacondicionamiento (archivos .rebuild) de un taller.',
+  'Read the chapters of the `language` tool before you draft; check each draft with `check` until it is clean.':
+    'Leer los capítulos de la herramienta `language` antes de redactar; comprobar cada borrador con `check` hasta que no quede nada.',
+  'A specification comes from the maker or the lead. Where you do not have one, leave it blank (`spec opening pressure source "…"` is not a place to guess), say so, and let the lead fill it in.':
+    'Una especificación viene del fabricante o del jefe de taller. Donde no se tenga, dejarla en blanco (`spec opening pressure source "…"` no es lugar para adivinar), decirlo, y que la rellene el jefe de taller.',
+  'Local codes, the maker’s data and licensed practice come first.':
+    'Las normas locales, los datos del fabricante y la práctica autorizada van primero.',
+  'Each as name=value with its unit, such as "guide=6 mm"; several values with commas between':
+    'Cada uno como nombre=valor con su unidad, por ejemplo "guide=6 mm"; varios valores, separados por comas',
+  'Path from the folder of the server': 'Ruta desde la carpeta del servidor',
+  'The whole text of that file; left out: the files as they are':
+    'El texto entero de ese archivo; si no se da, los archivos como están',
+  'Name of the rule, as in a finding': 'Nombre de la regla, como en un hallazgo',
+  'A chapter; left out: the whole reference': 'Un capítulo; si no se da, toda la referencia',
+  'The text to lay out; left out: that of the file': 'El texto al que dar formato; si no se da, el del archivo',
+  'Save the file. Not together with `text`': 'Guardar el archivo. No junto con `text`',
+  'Number of the job': 'Número del trabajo',
+  'Serial number, as it is marked on the unit': 'Número de serie, como está marcado en la unidad',
+  'Name of the procedure': 'Nombre del procedimiento',
+  'Printed number of a step, such as 6.3 or R1.2': 'Número impreso de un paso, por ejemplo 6.3 o R1.2',
+  'Path from the folder of the server, for `text`': 'Ruta desde la carpeta del servidor, para `text`',
+  'A text that is not saved, in which the procedure may be':
+    'Un texto sin guardar en el que puede estar el procedimiento',
 };
