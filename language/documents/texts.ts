@@ -19,9 +19,10 @@ export function renderText(sheet: Sheet): string[] {
 }
 
 /** Texts of the page head, in order. */
-export function headTexts({ form, header }: Sheet): string[] {
-  const title = form === 'certificate' ? [header.subtitle, header.title] : [header.title, header.subtitle];
-  return [...title, ...header.facts.flatMap(factTexts), header.alarm ?? ''].filter((text) => text.trim() !== '');
+export function headTexts({ header }: Sheet): string[] {
+  return [header.title, header.subtitle, ...header.facts.flatMap(factTexts), header.alarm ?? ''].filter(
+    (text) => text.trim() !== '',
+  );
 }
 
 /** Texts of one block, in reading order. */

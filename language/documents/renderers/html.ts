@@ -167,9 +167,9 @@ ${steps(others, context)}</details>`;
 
 function head(sheet: Sheet): Markup {
   const { subtitle, title, alarm, facts } = sheet.header;
-  return html`<header><div class="what"><p class="title">${sheet.form === 'certificate' ? html`<span class="kind">${subtitle}</span> <b>${title}</b>` : html`<b>${title}</b> <span class="kind">${subtitle}</span>`}</p>
+  return html`<header><div class="what"><p class="title"><b>${title}</b> <span class="kind">${subtitle}</span></p>
 <dl>${joined(facts.map(entry), '\n')}</dl></div>
-${alarm === null ? '' : html`<b class="alarm">${alarm}</b> `}${sheet.form === 'certificate' ? qr(sheet) : ''}</header>`;
+${alarm === null ? '' : html`<b class="alarm">${alarm}</b> `}</header>`;
 }
 
 function qr(sheet: Sheet): Markup {
