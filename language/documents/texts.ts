@@ -117,8 +117,9 @@ function signTexts({ statement, boxes }: SignBoxes): string[] {
   return [statement, ...boxes.map(({ label }) => label)];
 }
 
-function lookupTexts({ title, from, to, pairs }: Lookup): string[] {
-  return [title, from, ...pairs.map((pair) => pair.from), to, ...pairs.map((pair) => pair.to)];
+function lookupTexts({ title, from, to, pairs, besides = [] }: Lookup): string[] {
+  const others = besides.flatMap((row) => [row.from, ...row.reads]);
+  return [title, from, ...pairs.map((pair) => pair.from), ...others, to, ...pairs.map((pair) => pair.to)];
 }
 
 function failTexts({ ways, stop }: FailPath): string[] {

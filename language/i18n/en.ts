@@ -170,8 +170,7 @@ export const en = {
     title: 'What can hurt you on this job',
     lead: 'A triangle in a step: see here.',
     read: 'Read, initials',
-    precedence:
-      "Local codes, the manufacturer's data and, for fluids, their safety data sheets take precedence over every line here.",
+    precedence: "Local codes, the manufacturer's data and the safety data sheets of the fluids take precedence.",
     where: 'Steps',
     everywhere: 'all',
     rule: 'Shop rule',
@@ -277,10 +276,10 @@ export const en = {
     because: 'because',
   },
   lookup: {
-    title: 'Hold pressure for each {name}',
+    title: 'Hold pressure for each {name}, {unit}',
     from: 'Read',
     to: 'Hold',
-    shim: '{reading} read, {unit}, and under it the change of {part}, {change} (+ thicker, − thinner). Aim: {aim}. Outside the table: ask the lead.',
+    shim: '{reading} read, {unit}; under it, change of {part}, {change} (+ thicker, − thinner). Aim: {aim}. Outside the table: ask the lead.',
     ask: 'ask the lead',
   },
   fail: {

@@ -170,7 +170,7 @@ export const es: Catalogue = {
     lead: 'Un triángulo en un paso: ver aquí.',
     read: 'Leído, iniciales',
     precedence:
-      'Las normas locales, los datos del fabricante y, para los fluidos, sus fichas de datos de seguridad tienen prioridad sobre todo lo que dice esta lista.',
+      'Las normas locales, los datos del fabricante y las fichas de seguridad de los fluidos tienen prioridad.',
     where: 'Pasos',
     everywhere: 'todos',
     rule: 'Regla del taller',
@@ -276,10 +276,10 @@ export const es: Catalogue = {
     because: '– motivo:',
   },
   lookup: {
-    title: 'Presión a mantener según {name}',
+    title: 'Presión a mantener según {name}, {unit}',
     from: 'Lectura',
     to: 'Mantener',
-    shim: 'Lectura de {reading}, {unit}, y debajo el cambio, {change}: {part} (+ más grosor, − menos grosor). Objetivo: {aim}. Fuera de la tabla: preguntar al encargado.',
+    shim: 'Lectura de {reading}, {unit}; debajo, cambio en {change}: {part} (+ más grosor, − menos). Objetivo: {aim}. Fuera de la tabla: preguntar al encargado.',
     ask: 'preguntar al encargado',
   },
   fail: {
@@ -382,7 +382,7 @@ export const es: Catalogue = {
     finishFirst: 'Hacer primero todas las pruebas de esta etapa.',
     finishOthers: 'La prueba que detiene la unidad lo indica; todas las demás de esta etapa se hacen primero.',
     oneRepair: 'Si una unidad no pasa varias, hacer una sola reparación: de las que se piden, la de mayor número R.',
-    nextLine: 'Anotar cada repetición en la línea siguiente del registro de pruebas.',
+    nextLine: 'Cada repetición, en la línea siguiente del registro.',
     nextRow: 'Anotar la segunda revisión en la fila de abajo.',
     concessions: 'Concesiones',
     where: 'Dónde',
@@ -443,7 +443,7 @@ export const es: Catalogue = {
     connect: 'conectar {parts}{more}',
     prime: 'cebar{more}',
     primeWith: 'cebar con <b>{count}</b>{more}',
-    relieve: 'descargar la presión y comprobar que el manómetro marca cero{more}',
+    relieve: 'descargar la presión; el manómetro debe marcar cero{more}',
     disconnect: 'desconectar {parts}{more}',
     test: 'probar <b>{reading}</b>{at}{more}',
     set: 'ajustar <b>{reading}</b>{at}{more}',
@@ -510,10 +510,10 @@ export const es: Catalogue = {
     tooCoarse: 'Los pasos del cajón saltan el margen de tolerancia: {under}, {over}. Rectificar uno intermedio.',
   },
   firstAid:
-    'PRIMEROS AUXILIOS, chorro a través de la piel: al hospital de inmediato, aunque no duela. Decir: «lesión por inyección a alta presión». Llevar la ficha de datos del fluido.',
+    'PRIMEROS AUXILIOS, chorro a través de la piel: al hospital de inmediato, aunque no duela. Decir: «lesión por inyección a alta presión». Llevar la ficha del fluido.',
   cautions: {
     injection: {
-      text: 'El chorro a presión de prueba atraviesa la piel y los guantes; una herida como un pinchazo puede costar una mano o la vida. Manos y cara lejos de punta, uniones y tubos, protección contra el chorro cerrada, nunca buscar una fuga con la mano.',
+      text: 'El chorro a presión de prueba atraviesa piel y guantes; un pinchazo puede costar una mano o la vida. Manos y cara lejos de punta, uniones y tubos, protección contra el chorro cerrada, nunca buscar una fuga con la mano.',
       short: 'El chorro atraviesa la piel: manos y cara lejos de punta, uniones y tubos.',
     },
     rail: {
@@ -529,23 +529,23 @@ export const es: Catalogue = {
       short: 'Antes de abrir nada: sin presión, manómetro en cero.',
     },
     mist: {
-      text: 'El fluido pulverizado es una niebla que arde muy por debajo de su punto de inflamación y daña los pulmones. Poner en marcha la extracción, mantener lejos llamas, chispas y superficies calientes, y no respirarla.',
-      short: 'La niebla arde por debajo del punto de inflamación: extracción en marcha, sin llamas ni chispas.',
+      text: 'El fluido pulverizado puede arder muy por debajo de su punto de inflamación y daña los pulmones. Extracción en marcha, sin llamas, chispas ni superficies calientes; no respirarlo.',
+      short: 'La niebla puede arder: extracción en marcha, sin llamas.',
     },
     caustic: {
       text: 'El fluido cáustico quema los ojos y la piel y ataca el aluminio y el zinc. Llevar pantalla facial, guantes y delantal, meter las piezas despacio y saber dónde está el lavaojos.',
       short: 'El cáustico quema ojos y piel: pantalla facial, guantes y delantal.',
     },
     flammable: {
-      text: 'Fluido inflamable: su vapor se enciende con una chispa y corre por el suelo. Usarlo en la cuba, con la tapa a mano y la extracción en marcha, lejos de llamas, chispas y piezas calientes.',
-      short: 'Inflamable: extracción en marcha, sin llamas, chispas ni piezas calientes.',
+      text: 'Fluido inflamable: su vapor se enciende con una chispa y corre por el suelo. En la cuba, tapa a mano, extracción en marcha, lejos de llamas, chispas y piezas calientes.',
+      short: 'Inflamable: extracción en marcha, sin llamas ni chispas.',
     },
     rotating: {
       text: 'Lo que gira atrapa mangas, pelo y trapos, y un rotor que revienta lanza sus trozos. Mantener cerrados los resguardos y a la gente fuera del plano de giro, no pasar de la velocidad del paso, no hacer girar un rotor con el aire y esperar a que se pare.',
       short: 'Piezas que giran: resguardos cerrados, nada suelto, esperar a que se paren.',
     },
     wheel: {
-      text: 'Una rueda en marcha agarra y lanza piezas, y atrapa mangas, guantes y pelo. Llevar protección de ojos y cara, sin guantes ni ropa suelta en la rueda, trabajar por debajo de la línea central y dejar puestos los resguardos.',
+      text: 'La rueda agarra y lanza piezas, y atrapa mangas, guantes y pelo. Protección de ojos y cara, sin guantes ni ropa suelta, trabajar por debajo de la línea central, resguardos puestos.',
       short: 'Las ruedas lanzan piezas: protección de cara, resguardos puestos, nada suelto.',
     },
     blasting: {
@@ -553,16 +553,16 @@ export const es: Catalogue = {
       short: 'Abrasivo y polvo: cabina cerrada, extracción en marcha.',
     },
     spring: {
-      text: 'Los resortes, grapas y anillos con carga salen disparados. Llevar protección de ojos, apartar la cara de su trayectoria y quitar la carga despacio con la herramienta adecuada.',
-      short: 'Resorte con carga: protección de ojos, cara fuera de la trayectoria, soltar despacio.',
+      text: 'Resortes, grapas y anillos con carga salen disparados. Protección de ojos, cara fuera de la trayectoria, quitar la carga despacio con la herramienta adecuada.',
+      short: 'Resorte con carga: protección de ojos, cara apartada, soltar despacio.',
     },
     press: {
       text: 'Una pieza en la prensa puede reventar o saltar. Usar apoyos a escuadra y el resguardo, ponerse a un lado, mantener las manos lejos del vástago y no pasar de la capacidad de la prensa.',
       short: 'Las piezas saltan de la prensa: resguardo cerrado, manos fuera.',
     },
     air: {
-      text: 'El aire comprimido mete virutas y suciedad en los ojos y aire en la sangre. No apuntar nunca a la piel ni a la ropa; llevar protección de ojos, soplar lejos de las personas y respetar la presión de aire del paso y de las normas locales.',
-      short: 'Aire: nunca a la piel ni a la ropa, protección de ojos puesta.',
+      text: 'El aire comprimido mete suciedad en los ojos y aire en la sangre. No apuntar nunca a la piel ni a la ropa; protección de ojos; soplar lejos de las personas; respetar la presión del paso y de las normas locales.',
+      short: 'Aire: nunca a la piel; protección de ojos.',
     },
     'dust-fumes': {
       text: 'Los revestimientos, juntas y pinturas viejos pueden tener amianto (asbesto), plomo o cromo; calentados o trabajados en seco sueltan polvo o humos que dañan para toda la vida. No soplarlos, cepillarlos, lijarlos ni quemarlos. Seguir las normas locales y los datos del fabricante antes de tocarlos.',
@@ -581,22 +581,22 @@ export const es: Catalogue = {
       short: 'Pesado: polipasto y puntos de izado, nadie bajo la carga.',
     },
     solvent: {
-      text: 'El disolvente daña la piel, los pulmones y los ojos. Llevar guantes que lo resistan y protección de ojos, poner en marcha la extracción y no lavarse las manos con él.',
-      short: 'Disolvente: guantes, protección de ojos, extracción.',
+      text: 'El disolvente daña piel, pulmones y ojos. Guantes resistentes y protección de ojos, extracción en marcha; no lavarse las manos con él.',
+      short: 'Disolvente: guantes, extracción.',
     },
     noise: {
-      text: 'Los chorros de aire, el chorreado y las ruedas hacen ruido suficiente para dañar el oído. Llevar protección auditiva como digan las normas locales.',
+      text: 'El aire, el chorreado y las ruedas dañan el oído. Protección auditiva según las normas locales.',
       short: 'Protección auditiva.',
     },
     rags: {
-      text: 'Los trapos mojados con aceite o disolvente pueden arder por sí solos. Echarlos en el cubo metálico con tapa y vaciarlo como digan las normas locales.',
+      text: 'Los trapos con aceite o disolvente pueden arder solos. Al cubo metálico con tapa; vaciarlo según las normas locales.',
       short: 'Trapos al cubo con tapa.',
     },
     alone: {
       text: 'No trabajar a solas: alguien debe poder oír la llamada mientras haya presión de prueba, fluido cáustico o una rueda en marcha.',
     },
     lapping: {
-      text: 'La pasta de lapear que se queda desgasta la pareja que debía arreglar. Lapear una cara cada vez sobre una placa plana y lavar todo resto antes de acercar la pieza a un puesto limpio. Los datos del fabricante dicen cuánto se puede quitar.',
+      text: 'La pasta de lapear que queda en una pieza corta el par emparejado. Lapear una sola cara cada vez sobre una placa plana y lavar todo resto antes del puesto limpio. Cuánto se puede quitar lo dicen los datos del fabricante.',
       short: 'Pasta de lapear: lavar todo resto.',
     },
     disposal: {

@@ -404,14 +404,20 @@ function lookups(list: readonly Lookup[]): Markup {
   return list.length === 0 ? html`` : html`<div class="lookups">${joined(list.map(lookup), ' ')}</div>`;
 }
 
-function lookup({ title, from, to, pairs }: Lookup): Markup {
+function lookup({ title, from, to, pairs, besides = [] }: Lookup): Markup {
   const label = (text: string) => (text === '' ? '' : html`<th scope="row">${text}</th> `);
   return html`<table class="lookup">${title === '' ? '' : html`<caption>${title}</caption>`}
 <tr>${label(from)}${joined(
     pairs.map((pair) => html`<td>${pair.from}</td>`),
     ' ',
   )}</tr>
-<tr>${label(to)}${joined(
+${besides.map(
+  (row) => html`<tr>${label(row.from)}${joined(
+    row.reads.map((read) => html`<td>${read}</td>`),
+    ' ',
+  )}</tr>
+`,
+)}<tr>${label(to)}${joined(
     pairs.map((pair) => html`<td><b>${pair.to}</b></td>`),
     ' ',
   )}</tr></table>`;

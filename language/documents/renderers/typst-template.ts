@@ -276,7 +276,7 @@ export const template = `
   table(
     columns: l.pairs.len() + if l.from == "" { 0 } else { 1 },
     stroke: hair, inset: (x: 0.45mm, top: 0.5mm, bottom: 0.8mm), align: center + horizon,
-    table.header(..if l.from == "" { () } else { (text(size: small, l.from),) }, ..l.pairs.map(p => text(size: small, p.from))),
+    table.header(..if l.from == "" { () } else { (text(size: small, l.from),) }, ..l.pairs.map(p => text(size: small, p.from)), ..l.at("besides", default: ()).map(r => (r.from, ..r.reads).map(t => text(size: small, t))).flatten()),
     ..if l.to == "" { () } else { (text(size: small, l.to),) }, ..l.pairs.map(p => text(size: 10.5pt, weight: "bold", p.to)),
   )
 })
