@@ -19,7 +19,8 @@ export function startBrowser(): Promise<Browser> {
 
 /** What is opened, and what is run in it; all paths absolute. */
 export interface Workbench {
-  readonly workspace: string;
+  /** Null: no folder is open. */
+  readonly workspace: string | null;
   /** Under development; null: only what is installed. */
   readonly extension: string | null;
   /** Compiled suite that exports `run`; without it the workbench is only opened. */
@@ -36,7 +37,9 @@ export function workbenchAddress(host: Host, workbench: Workbench): string {
     ['skipWelcome', 'true'],
   ];
   if (workbench.tests !== undefined) payload.push(['extensionTestsPath', remote(workbench.tests)]);
-  const query = new URLSearchParams({ folder: workbench.workspace, payload: JSON.stringify(payload) });
+  const opened: Record<string, string> =
+    workbench.workspace === null ? { ew: 'true' } : { folder: workbench.workspace };
+  const query = new URLSearchParams({ ...opened, payload: JSON.stringify(payload) });
   return `${host.origin}/?${query}`;
 }
 
