@@ -85,10 +85,10 @@ button { font: inherit; padding: 3px 10px; border: 1px solid var(--vscode-button
 button:hover { background: var(--vscode-button-hoverBackground); }
 select, input { font: inherit; padding: 2px 4px; border-radius: 2px; }
 select { max-width: 100%; color: var(--vscode-dropdown-foreground); background: var(--vscode-dropdown-background); border: 1px solid var(--vscode-dropdown-border, transparent); }
-input { flex: 0 1 22em; min-width: 6em; color: var(--vscode-input-foreground); background: var(--vscode-input-background); border: 1px solid var(--vscode-input-border, transparent); }
+input { flex: 0 1 22em; min-width: 6em; box-sizing: border-box; color: var(--vscode-input-foreground); background: var(--vscode-input-background); border: 1px solid var(--vscode-input-border, transparent); }
 input::placeholder { color: var(--vscode-input-placeholderForeground); }
 select:focus-visible, input:focus-visible { outline: 1px solid var(--vscode-focusBorder); outline-offset: -1px; }
-#find { display: flex; align-items: center; gap: 4px; padding: 4px 10px; background: var(--vscode-editorWidget-background); border-bottom: 1px solid var(--vscode-panel-border, var(--vscode-contrastBorder, transparent)); }
+#find { display: flex; flex-wrap: wrap; align-items: center; gap: 4px; padding: 4px 10px; background: var(--vscode-editorWidget-background); border-bottom: 1px solid var(--vscode-panel-border, var(--vscode-contrastBorder, transparent)); }
 #find button { color: inherit; background: transparent; padding: 2px 7px; }
 #find button:hover { background: var(--vscode-toolbar-hoverBackground); }
 #found { color: var(--vscode-errorForeground); }

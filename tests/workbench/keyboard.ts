@@ -150,10 +150,14 @@ const allTests: readonly KeyboardTest[] = [
   ...serverTests,
 ];
 
+/** The longest that one look may wait, ms. */
+const timeLimit = 30_000;
+
 /** Runs them in one page; how many passed and failed. */
 export async function runKeyboardTests(bench: Bench, workspace: string): Promise<{ passed: number; failed: number }> {
   for (const name of emptyFiles) writeFileSync(join(workspace, name), '');
   const page = await bench.open(workspace);
+  page.setDefaultTimeout(timeLimit);
   const count = { passed: 0, failed: 0 };
   for (const test of allTests) {
     if (process.env.ONLY && !new RegExp(process.env.ONLY, 'u').test(test.name)) continue;

@@ -3,7 +3,7 @@ import * as assert from 'node:assert/strict';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { command } from '../browser.ts';
+import { command, seekCommand } from '../browser.ts';
 import type { KeyboardTest } from './hands.ts';
 
 /** What the questions and the text say, in a language. */
@@ -14,7 +14,6 @@ const languages = [
     figures: 'which tests give a figure?',
     name: 'its name',
     stage: '"Take in"',
-    blank: 'still has to be filled in',
   },
   {
     language: 'es',
@@ -22,12 +21,11 @@ const languages = [
     figures: '¿qué pruebas dan un valor?',
     name: 'su nombre',
     stage: '"Recepción"',
-    blank: 'rellenar',
   },
 ] as const;
 
 export const beginTests: readonly KeyboardTest[] = languages.map(
-  ({ language, begin, figures, name, stage, blank }): KeyboardTest => ({
+  ({ language, begin, figures, name, stage }): KeyboardTest => ({
     name: `a newcomer with an empty folder gets a first procedure, and Tab goes through its blanks (${language})`,
     async run(_, __, bench) {
       const folder = mkdtempSync(join(tmpdir(), 'handtight-newcomer-'));
@@ -42,11 +40,20 @@ export const beginTests: readonly KeyboardTest[] = languages.map(
           await page.waitForTimeout(300);
           await page.keyboard.press('Enter');
         };
-        await command(page, 'Handtight: New Procedure');
+        await seekCommand(page, 'Handtight: New Procedure');
+        await page.waitForTimeout(300);
+        await page.keyboard.press('Enter');
         await answer(begin, 'valve');
         await answer(figures);
         await answer(name);
-        await page.locator('.view-line', { hasText: 'procedure rebuild-valve' }).waitFor();
+        // One blank after the other is marked; behind the last one nothing is.
+        const isMarked = page.locator('.statusbar', { hasText: '(1 selected)' });
+        await isMarked.waitFor();
+        let stops = 0;
+        for (; stops < 200 && (await isMarked.isVisible()); stops++) {
+          await page.keyboard.press('Tab');
+          await page.waitForTimeout(60);
+        }
         await page.keyboard.press('Control+S');
         await page.locator('.quick-input-widget input').fill(join(folder, 'first.rebuild'));
         await page.waitForTimeout(300);
@@ -56,6 +63,12 @@ export const beginTests: readonly KeyboardTest[] = languages.map(
         assert.ok(text().includes(stage), text());
         const blanks = text().split('…').length - 1;
         assert.ok(blanks > 8, `${blanks} blanks`);
+        assert.equal(stops, blanks);
+        // It checks clean but for them, and for what is not approved yet.
+        await command(page, 'Problems: Focus on Problems View');
+        const found = page.locator('.markers-panel .monaco-list-row', { hasText: /handtight\(/u });
+        await found.first().waitFor();
+        for (const said of await found.allTextContents()) assert.match(said, /blank-left|not-approved/u);
       } finally {
         await page.close();
         rmSync(folder, { recursive: true, force: true });

@@ -62,10 +62,9 @@ export function viewIn(page: Page): { readonly frame: FrameLocator; readonly bod
 /** Nothing open: what is not saved is given up. */
 export async function closeAll(page: Page): Promise<void> {
   await page.keyboard.press('Escape');
-  await command(page, 'File: Revert File').catch(() => undefined);
+  const isDirty = (await page.locator('.tab.dirty').count()) > 0;
   await command(page, 'View: Close All Editors');
-  const leave = page.locator('.monaco-dialog-box .monaco-button', { hasText: "Don't Save" });
-  await leave.click({ timeout: 300 }).catch(() => undefined);
+  if (isDirty) await page.locator('.monaco-dialog-box .monaco-button', { hasText: "Don't Save" }).click();
   await page.locator('.tab').first().waitFor({ state: 'detached' });
 }
 
@@ -78,7 +77,15 @@ export async function goBehind(page: Page, text: string, source: string): Promis
   await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
 }
 
-/** What the toasts say, each in a line. */
-export async function toasts(page: Page): Promise<string[]> {
-  return page.locator('.notification-toast .notification-list-item-message').allInnerTexts();
+/** Says that there is something to read: the editor shows no message by itself while it is driven. */
+export const bell = (page: Page): Locator => page.locator('[id="status.notifications"] .codicon-bell-dot');
+
+/** What the messages say that nobody has read, and puts them away. */
+export async function messages(page: Page): Promise<string[]> {
+  if ((await bell(page).count()) === 0) return [];
+  await command(page, 'Notifications: Show Notifications');
+  await page.locator('.notifications-center.visible').waitFor();
+  const said = await page.locator('.notifications-center .notification-list-item-message').allTextContents();
+  await command(page, 'Notifications: Clear All Notifications');
+  return said;
 }

@@ -40,7 +40,7 @@ export const viewTests: readonly KeyboardTest[] = views.map(
       await frame.locator('#sought:focus').waitFor();
       await page.keyboard.type(seek);
       await page.keyboard.press('Enter');
-      assert.equal(await frame.locator('#found').innerText(), '');
+      assert.equal(await frame.locator('#found').textContent(), '');
       await page.keyboard.press('Escape');
       await frame.locator('#view:focus').waitFor();
 
