@@ -14,10 +14,10 @@ import { limitText } from '../../quantities/index.ts';
 import type { Quantity } from '../../quantities/types.ts';
 import { acceptanceText } from '../acceptance.ts';
 import { stepFigures } from '../figures/step-figures.ts';
+import { testFacts } from '../figures/test-facts.ts';
 import type { Block, TableBlock, TextBlock } from '../model.ts';
 import { numberWords } from '../names.ts';
 import type { PrintContext } from '../print-context.ts';
-import { testFacts } from '../test-facts.ts';
 import { accuracyWords, assetWords } from '../tools.ts';
 
 /** Most units side by side in the table of readings. */

@@ -15,10 +15,10 @@ import { holdLookup, inRows, shimLookup, together } from '../figures/lookups.ts'
 import { rateText, specSources } from '../figures/rates.ts';
 import { shimTables } from '../figures/shim-table.ts';
 import { readsGauge, type StepFigures } from '../figures/step-figures.ts';
+import { testFacts } from '../figures/test-facts.ts';
 import type { Fact, Lookup, SignBoxes, StepBlock } from '../model.ts';
 import { baseTitle, fluidTitle, specTitle } from '../names.ts';
 import type { PrintContext } from '../print-context.ts';
-import { testFacts } from '../test-facts.ts';
 import { toolWords } from '../tools.ts';
 import type { SheetContext } from './context.ts';
 import { failPath, passingVerdicts } from './fail-path.ts';
