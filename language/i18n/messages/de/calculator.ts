@@ -290,4 +290,5 @@ export const calculator: Bundle = {
     '{0} ist kleiner als null; gemeint ist: {1}. Ohne Vorzeichen angeben, oder weglassen.',
   '{0} is not over nothing, and it is {1}. Look at what was typed.':
     '{0} ist nicht größer als null; gemeint ist: {1}. Die Eingabe prüfen.',
+  'unit {0}: fit {1} (now {2}): expect {3}': 'Einheit {0}: {1} einbauen (jetzt {2}): erwartet {3}',
 };

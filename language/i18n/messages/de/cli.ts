@@ -578,4 +578,8 @@ export const cli: Bundle = {
     'Zu {0} gibt es auf der Platte dieses Rechners keinen Ordner.',
   '{0}: no font on the sheet has {1}: it prints as an empty box. Write it in other words.':
     '{0}: keine Schrift des Blatts hat {1}: gedruckt wird ein leeres Kästchen. Mit anderen Worten schreiben.',
+  'Stopped: {0} of {1} printed.': 'Angehalten: {0} von {1} gedruckt.',
+  '{0} of {1}: {2}': '{0} von {1}: {2}',
+  '{0} high at {1}': '{0} zu hoch bei {1}',
+  '{0} low at {1}': '{0} zu niedrig bei {1}',
 };

@@ -285,4 +285,5 @@ export const calculator: Bundle = {
     '{0} es menor que cero, y es: {1}. Darlo sin signo, o no darlo.',
   '{0} is not over nothing, and it is {1}. Look at what was typed.':
     '{0} no es mayor que cero, y es: {1}. Revisar lo escrito.',
+  'unit {0}: fit {1} (now {2}): expect {3}': 'unidad {0}: montar {1} (ahora {2}): se espera {3}',
 };

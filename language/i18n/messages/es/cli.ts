@@ -575,4 +575,8 @@ export const cli: Bundle = {
     'En el disco de esta máquina no hay ninguna carpeta que corresponda a {0}.',
   '{0}: no font on the sheet has {1}: it prints as an empty box. Write it in other words.':
     '{0}: ningún tipo de letra de la hoja tiene {1}: se imprime como casilla vacía. Escribirlo con otras palabras.',
+  'Stopped: {0} of {1} printed.': 'Detenido: {0} de {1} impresos.',
+  '{0} of {1}: {2}': '{0} de {1}: {2}',
+  '{0} high at {1}': '{0} de más a {1}',
+  '{0} low at {1}': '{0} de menos a {1}',
 };
