@@ -65,6 +65,8 @@ const known = new Set([
   ...rules.flatMap(({ code }) => wordsOf(code)),
   ...drawnAs.flatMap(wordsOf),
   ...calculations.flatMap(({ name, inputs }) => [name, ...inputs.map((one) => one.name)]).flatMap(wordsOf),
+  // Of formulas.
+  ...['cos', 'µt', 'rt', 'µn', 'rn'],
   // What the sheet says too is said in its words.
   ...wordsOf(JSON.stringify(de)),
 ]);
