@@ -43,7 +43,9 @@ export const de: Catalogue = {
     per: '{amount} je {each}',
   },
   names: {
-    face: 'Fläche {face} ({part})',
+    face: '{face} ({part})',
+    faces: { top: 'Oberseite', bottom: 'Unterseite', end: 'Stirnseite', inner: 'Innenseite', outer: 'Außenseite' },
+    otherFace: 'Fläche {face}',
     cylinder: '{part}, Zylinder {number}',
     cylinders: '{part}, Zylinder {numbers}',
     through: '{from} bis {to}',
@@ -167,8 +169,7 @@ export const de: Catalogue = {
     title: 'Was bei dieser Arbeit verletzen kann',
     lead: 'Ein Dreieck in einem Schritt: siehe hier.',
     read: 'Gelesen, Kürzel',
-    precedence:
-      'Die örtlichen Vorschriften, die Angaben des Herstellers und bei Flüssigkeiten das Sicherheitsdatenblatt gehen jeder dieser Zeilen vor.',
+    precedence: 'Örtliche Vorschriften, Herstellerangaben und Sicherheitsdatenblätter der Flüssigkeiten gehen vor.',
     where: 'Schritte',
     everywhere: 'alle',
     rule: 'Regel der Werkstatt',
@@ -274,10 +275,10 @@ export const de: Catalogue = {
     because: '– Grund:',
   },
   lookup: {
-    title: 'Prüfdruck je nach Messwert: {name}',
+    title: 'Prüfdruck je nach {name}, {unit}',
     from: 'Messwert',
     to: 'Halten',
-    shim: 'Messwert ({reading}), {unit}, und darunter die Änderung, {change}: {part} (+ dicker, − dünner). Ziel: {aim}. Außerhalb der Tabelle: Werkstattleitung fragen.',
+    shim: 'Messwert ({reading}), {unit}; darunter die Änderung in {change}: {part} (+ dicker, − dünner). Ziel: {aim}. Außerhalb der Tabelle: Werkstattleitung fragen.',
     ask: 'Leitung fragen',
   },
   fail: {
@@ -356,7 +357,7 @@ export const de: Catalogue = {
     springLength: 'Länge: {length}',
     renewed: 'neu',
     oiled: 'Gewinde geölt',
-    faceOf: 'Fläche {face} ({part})',
+    faceOf: '{face} ({part})',
     meetsFace: '{finish} gegen',
     builtUp: 'Dieses Ende beim Zusammenbau oben: {part}.',
     twoEnds: 'Von oben: {upper}. Von unten: {lower}.',
@@ -382,7 +383,7 @@ export const de: Catalogue = {
       'Wo eine Prüfung die Einheit anhält, steht es dabei; alle übrigen dieses Arbeitsgangs werden zuerst durchgeführt.',
     oneRepair:
       'Besteht eine Einheit mehrere nicht, nur eine Nacharbeit ausführen: von den verlangten die mit der höchsten R-Nummer.',
-    nextLine: 'Jede Wiederholung in die nächste Zeile des Prüfprotokolls eintragen.',
+    nextLine: 'Jede Wiederholung in die nächste Zeile des Protokolls.',
     nextRow: 'Die zweite Prüfung in die Zeile darunter eintragen.',
     concessions: 'Sonderfreigaben',
     where: 'Wo',
@@ -581,11 +582,11 @@ export const de: Catalogue = {
     },
   },
   firstAid:
-    'ERSTE HILFE, Strahl durch die Haut: sofort ins Krankenhaus, auch wenn es nicht wehtut. Dort sagen: „Hochdruck-Injektionsverletzung“. Sicherheitsdatenblatt der Flüssigkeit mitnehmen.',
+    'ERSTE HILFE, Strahl durch die Haut: sofort ins Krankenhaus, auch wenn es nicht wehtut. Dort sagen: „Hochdruck-Injektionsverletzung“. Datenblatt der Flüssigkeit mitnehmen.',
   cautions: {
     injection: {
-      text: 'Der Strahl bei Prüfdruck geht durch Haut und Handschuhe; eine Wunde wie ein Nadelstich kann eine Hand oder das Leben kosten. Hände und Gesicht weg von Düsenspitze, Verbindungen und Leitungen, Spritzschutz geschlossen, nie mit der Hand nach Lecks tasten.',
-      short: 'Strahl geht durch die Haut: Hände und Gesicht weg von Düsenspitze, Verbindungen, Leitungen.',
+      text: 'Der Strahl geht bei Prüfdruck durch Haut und Handschuhe; schon ein Nadelstich kann eine Hand oder das Leben kosten. Hände und Gesicht weg von Düsenspitze, Verbindungen und Leitungen, Spritzschutz geschlossen, nie mit der Hand nach Lecks tasten.',
+      short: 'Strahl geht durch die Haut: Hände und Gesicht weg von Düsenspitze und Leitungen.',
     },
     rail: {
       text: 'Rail oder Druckspeicher halten ihren Druck, auch wenn die Pumpe steht. So lange warten, wie der Hersteller angibt, den Druck nach seiner Anleitung ablassen und nachweisen, dass er weg ist, bevor eine Verbindung berührt wird.',
@@ -596,44 +597,44 @@ export const de: Catalogue = {
       short: 'Ansteuerspannung: abschalten und warten, bevor ein Kontakt berührt wird.',
     },
     'let-down': {
-      text: 'Eine Verbindung, die unter Druck geöffnet wird, schleudert Flüssigkeit und Teile heraus. Druck ablassen, das Manometer muss auf null stehen, bevor etwas gelöst oder ausgebaut wird.',
+      text: 'Eine unter Druck geöffnete Verbindung schleudert Flüssigkeit und Teile. Vor dem Lösen oder Ausbauen Druck ablassen; das Manometer muss auf null stehen.',
       short: 'Vor jedem Öffnen: Druck abgelassen, Manometer auf null.',
     },
     mist: {
-      text: 'Versprühte Flüssigkeit ist ein Nebel, der weit unter ihrem Flammpunkt brennt und der Lunge schadet. Absaugung laufen lassen, Flammen, Funken und heiße Flächen fernhalten, den Nebel nicht einatmen.',
-      short: 'Nebel brennt schon unter dem Flammpunkt: Absaugung an, keine Flamme, kein Funke.',
+      text: 'Versprühte Flüssigkeit kann weit unter ihrem Flammpunkt zünden und schadet der Lunge. Absaugung an, Flammen, Funken und heiße Flächen fernhalten, nicht einatmen.',
+      short: 'Nebel kann zünden: Absaugung an, keine Flamme.',
     },
     caustic: {
       text: 'Ätzende Flüssigkeit verätzt Augen und Haut und greift Aluminium und Zink an. Gesichtsschutz, Handschuhe und Schürze tragen, Teile langsam einlegen und wissen, wo die Augendusche ist.',
       short: 'Ätzend für Augen und Haut: Gesichtsschutz, Handschuhe und Schürze.',
     },
     flammable: {
-      text: 'Brennbare Flüssigkeit: ihr Dampf entzündet sich an einem Funken und zieht am Boden entlang. Im Becken benutzen, Deckel griffbereit und Absaugung an, weit weg von Flammen, Funken und heißen Teilen.',
-      short: 'Brennbar: Absaugung an, keine Flamme, kein Funke, kein heißes Teil.',
+      text: 'Brennbare Flüssigkeit: ihr Dampf zündet an einem Funken und kriecht am Boden. Nur im Becken, Deckel griffbereit, Absaugung an, weg von Flammen, Funken und heißen Teilen.',
+      short: 'Brennbar: Absaugung an, keine Flamme, kein Funke.',
     },
     rotating: {
       text: 'Was sich dreht, zieht Ärmel, Haare und Lappen ein, und ein Rotor, der birst, schleudert seine Stücke weg. Schutzhauben geschlossen halten, niemand in der Drehebene, nicht über die Drehzahl des Schritts gehen, einen Rotor nie mit der Luft antreiben und warten, bis er steht.',
       short: 'Drehende Teile: Schutzhauben zu, nichts Loses am Körper, warten, bis sie stehen.',
     },
     wheel: {
-      text: 'Eine laufende Polier- oder Schleifscheibe reißt Teile mit und schleudert sie weg, und sie zieht Ärmel, Handschuhe und Haare ein. Augen- und Gesichtsschutz tragen, dort keine Handschuhe und keine weite Kleidung, unter der Mittellinie arbeiten, Schutzhauben nicht entfernen.',
-      short: 'Schleif- und Polierscheiben schleudern Teile: Gesichtsschutz, Hauben bleiben zu, nichts Loses.',
+      text: 'Polier- und Schleifscheiben schleudern Teile und ziehen Ärmel, Handschuhe und Haare ein. Augen- und Gesichtsschutz, keine Handschuhe, keine weite Kleidung, unter der Mittellinie arbeiten, Schutzhauben zu.',
+      short: 'Schleif- und Polierscheiben schleudern Teile: Gesichtsschutz, Hauben zu, nichts Loses.',
     },
     blasting: {
       text: 'Strahlen schleudert Körner, die blind machen, und macht Staub, der die Lunge zerstört. Nur in der geschlossenen Kabine strahlen, mit Absaugung und unbeschädigten Handschuhen. Nie Sand mit freier Kieselsäure (Quarz) benutzen.',
       short: 'Strahlkörner und Staub: Kabine geschlossen, Absaugung an.',
     },
     spring: {
-      text: 'Federn, Klammern und Ringe unter Spannung fliegen weg. Augenschutz tragen, das Gesicht aus der Flugrichtung halten und mit dem richtigen Werkzeug langsam entlasten.',
-      short: 'Unter Federspannung: Augenschutz, Gesicht aus der Flugrichtung, langsam entlasten.',
+      text: 'Federn, Klammern und Ringe unter Spannung fliegen weg. Augenschutz, Gesicht aus der Flugrichtung, langsam mit dem richtigen Werkzeug entlasten.',
+      short: 'Unter Federspannung: Augenschutz, Gesicht weg, langsam entlasten.',
     },
     press: {
       text: 'Ein Teil in der Presse kann zerspringen oder herausspringen. Rechtwinklige Auflagen und die Schutzvorrichtung benutzen, seitlich stehen, Hände vom Stempel weghalten, die zulässige Kraft der Presse nicht überschreiten.',
       short: 'Teile springen aus der Presse: Schutz geschlossen, Hände weg.',
     },
     air: {
-      text: 'Druckluft treibt Späne und Schmutz in die Augen und Luft ins Blut. Nie auf Haut oder Kleidung richten, Augenschutz tragen, von Menschen weg blasen und den Luftdruck einhalten, der im Schritt und in den örtlichen Vorschriften steht.',
-      short: 'Druckluft: nie auf Haut oder Kleidung, Augenschutz tragen.',
+      text: 'Druckluft treibt Schmutz in die Augen und Luft ins Blut. Nie auf Haut oder Kleidung richten, Augenschutz tragen, von Personen weg blasen, Druck nach Schritt und örtlichen Vorschriften.',
+      short: 'Druckluft: nie auf die Haut; Augenschutz.',
     },
     'dust-fumes': {
       text: 'Alte Beläge, Dichtungen und Farben können Asbest, Blei oder Chrom enthalten; erhitzt oder trocken bearbeitet geben sie Staub oder Dämpfe ab, die fürs Leben schaden. Nicht abblasen, bürsten, schleifen oder abbrennen. Die örtlichen Vorschriften und die Angaben des Herstellers befolgen, bevor sie berührt werden.',
@@ -652,22 +653,22 @@ export const de: Catalogue = {
       short: 'Schwer: Hebezeug und Anschlagpunkte, niemand unter der Last.',
     },
     solvent: {
-      text: 'Lösemittel schadet Haut, Lunge und Augen. Handschuhe, die ihm standhalten, und Augenschutz tragen, Absaugung laufen lassen, nicht die Hände darin waschen.',
-      short: 'Lösemittel: Handschuhe, Augenschutz, Absaugung.',
+      text: 'Lösemittel schadet Haut, Lunge und Augen. Beständige Handschuhe und Augenschutz, Absaugung an, nie die Hände darin waschen.',
+      short: 'Lösemittel: Handschuhe, Absaugung.',
     },
     noise: {
-      text: 'Druckluft, Strahlkabine und Schleifscheiben sind laut genug, um das Gehör zu schädigen. Gehörschutz tragen, wie es die örtlichen Vorschriften sagen.',
+      text: 'Druckluft, Strahlen und Scheiben schaden dem Gehör. Gehörschutz nach den örtlichen Vorschriften.',
       short: 'Gehörschutz.',
     },
     rags: {
-      text: 'Lappen mit Öl oder Lösemittel können sich von selbst entzünden. In den Metallbehälter mit Deckel werfen und ihn leeren, wie es die örtlichen Vorschriften sagen.',
+      text: 'Lappen mit Öl oder Lösemittel können sich selbst entzünden. In den Metallbehälter mit Deckel; nach den örtlichen Vorschriften leeren.',
       short: 'Lappen in den Behälter mit Deckel.',
     },
     alone: {
       text: 'Nicht allein arbeiten: Jemand muss in Rufweite sein, solange es Prüfdruck oder ätzende Flüssigkeit gibt oder eine Polier- oder Schleifscheibe läuft.',
     },
     lapping: {
-      text: 'Läpppaste, die zurückbleibt, schleift an der Paarung weiter, die sie instand setzen sollte. Eine Fläche nach der anderen auf einer planen Platte läppen und jede Spur abwaschen, bevor das Teil in die Nähe eines sauberen Platzes kommt. Wie viel abgetragen werden darf, sagen die Angaben des Herstellers.',
+      text: 'Läpppaste, die auf einem Teil bleibt, zerstört die Paarung. Eine Fläche nach der anderen auf einer ebenen Platte läppen und jede Spur abwaschen, bevor das Teil an einen sauberen Arbeitsplatz kommt. Wie viel abgetragen werden darf, sagt der Hersteller.',
       short: 'Läpppaste: jede Spur abwaschen.',
     },
     disposal: {
@@ -685,7 +686,14 @@ export const de: Catalogue = {
   certificate: {
     title: 'Instandsetzungsbescheinigung',
     document: '{title}: Auftrag {order}',
-    foot: 'Auftrag {order}. Gedruckt aus {hash}.',
+    foot: 'Auftrag {order}. Gilt nur mit allen Seiten. Gedruckt aus {hash}.',
+    number: 'Bescheinigung Nr.',
+    issuedOn: 'Ausgestellt am',
+    workedAt: 'Ausgeführt und geprüft bei',
+    telephone: 'Telefon',
+    accreditation: 'Akkreditierung',
+    everyUnit: 'jede Einheit',
+    risk: 'Für das Prüfmittel wird nichts abgezogen: nahe am Grenzwert kann ein Messwert um dessen Fehlergrenze falsch sein',
     procedureApproved: 'Anweisung freigegeben',
     issue: 'Ausgabe',
     reissue: '{issue}, ersetzt {before}: {reason}',
@@ -702,13 +710,15 @@ export const de: Catalogue = {
       renewed: 'Ersetzt',
       done: 'Ausgeführt von',
       doneOn: '{by}, {on}',
-      always: 'In jeder Einheit ersetzt: {parts}.',
+      newPart: '{count} × {part} ({where})',
+      newParts: 'Neuteile: {parts}.',
+      inspected: 'In jeder Einheit nach der Anweisung geprüft: {parts}.',
     },
     facts: {
       title: 'Vermerke',
       where: 'Wo',
       what: 'Was',
-      conceded: '{name}: {reading}, Grenze {limit}; freigegeben von {by}, {on}: {reason}',
+      conceded: '{name}: {reading}, Grenzwert {limit}; freigegeben von {by}, {on}: {reason}',
       words: {
         brought: 'gebracht von',
         'taken-in': 'angenommen von',
@@ -740,17 +750,18 @@ export const de: Catalogue = {
         kept: 'einbehalten',
       },
     },
+    corrected: { title: 'Vor der Freigabe nachgearbeitet', before: 'Zuvor gemessen', after: 'Danach ausgeführt' },
     notCertified: { title: 'Nicht bescheinigt', reason: 'Gesperrt' },
     results: {
-      title: 'Messwerte',
-      what: 'Was',
+      title: 'Messwerte (✓ bestanden, ✗ nicht bestanden)',
+      what: 'Merkmal',
       limit: 'Grenzwert',
       asFound: '{name}, Anlieferung',
       in: '{part}, eingebaut',
       out: '{part}, Anlieferung',
       torque: 'Drehmoment {part}',
       spreadOf: 'Spanne {name}',
-      judged: '{reading}, {verdict}',
+      judged: '{reading}\u00a0{verdict}',
       pass: '✓',
       fail: '✗',
       none: 'keine',
@@ -764,8 +775,7 @@ export const de: Catalogue = {
     spread: '{name} im Satz, {units}: gemessene Spanne {spread}, Grenzwert {limit}.',
     spreadSettled:
       '{name} im Satz, {units}: Spanne {spread} mit gesetzten neuen [springs], {asRead} laut Messung; Grenzwert {limit}.',
-    conditions: 'Prüfbedingungen: {conditions}.',
-    conditionsOf: '{name}: {conditions}',
+    conditions: { title: 'Prüfbedingungen', test: 'Prüfung', conditions: 'Durchgeführt bei' },
     sources: 'Quelle der Grenzwerte: {sources}.',
     sourceOf: '{source} ({names})',
     sourceMissing: 'ohne Angabe der Quelle',
@@ -779,7 +789,13 @@ export const de: Catalogue = {
       due: 'Kalibrierung gültig',
       notStated: 'nicht angegeben',
     },
-    release: { title: 'Freigegeben von', signature: 'Unterschrift' },
+    release: {
+      title: 'Freigabe',
+      what: 'Unterschrift für',
+      work: 'Ausführung',
+      released: 'Freigabe',
+      signature: 'Unterschrift',
+    },
     missing: {
       title: 'Was fehlt',
       where: 'Wo',

@@ -45,7 +45,10 @@ export const en = {
     per: '{amount} per {each}',
   },
   names: {
-    face: '{face} face of the {part}',
+    face: '{face} of the {part}',
+    /** Usual names of faces, and any other. */
+    faces: { top: 'top face', bottom: 'bottom face', end: 'end face', inner: 'inner face', outer: 'outer face' },
+    otherFace: '{face} face',
     cylinder: '{part}, cylinder {number}',
     cylinders: '{part}, cylinders {numbers}',
     through: '{from} to {to}',
@@ -167,8 +170,7 @@ export const en = {
     title: 'What can hurt you on this job',
     lead: 'A triangle in a step: see here.',
     read: 'Read, initials',
-    precedence:
-      "Local codes, the manufacturer's data and, for fluids, their safety data sheets take precedence over every line here.",
+    precedence: "Local codes, the manufacturer's data and the safety data sheets of the fluids take precedence.",
     where: 'Steps',
     everywhere: 'all',
     rule: 'Shop rule',
@@ -274,10 +276,10 @@ export const en = {
     because: 'because',
   },
   lookup: {
-    title: 'Hold pressure for each {name}',
+    title: 'Hold pressure for each {name}, {unit}',
     from: 'Read',
     to: 'Hold',
-    shim: '{reading} read, {unit}, and under it the change of {part}, {change} (+ thicker, − thinner). Aim: {aim}. Outside the table: ask the lead.',
+    shim: '{reading} read, {unit}; under it, change of {part}, {change} (+ thicker, − thinner). Aim: {aim}. Outside the table: ask the lead.',
     ask: 'ask the lead',
   },
   fail: {
@@ -358,7 +360,7 @@ export const en = {
     renewed: 'new',
     oiled: 'threads oiled',
     /** Short: beside the picture. */
-    faceOf: '{face} face of {part}',
+    faceOf: '{face} of {part}',
     meetsFace: '{finish} to',
     builtUp: 'Built with the {part} up.',
     twoEnds: 'From above: {upper}. From below: {lower}.',
@@ -690,7 +692,14 @@ export const en = {
   certificate: {
     title: 'Certificate of rebuild',
     document: '{title}: work order {order}',
-    foot: 'Work order {order}. Printed from {hash}.',
+    foot: 'Work order {order}. Valid only with all its pages. Printed from {hash}.',
+    number: 'Certificate no.',
+    issuedOn: 'Issued on',
+    workedAt: 'Done and tested at',
+    telephone: 'Telephone',
+    accreditation: 'Accreditation',
+    everyUnit: 'every unit',
+    risk: 'No margin is kept for the tool: near its limit a reading may be off by the accuracy of the tool',
     procedureApproved: 'Procedure approved by',
     issue: 'Issue',
     reissue: '{issue}, replaces {before}: {reason}',
@@ -707,7 +716,9 @@ export const en = {
       renewed: 'Replaced',
       done: 'Done by',
       doneOn: '{by}, {on}',
-      always: 'Replaced in every unit: {parts}.',
+      newPart: '{count} × {part} ({where})',
+      newParts: 'New parts: {parts}.',
+      inspected: 'Inspected in every unit, by the procedure: {parts}.',
     },
     facts: {
       title: 'On record',
@@ -745,9 +756,11 @@ export const en = {
         kept: 'kept',
       },
     },
+    /** What did not pass at once. */
+    corrected: { title: 'Corrected before release', before: 'Read before', after: 'Then done' },
     notCertified: { title: 'Not certified', reason: 'On hold' },
     results: {
-      title: 'Readings',
+      title: 'Readings (✓ pass, ✗ fail)',
       what: 'What',
       limit: 'Limit',
       asFound: '{name}, as found',
@@ -755,10 +768,10 @@ export const en = {
       out: '{part}, as found',
       torque: '{part} torque',
       spreadOf: 'spread of {name}',
-      /** Beside a reading: `254 bar, pass`. */
-      judged: '{reading}, {verdict}',
-      pass: 'pass',
-      fail: 'fail',
+      /** Beside a reading: `254 bar ✓`. */
+      judged: '{reading}\u00a0{verdict}',
+      pass: '✓',
+      fail: '✗',
       none: 'none',
       of: '{units}: {limit}',
       inService: 'in service {limit}',
@@ -770,8 +783,7 @@ export const en = {
     spread: '{name} across the set, {units}: spread {spread} measured, limit {limit}.',
     spreadSettled:
       '{name} across the set, {units}: spread {spread} once the new [springs] have settled, {asRead} as read; limit {limit}.',
-    conditions: 'Test conditions: {conditions}.',
-    conditionsOf: '{name}: {conditions}',
+    conditions: { title: 'Test conditions', test: 'Test', conditions: 'Done at' },
     sources: 'Source of limits: {sources}.',
     sourceOf: '{source} ({names})',
     sourceMissing: 'no source given',
@@ -785,7 +797,7 @@ export const en = {
       due: 'Calibration valid',
       notStated: 'not stated',
     },
-    release: { title: 'Released by', signature: 'Signature' },
+    release: { title: 'Release', what: 'Signed for', work: 'Work done', released: 'Release', signature: 'Signature' },
     missing: {
       title: 'What is missing',
       where: 'Where',

@@ -53,7 +53,13 @@ export async function newProcedureCommand(name: string, options: NewProcedureOpt
   const family = choices.find((one) => one.name === name);
   const procedure = options.name ?? `rebuild-${name}`;
   const reads = options.reads.length === 0 || family === undefined ? null : readsAsked(family, options.reads);
-  const text = writeFirstProcedure(workspace, starters, { family: name, name: procedure, title: options.title, reads });
+  const text = writeFirstProcedure(workspace, starters, {
+    family: name,
+    name: procedure,
+    title: options.title,
+    reads,
+    tell: words,
+  });
   if (text === null) {
     const names = choices.map((one) => one.name);
     const near = nearest(name, names);
@@ -78,7 +84,7 @@ export function newFamilyCommand(
     throw new UsageError(
       worded`A family has at least two parts. Name them in the order in which they are built: --parts body,spring,plug`,
     );
-  return written(options.to ?? `${name}.rebuild`, draftFamily({ ...options, name }));
+  return written(options.to ?? `${name}.rebuild`, draftFamily({ ...options, name, tell: words }));
 }
 
 /** Copies the library that comes with the program into a folder that has none of its files yet. */

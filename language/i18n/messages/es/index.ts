@@ -5,6 +5,7 @@ import { cli } from './cli.ts';
 import { config } from './config.ts';
 import { db } from './db.ts';
 import { diagnostics } from './diagnostics.ts';
+import { drafting } from './drafting.ts';
 import { engineering } from './engineering.ts';
 import { family } from './family.ts';
 import { gates } from './gates.ts';
@@ -33,6 +34,7 @@ export const es: Bundle = {
   ...config,
   ...db,
   ...diagnostics,
+  ...drafting,
   ...engineering,
   ...family,
   ...gates,
