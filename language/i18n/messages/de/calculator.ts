@@ -294,4 +294,8 @@ export const calculator: Bundle = {
   'area = π/4 · {0}²': 'Fläche = π/4 · {0}²',
   'closing = {0} / area': 'closing = {0} / Fläche',
   'lever = {0} / 2π + {1} · {2} / cos 30° + {3} · {4}': 'Hebel = {0} / 2π + {1} · {2} / cos 30° + {3} · {4}',
+  'probability = Φ((high − reading) / u) − Φ((low − reading) / u)':
+    'Wahrscheinlichkeit = Φ((high − reading) / u) − Φ((low − reading) / u)',
+  'probability = Φ(−2 · {0})': 'Wahrscheinlichkeit = Φ(−2 · {0})',
+  'probability = {0}{1}': 'Wahrscheinlichkeit = {0}{1}',
 };

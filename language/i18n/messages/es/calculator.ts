@@ -289,4 +289,8 @@ export const calculator: Bundle = {
   'area = π/4 · {0}²': 'área = π/4 · {0}²',
   'closing = {0} / area': 'closing = {0} / área',
   'lever = {0} / 2π + {1} · {2} / cos 30° + {3} · {4}': 'brazo = {0} / 2π + {1} · {2} / cos 30° + {3} · {4}',
+  'probability = Φ((high − reading) / u) − Φ((low − reading) / u)':
+    'probabilidad = Φ((high − reading) / u) − Φ((low − reading) / u)',
+  'probability = Φ(−2 · {0})': 'probabilidad = Φ(−2 · {0})',
+  'probability = {0}{1}': 'probabilidad = {0}{1}',
 };
