@@ -300,7 +300,7 @@ function placeWords({ danger, warnings, texts, pressure }: PlaceBlock, { sheet }
 function warningLine(list: PlaceBlock['warnings']): Markup {
   if (list.length === 0) return html``;
   return html`<p class="warnings">${joined(
-    list.map(({ label, text }) => html`<span>⚠ ${label === '' ? '' : html`<b>${label}</b> `}${text}</span>`),
+    list.map(({ label, text }) => html`<span>⚠\u00a0${label === '' ? '' : html`<b>${label}</b> `}${text}</span>`),
     ' ',
   )}</p>`;
 }
@@ -331,7 +331,7 @@ function cautions({ cautions: list }: StepBlock): Markup {
 }
 
 function alert({ alert: name }: StepBlock): Markup {
-  return name === '' ? html`` : html`<span class="alert" role="img" aria-label="${name}">⚠</span> `;
+  return name === '' ? html`` : html`<span class="alert" role="img" aria-label="${name}">⚠</span>\u00a0`;
 }
 
 /** What to know behind what is done. */
