@@ -3,8 +3,8 @@ import * as assert from 'node:assert/strict';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { command, seekCommand } from '../browser.ts';
-import type { KeyboardTest } from './hands.ts';
+import { command } from '../browser.ts';
+import { type KeyboardTest, untilOffered } from './hands.ts';
 
 /** What the questions and the text say, in a language. */
 const languages = [
@@ -40,8 +40,7 @@ export const beginTests: readonly KeyboardTest[] = languages.map(
           await page.waitForTimeout(300);
           await page.keyboard.press('Enter');
         };
-        await seekCommand(page, 'Handtight: New Procedure');
-        await page.waitForTimeout(300);
+        await untilOffered(page, 'New Procedure');
         await page.keyboard.press('Enter');
         await answer(begin, 'valve');
         await answer(figures);
