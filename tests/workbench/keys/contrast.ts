@@ -28,6 +28,7 @@ export const contrastTests: readonly KeyboardTest[] = [
           await chooseTheme(page, theme);
           await frame.locator('body.vscode-high-contrast').waitFor();
           await page.keyboard.press('Control+2');
+          await frame.locator('#view:focus').waitFor();
           await page.keyboard.press('Control+F');
           await frame.locator('#sought:focus').waitFor();
           const lines = await frame

@@ -29,7 +29,7 @@ export const reloadTests: readonly KeyboardTest[] = [
       await page.keyboard.press('Enter');
       await loaded;
       await page.waitForSelector('.monaco-workbench .part.statusbar');
-      const word = page.locator('.view-line', { hasText: /^\s*slack$/u });
+      const word = page.locator('.view-line', { hasText: /^\s*slack$/u }).first();
       await word.waitFor({ timeout: starting });
       // As long as the files are read: what is wrong is the half word, and nothing else ever.
       const marked = new Set<number>();
