@@ -54,9 +54,13 @@ export const beginTests: readonly KeyboardTest[] = languages.map(
           await page.waitForTimeout(60);
         }
         await page.keyboard.press('Control+S');
-        await page.locator('.quick-input-widget input').fill(join(folder, 'first.rebuild'));
-        await page.waitForTimeout(300);
-        await page.keyboard.press('Enter');
+        const path = page.locator('.quick-input-widget input');
+        await path.fill(join(folder, 'first.rebuild'));
+        // Until the box has read what is typed, it takes no Enter.
+        for (let tries = 0; tries < 20 && (await path.isVisible()); tries++) {
+          await page.waitForTimeout(500);
+          if (await path.isVisible()) await page.keyboard.press('Enter');
+        }
         await page.locator('.tab.active[data-resource-name="first.rebuild"]').waitFor();
         const text = () => readFileSync(join(folder, 'first.rebuild'), 'utf8');
         assert.ok(text().includes(stage), text());
