@@ -21,7 +21,7 @@ import { completionsAt } from '../../language/ide/completion/completions.ts';
 import { definitionsAt } from '../../language/ide/definition.ts';
 import { hoverAt } from '../../language/ide/hover/hover.ts';
 import { outlineOf } from '../../language/ide/outline.ts';
-import { inLanguage, languageOf, readerOf, rulePage } from '../../language/ide/problem.ts';
+import { languageOf, readerOf, rulePage } from '../../language/ide/problem.ts';
 import { refactoringsIn } from '../../language/ide/refactorings.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Host } from '../host/host.ts';
@@ -315,7 +315,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     unlessCanceled(async (params: unknown) => {
       const { firstProcedureFor } = await import('./first-procedure.ts');
       const draft = understood(firstProcedureParams, params);
-      return firstProcedureFor(store, draft, (said) => inLanguage(said, language()));
+      return firstProcedureFor(store, draft, reader().tell);
     }),
   );
 

@@ -3,8 +3,8 @@ import * as assert from 'node:assert/strict';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { command, seekCommand } from '../browser.ts';
-import type { KeyboardTest } from './hands.ts';
+import { command } from '../browser.ts';
+import { type KeyboardTest, untilOffered } from './hands.ts';
 
 /** What the questions and the text say, in a language. */
 const languages = [
@@ -40,8 +40,7 @@ export const beginTests: readonly KeyboardTest[] = languages.map(
           await page.waitForTimeout(300);
           await page.keyboard.press('Enter');
         };
-        await seekCommand(page, 'Handtight: New Procedure');
-        await page.waitForTimeout(300);
+        await untilOffered(page, 'New Procedure');
         await page.keyboard.press('Enter');
         await answer(begin, 'valve');
         await answer(figures);
@@ -55,9 +54,13 @@ export const beginTests: readonly KeyboardTest[] = languages.map(
           await page.waitForTimeout(60);
         }
         await page.keyboard.press('Control+S');
-        await page.locator('.quick-input-widget input').fill(join(folder, 'first.rebuild'));
-        await page.waitForTimeout(300);
-        await page.keyboard.press('Enter');
+        const path = page.locator('.quick-input-widget input');
+        await path.fill(join(folder, 'first.rebuild'));
+        // Until the box has read what is typed, it takes no Enter.
+        for (let tries = 0; tries < 20 && (await path.isVisible()); tries++) {
+          await page.waitForTimeout(500);
+          if (await path.isVisible()) await page.keyboard.press('Enter');
+        }
         await page.locator('.tab.active[data-resource-name="first.rebuild"]').waitFor();
         const text = () => readFileSync(join(folder, 'first.rebuild'), 'utf8');
         assert.ok(text().includes(stage), text());
