@@ -36,6 +36,7 @@ const reasons: Readonly<Record<string, string>> = {
   'repair-cannot-cure': repair,
   'run-dry': place,
   'spoilt-by-the-bath': 'Another way to clean it is a fact about the shop.',
+  'soft-part-blasted': 'Another way to clean it is a fact about the shop.',
   'spread-never-fails': figure,
   'spring-let-fly': either,
   'stretched-bolt-reused': 'A new bolt, or a joint that is not tightened by an angle: the maker’s data say which.',

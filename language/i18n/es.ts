@@ -11,7 +11,7 @@ export const es: Catalogue = {
   draft: 'BORRADOR',
   draftLine: 'Borrador: no sirve para trabajar en el banco.',
   first:
-    'Las normas locales, los datos del fabricante y la práctica de profesionales autorizados tienen prioridad. Solo para personal capacitado.',
+    'Las normas locales, los datos del fabricante, la práctica de profesionales autorizados y, para los fluidos, sus fichas de datos de seguridad tienen prioridad. Solo para personal capacitado.',
   foot: 'Impreso a partir de {hash}. Sin validez si existe una revisión posterior.',
   page: 'Página',
   of: 'de',
@@ -161,8 +161,6 @@ export const es: Catalogue = {
     title: 'Lo que puede hacer daño en este trabajo',
     lead: 'Un triángulo en un paso: ver aquí.',
     read: 'Leído, iniciales',
-    precedence:
-      'Las normas locales, los datos del fabricante y, para los fluidos, sus fichas de datos de seguridad tienen prioridad sobre todo lo que dice esta lista.',
     where: 'Pasos',
     everywhere: 'todos',
     rule: 'Regla del taller',
@@ -253,6 +251,14 @@ export const es: Catalogue = {
     notCompared: 'no se compara: {units} de {number}',
     conditions: 'Condición',
     gases: { air: 'aire', vacuum: 'vacío' },
+    dangers: {
+      live: 'Tensión',
+      rotating: 'Velocidad',
+      hot: 'Caliente',
+      cold: 'Frío',
+      heavy: 'Peso',
+      'stored pressure': 'Presión acumulada',
+    },
     accept: 'Aceptar',
     reject: 'Rechazar',
     rate: 'Variación',
@@ -513,8 +519,12 @@ export const es: Catalogue = {
       short: 'Presión acumulada en el riel: esperar, descargar, comprobar que ya no queda.',
     },
     electrical: {
-      text: 'La tensión de mando de solenoides y piezoeléctricos puede matar y sigue presente después de desconectar. Usar solo el equipo de mando y los cables del fabricante, desconectar y esperar antes de tocar un borne. Trabajo de personas cualificadas, según las normas locales y los datos del fabricante.',
+      text: 'La tensión de mando de solenoides y piezoeléctricos puede matar y sigue presente después de desconectar. Usar solo el equipo de mando y los cables del fabricante, desconectar y esperar antes de tocar un borne. Solo personas cualificadas.',
       short: 'Tensión de mando: desconectar y esperar antes de tocar un borne.',
+    },
+    insulation: {
+      text: 'Un medidor de aislamiento tiene su propia alta tensión, y el bobinado la conserva. Desconectar todo lo demás, no tocar nada mientras esté encendido y descargar la pieza antes de tocarla.',
+      short: 'Medidor de aislamiento: alta tensión, descargar antes de tocar.',
     },
     'let-down': {
       text: 'Una unión que se abre con presión lanza fluido y piezas. Descargar la presión y comprobar que el manómetro marca cero antes de aflojar o desmontar nada.',
@@ -525,7 +535,7 @@ export const es: Catalogue = {
       short: 'La niebla arde por debajo del punto de inflamación: extracción en marcha, sin llamas ni chispas.',
     },
     caustic: {
-      text: 'El fluido cáustico quema los ojos y la piel y ataca el aluminio y el zinc. Llevar pantalla facial, guantes y delantal, meter las piezas despacio y saber dónde está el lavaojos.',
+      text: 'El fluido cáustico quema los ojos y la piel, y con el aluminio y el zinc forma hidrógeno, que explota: no meterlos. Llevar pantalla facial, guantes y delantal, meter las piezas despacio y saber dónde está el lavaojos.',
       short: 'El cáustico quema ojos y piel: pantalla facial, guantes y delantal.',
     },
     flammable: {
@@ -533,8 +543,16 @@ export const es: Catalogue = {
       short: 'Inflamable: extracción en marcha, sin llamas, chispas ni piezas calientes.',
     },
     rotating: {
-      text: 'Lo que gira atrapa mangas, pelo y trapos, y un rotor que revienta lanza sus trozos. Mantener cerrados los resguardos y a la gente fuera del plano de giro, no pasar de la velocidad del paso, no hacer girar un rotor con el aire y esperar a que se pare.',
+      text: 'Lo que gira con motor atrapa mangas, pelo y trapos. Mantener cerrados los resguardos, no llevar nada suelto y esperar a que se pare.',
       short: 'Piezas que giran: resguardos cerrados, nada suelto, esperar a que se paren.',
+    },
+    drive: {
+      text: 'El accionamiento del banco atrapa mangas y pelo y lanza un acoplamiento o una llave sueltos. Acoplamiento apretado, llave fuera y resguardo cerrado antes de arrancar; no pasar de la velocidad del paso; una mano en el paro, porque un regulador que no corta deja embalarse la unidad; esperar a que se pare.',
+      short: 'Accionamiento: acoplamiento apretado, resguardo cerrado, mano en el paro.',
+    },
+    rotor: {
+      text: 'Un rotor que gira con el aire supera su velocidad de rotura y revienta. Sujetarlo mientras se sopla, no hacerlo girar nunca con aire, mantenerse fuera de su plano cuando gira y esperar a que se pare del todo.',
+      short: 'Rotor: no hacerlo girar con aire, esperar a que se pare del todo.',
     },
     wheel: {
       text: 'Una rueda en marcha agarra y lanza piezas, y atrapa mangas, guantes y pelo. Llevar protección de ojos y cara, sin guantes ni ropa suelta en la rueda, trabajar por debajo de la línea central y dejar puestos los resguardos.',
@@ -553,11 +571,19 @@ export const es: Catalogue = {
       short: 'Las piezas saltan de la prensa: resguardo cerrado, manos fuera.',
     },
     air: {
-      text: 'El aire comprimido mete virutas y suciedad en los ojos y aire en la sangre. No apuntar nunca a la piel ni a la ropa; llevar protección de ojos, soplar lejos de las personas y respetar la presión de aire del paso y de las normas locales.',
+      text: 'El aire comprimido mete virutas y suciedad en los ojos y aire en la sangre. No apuntar nunca a la piel ni a la ropa; llevar protección de ojos, soplar lejos de las personas y respetar la presión de aire del paso.',
       short: 'Aire: nunca a la piel ni a la ropa, protección de ojos puesta.',
     },
+    hose: {
+      text: 'Una manguera que se suelta con aire da latigazos, y un depósito conserva su presión con la válvula cerrada. Asegurar cada acoplamiento, ponerse a un lado y descargarlo todo antes de abrir nada.',
+      short: 'Mangueras de aire: asegurar acoplamientos, descargar antes de abrir.',
+    },
+    rod: {
+      text: 'Lo que mueven el aire o el vacío arranca sin avisar y aplasta los dedos. Manos lejos de vástago, palanca y varillaje hasta quitar la presión.',
+      short: 'Vástago en movimiento: manos lejos hasta quitar la presión.',
+    },
     'dust-fumes': {
-      text: 'Los revestimientos, juntas y pinturas viejos pueden tener amianto (asbesto), plomo o cromo; calentados o trabajados en seco sueltan polvo o humos que dañan para toda la vida. No soplarlos, cepillarlos, lijarlos ni quemarlos. Seguir las normas locales y los datos del fabricante antes de tocarlos.',
+      text: 'Los revestimientos, juntas y pinturas viejos pueden tener amianto (asbesto), plomo o cromo; calentados o trabajados en seco sueltan polvo o humos que dañan para toda la vida. No soplarlos, cepillarlos, lijarlos ni quemarlos.',
       short: 'Revestimientos, juntas y pinturas viejos: nada de polvo seco ni calor.',
     },
     ultrasonic: {
@@ -572,23 +598,31 @@ export const es: Catalogue = {
       text: 'Una unidad pesada lesiona la espalda y aplasta manos y pies. Usar el polipasto y los puntos de izado que indica el fabricante, nadie bajo la carga.',
       short: 'Pesado: polipasto y puntos de izado, nadie bajo la carga.',
     },
+    sharp: {
+      text: 'Los álabes y los cantos cortan hondo. Coger la rueda por el cubo, llevar guantes anticorte y no pasar nunca el dedo por un canto.',
+      short: 'Cantos cortantes: guantes anticorte, coger la rueda por el cubo.',
+    },
     solvent: {
       text: 'El disolvente daña la piel, los pulmones y los ojos. Llevar guantes que lo resistan y protección de ojos, poner en marcha la extracción y no lavarse las manos con él.',
       short: 'Disolvente: guantes, protección de ojos, extracción.',
     },
+    'oil-on-skin': {
+      text: 'El aceite de prueba y el combustible resecan la piel y pueden dejar un eccema duradero. Llevar guantes resistentes al aceite, cambiarse la ropa empapada y no guardar trapos con aceite en los bolsillos.',
+      short: 'Aceite de prueba: guantes, nada de ropa empapada.',
+    },
     noise: {
-      text: 'Los chorros de aire, el chorreado y las ruedas hacen ruido suficiente para dañar el oído. Llevar protección auditiva como digan las normas locales.',
+      text: 'Los chorros de aire, el chorreado y las ruedas hacen ruido suficiente para dañar el oído. Llevar protección auditiva.',
       short: 'Protección auditiva.',
     },
     rags: {
-      text: 'Los trapos mojados con aceite o disolvente pueden arder por sí solos. Echarlos en el cubo metálico con tapa y vaciarlo como digan las normas locales.',
+      text: 'Los trapos mojados con aceite o disolvente pueden arder por sí solos. Echarlos en el cubo metálico con tapa.',
       short: 'Trapos al cubo con tapa.',
     },
     alone: {
       text: 'No trabajar a solas: alguien debe poder oír la llamada mientras haya presión de prueba, fluido cáustico o una rueda en marcha.',
     },
     lapping: {
-      text: 'La pasta de lapear que se queda desgasta la pareja que debía arreglar. Lapear una cara cada vez sobre una placa plana y lavar todo resto antes de acercar la pieza a un puesto limpio. Los datos del fabricante dicen cuánto se puede quitar.',
+      text: 'La pasta de lapear que se queda desgasta la pareja que debía arreglar. Lapear una cara cada vez sobre una placa plana y lavar todo resto antes de acercar la pieza a un puesto limpio.',
       short: 'Pasta de lapear: lavar todo resto.',
     },
     disposal: {

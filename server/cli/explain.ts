@@ -4,16 +4,27 @@ import pc from 'picocolors';
 import { areaOf, rules } from '../../language/diagnostics/index.ts';
 import { nearest } from '../../language/syntax/nearest.ts';
 import { packageRoot } from '../host/files/package-root.ts';
+import { explainCaution, explainCautions, explainStep } from './explain-cautions.ts';
 import { say } from './say.ts';
 import { UsageError } from './usage-error.ts';
 
-/** Prints the page of a rule, or the list of all. */
-export function explainCommand(code: string | undefined): number {
+/** Prints the page of a rule or what a caution follows from, or the list of all; of a step of a procedure its cautions. */
+export async function explainCommand(
+  code: string | undefined,
+  step: string | undefined,
+  options: { workspace: string },
+): Promise<number> {
+  if (code !== undefined && step !== undefined) return explainStep(code, step, options.workspace);
+  if (code === 'cautions') {
+    explainCautions();
+    return 0;
+  }
   if (code === undefined) {
     const width = Math.max(...rules.map((rule) => rule.code.length));
     for (const rule of rules) say(`${rule.code.padEnd(width)}  ${rule.severity.padEnd(7)}  ${rule.title}\n`);
     return 0;
   }
+  if (explainCaution(code)) return 0;
   const { markdown, since, references } = rulePage(code);
   say(markdown.replace(/^#+ (.*)$/gmu, (_, heading) => pc.bold(heading)).replace(/^```.*\n/gmu, ''));
   say(`\nIn Handtight since ${since}.${references.length === 0 ? '' : ` References: ${references.join(', ')}.`}\n`);

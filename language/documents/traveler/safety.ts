@@ -91,7 +91,6 @@ export function safetyBlock(context: SheetContext): SafetyBlock {
     // Nobody signs what is for the wall.
     read: context.options.form === 'instruction' ? '' : safety.read,
     firstAid: cautions.pressure ? words.firstAid : null,
-    precedence: safety.precedence,
     where: safety.where,
     rows: [
       ...procedure.hazards.map((one) => ({ ...ownCaution(words, one), steps: safety.everywhere })),

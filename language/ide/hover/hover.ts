@@ -19,7 +19,7 @@ import { clauseMarkdown, verbMarkdown } from '../verb-words.ts';
 import { rangeOfToken, scannedFile, tokensAt } from '../words.ts';
 import { figureMarkdown } from './figure.ts';
 import { markdownText } from './markdown.ts';
-import { changesMarkdown, traitsText, whereMarkdown } from './state.ts';
+import { cautionsMarkdown, changesMarkdown, traitsText, whereMarkdown } from './state.ts';
 
 /** What is shown for a place. */
 export interface Hover {
@@ -112,19 +112,24 @@ function wordHover(snapshot: Snapshot, file: string, position: Position): Hover 
     const clause = clauseMarkdown(step.verb, token.image);
     return clause === null ? null : { range, markdown: clause };
   }
-  const changes = stepChanges(snapshot, file, range);
-  return { range, markdown: [verbMarkdown(step.verb), ...(changes === null ? [] : [changes])].join('\n\n') };
+  return { range, markdown: [verbMarkdown(step.verb), ...stepMarkdown(snapshot, file, range)].join('\n\n') };
 }
 
-function stepChanges({ result }: Snapshot, file: string, { start }: Range): string | null {
+/** What a step changes, and its cautions with what each follows from. */
+function stepMarkdown({ result }: Snapshot, file: string, { start }: Range): string[] {
   for (const { procedure, states } of result.proceduresIn(file)) {
     const step = allSteps(procedure).find(
       ({ source }) => source.file === file && comparePositions(source.range.start, start) === 0,
     );
-    const changes = step === undefined || states === null ? null : changesMarkdown(procedure, states, step);
-    if (changes !== null) return `Step ${step!.number} changes:\n\n${changes}`;
+    if (step === undefined) continue;
+    const changes = states === null ? null : changesMarkdown(procedure, states, step);
+    const cautions = cautionsMarkdown(procedure, step);
+    return [
+      ...(changes === null ? [] : [`Step ${step.number} changes:\n\n${changes}`]),
+      ...(cautions === null ? [] : [`Its cautions:\n\n${cautions}`]),
+    ];
   }
-  return null;
+  return [];
 }
 
 /** A declared name: its words, its declaration as it is written, and what it is of. */

@@ -1,9 +1,13 @@
 /** What is known of the unit and its parts at a step, in words. */
+import { cautionsByStep } from '../../analysis/cautions/index.ts';
 import { allSteps } from '../../analysis/locations.ts';
 import type { AbstractState } from '../../analysis/state.ts';
 import type { StepStates } from '../../analysis/step-states.ts';
+import { wordsIn } from '../../i18n/index.ts';
 import type { Part, Procedure } from '../../model/index.ts';
 import type { Step } from '../../model/procedure.ts';
+import { formatQuantity } from '../../quantities/index.ts';
+import { english } from '../../say/say.ts';
 import { markdownText } from './markdown.ts';
 
 /** What a family declares about a part. */
@@ -17,6 +21,8 @@ export function traitsText({
   moves,
   suppliedLoose,
   bindsOver,
+  material,
+  weight,
 }: Part): string | null {
   const traits = [
     ...(renewed ? ['always renewed'] : []),
@@ -28,6 +34,8 @@ export function traitsText({
     ...(moves === null ? [] : [moves === 'slides' ? 'must slide' : 'must turn freely']),
     ...(suppliedLoose ? ['supplied loose'] : []),
     ...(bindsOver === null ? [] : [`its coils bind over ${bindsOver.number} ${bindsOver.unit} of shim`]),
+    ...(material === null ? [] : [`of ${material}`]),
+    ...(weight === null ? [] : [`weighs ${formatQuantity(weight)}`]),
   ];
   return traits.length === 0 ? null : markdownText(`${traits.join('; ')}.`);
 }
@@ -78,4 +86,14 @@ export function changesMarkdown(procedure: Procedure, states: StepStates, step: 
   if (changes.length === 0) return null;
   const more = changes.length - mostChanges;
   return [...changes.slice(0, mostChanges), ...(more > 0 ? [`- and ${more} more`] : [])].join('\n');
+}
+
+/** The usual cautions that a step calls for, each with what it follows from. Null: none. */
+export function cautionsMarkdown(procedure: Procedure, step: Step): string | null {
+  const { cautions, signals } = wordsIn('en');
+  const lines = cautionsByStep(procedure)(step).map(({ topic, word, because }) => {
+    const text: { readonly text: string; readonly short?: string } = cautions[topic];
+    return `- **${signals[word]}** ${markdownText(text.short ?? text.text)} Follows from: ${markdownText(english(because))}.`;
+  });
+  return lines.length === 0 ? null : lines.join('\n');
 }
