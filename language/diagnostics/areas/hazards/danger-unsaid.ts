@@ -6,7 +6,7 @@ import type { Step } from '../../../model/procedure.ts';
 import { namedIn, own } from '../../../model/steps.ts';
 import { say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
-import { suspectWord } from './suspect-words.ts';
+import { suspectWord } from '../../suspect-words.ts';
 
 /** Words that sound like a danger that is declared neither as one nor as none: no caution follows from them. */
 export const dangerUnsaid: Rule = {
@@ -16,7 +16,7 @@ export const dangerUnsaid: Rule = {
   title: 'A title or a step sounds dangerous, and the text does not say whether it is.',
   shop(shop, report) {
     for (const station of shop.stations)
-      for (const { danger, word } of unsaid(station.title, unlessSpring([station])))
+      for (const { danger, word } of unsaid(station.title, saidAround([station])))
         report({ at: station.source, rootCause: causeOf(danger, station), ...statementOf(danger, word) });
   },
   family(family, report) {
@@ -34,15 +34,15 @@ export const dangerUnsaid: Rule = {
     const handled = family.parts.filter(({ name }) => namedIn(step).some((object) => object.name === name));
     for (const { danger, word } of unsaid(
       ownWords(step),
-      unlessSpring([step, ...(station === undefined ? [] : [station]), ...handled]),
+      saidAround([step, ...(station === undefined ? [] : [station]), ...handled]),
     ))
       report({ at: step, rootCause: causeOf(danger, step), ...statementOf(danger, word) });
   },
 };
 
-/** A spring is a part: “lifted by the spring hook” in a step is none. */
-const unlessSpring = (all: readonly Dangerous[]) => (danger: Danger) =>
-  danger === 'spring-loaded' || all.some((one) => saidOf(one, danger) !== undefined);
+/** A spring and a blade are parts: “lifted by the spring hook” in a step is none. */
+const saidAround = (all: readonly Dangerous[]) => (danger: Danger) =>
+  danger === 'spring-loaded' || danger === 'sharp' || all.some((one) => saidOf(one, danger) !== undefined);
 
 /** The family says whether a part is such a danger, by its word or by another fact. */
 function partSays(family: Family, part: Part, danger: Danger): boolean {

@@ -1,5 +1,5 @@
-import type { Danger } from '../../../model/danger.ts';
-import { oncePerText } from '../../../quantities/memo.ts';
+import type { Danger } from '../model/danger.ts';
+import { oncePerText } from '../quantities/memo.ts';
 
 /**
  * Words of titles and notes that sound like a danger, in the languages that sheets are printed in. No caution follows from
@@ -115,25 +115,24 @@ const suspects: Readonly<Record<Danger, Suspect | null>> = {
   },
   sharp: {
     words: whole(
-      'sharp',
+      'sharp[ -]edge[sd]?',
       'blades?',
       '(?:compressor|turbine) wheels?',
       // Spanish
       'álabes?',
-      'cortantes?',
+      'cantos? cortantes?',
       'ruedas? (?:de|del|de la) (?:compresor|turbina)',
       // German
       'scharfkantig\\p{L}*',
       '\\p{L}*schaufeln?',
       '(?:verdichter|turbinen)r[aä]d(?:er)?',
     ),
-    but: whole('blade (?:screwdriver|puller)s?', 'sharp (?:pencil|point|click|edge of the seat)s?'),
+    but: whole('blade (?:screwdriver|puller)s?'),
   },
   'spring-loaded': {
     words: whole(
       'springs?',
       'circlips?',
-      'clips?',
       'snap rings?',
       'retaining rings?',
       // Spanish
