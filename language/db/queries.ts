@@ -1,5 +1,6 @@
 import equal from 'fast-deep-equal';
 import { buildStepStates, KeptStates, type StepStates } from '../analysis/step-states.ts';
+import type { LostStatement } from '../diagnostics/consequences.ts';
 import {
   concessionFindings,
   declarationFindings,
@@ -35,6 +36,7 @@ import { buildSignature, selectFacts } from '../semantics/signature.ts';
 import { collectSymbols, type DeclaredSymbol } from '../semantics/symbols.ts';
 import { unreadLine } from '../semantics/unread.ts';
 import type * as ast from '../syntax/generated/ast.ts';
+import { namedItems } from '../syntax/keywords.ts';
 import { nearest } from '../syntax/nearest.ts';
 import type { SyntaxProblem } from '../syntax/parse.ts';
 import {
@@ -113,6 +115,7 @@ export interface FileProblems {
 interface Prepared {
   readonly procedure: Procedure;
   readonly unread: readonly Source[];
+  readonly lost: Surroundings['lost'];
   /** By file. */
   readonly concessions: ReadonlyMap<string, readonly Allow[]>;
   readonly result: ProcedureResult;
@@ -515,9 +518,35 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     { equal, trace: { ...asJson<Source[]>(), of: isBase } },
   );
 
+  /** Statements of which a part is lost: those that the parser or the lowering of a declaration reports. Blanks are meant. */
+  const lostIn = db.query(
+    'lost',
+    (id): readonly LostStatement[] => {
+      const { problems, lines } = parsed(uriOfId(id));
+      const start = lines.get(id) ?? 0;
+      const next = Math.min(...[...lines.values()].filter((line) => line > start), Number.POSITIVE_INFINITY);
+      const unparsed = problems.flatMap(({ code, range: { start: at } }) =>
+        code !== 'blank-left' && at.line >= start && at.line < next ? [{ file: id, line: at.line, unknown: null }] : [],
+      );
+      const made = [...lowered(id).problems, ...(kindOfId(id) === 'Family' ? uses(id).problems : [])];
+      const unmade = made.flatMap((problem) => {
+        if (problem.kind !== 'unknown-name' && (problem.kind !== 'syntax' || problem.code === 'blank-left')) return [];
+        const { file, range } = problem.source;
+        const line = (parsed(uriOfId(file)).lines.get(file) ?? 0) + range.start.line;
+        return [{ file, line, unknown: problem.kind === 'unknown-name' ? problem.name : null }];
+      });
+      return [...unparsed, ...unmade].map(({ file, line, unknown }) => ({
+        words: wordsOf(textOf(uriOfId(file)).split('\n')[line] ?? ''),
+        unknown,
+      }));
+    },
+    { equal, trace: { ...asJson<readonly LostStatement[]>(), of: isBase } },
+  );
+
   const surroundings = (...of: readonly string[]): Surroundings => ({
     concessionsIn: concessions,
     unread: of.flatMap(unreadIn),
+    lost: of.flatMap(lostIn),
   });
   const around = (id: string, { family, shop }: Procedure) => surroundings(id, family.source.file, shop.source.file);
 
@@ -538,6 +567,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     return known !== null &&
       known.procedure === procedure &&
       equal(known.unread, surroundings.unread) &&
+      equal(known.lost, surroundings.lost) &&
       [...known.concessions].every(([file, allows]) => concessions(file) === allows)
       ? known.result
       : neighbors.findings(id, procedure, surroundings);
@@ -559,15 +589,15 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
       if (procedure === null) continue;
       const { start, end } = procedure.extent.range;
       if (end.line - start.line < from) continue;
-      const { unread } = around(id, procedure);
+      const { unread, lost } = around(id, procedure);
       const read = new Map<string, readonly Allow[]>();
       const concessionsIn = (file: string) => {
         const allows = read.get(file) ?? concessions(file);
         read.set(file, allows);
         return allows;
       };
-      const result = yield* procedureInPieces(procedure, { concessionsIn, unread }, undefined, memory);
-      prepared = { procedure, unread, concessions: read, result };
+      const result = yield* procedureInPieces(procedure, { concessionsIn, unread, lost }, undefined, memory);
+      prepared = { procedure, unread, lost, concessions: read, result };
       outcome(id);
     }
   }
@@ -720,10 +750,29 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
   );
   /** Those of a file that come of other files. */
   const problemsElsewhere = db.input<readonly GatheredProblem[]>();
+  /** Names of a file whose own line cannot be read: that is reported, and not that nothing has the name. */
+  const namesLost = db.query(
+    'names lost',
+    (uri): readonly string[] => {
+      const { problems } = parsed(uri);
+      if (problems.length === 0) return [];
+      const text = textOf(uri).split('\n');
+      return problems.flatMap(({ range }) => declaresName.exec(text[range.start.line] ?? '')?.[1] ?? []);
+    },
+    { equal },
+  );
+  /** Those of a declaration’s file, and of the family and the shop that it is for. */
+  function namesNear(id: string): string[] {
+    const own = kindOfId(id) === 'Procedure' ? (model(id) as Procedure | null) : null;
+    const ids = own === null ? [id] : [id, own.family.source.file, own.shop.source.file];
+    return [...new Set(ids.map(uriOfId))].flatMap(namesLost);
+  }
   const ofProblems = db.query('of problems', (uri): ProcedureResult => {
     const here = problemsFrom(uri).filter(({ problem }) => uriOfId(problem.source.file) === uri);
     const others = problemsElsewhere.get(uri) ?? [];
-    const all = [...inOrder(here, others).map(({ problem }) => problem), ...saidIn(uri).ofJobs];
+    const all = [...inOrder(here, others).map(({ problem }) => problem), ...saidIn(uri).ofJobs].filter(
+      (problem) => problem.kind !== 'unknown-name' || !namesNear(problem.source.file).includes(problem.name),
+    );
     return problemFindings(all, { concessionsIn: concessions, unread: [] });
   });
 
@@ -884,6 +933,17 @@ function asJson<Value>(mayBe: (value: Value) => boolean = () => true): Trace<Val
 /** What a defect of the tool left out may be found the next time. */
 function isSound({ common, own }: FileResult): boolean {
   return [common, ...own.map(({ diagnostics }) => diagnostics)].every((all) => all.every((one) => !isDefect(one)));
+}
+
+/** A line that gives something its name. */
+const declaresName = new RegExp(
+  `^\\s*(?:${[...new Set([...namedItems.values()].flat())].join('|')})\\s+(\\p{L}[\\p{L}\\p{N}_-]*)`,
+  'u',
+);
+
+/** The words of a line, those in quotes too, without its remark. */
+function wordsOf(line: string): string[] {
+  return line.replace(/\/\/.*/u, '').match(/\p{L}[\p{L}\p{N}_-]*/gu) ?? [];
 }
 
 function parsedText({ problems, declarations, fingerprints, lines }: ParsedFile): string {

@@ -42,6 +42,7 @@ const reasons: Readonly<Record<string, string>> = {
   'stretched-bolt-reused': 'A new bolt, or a joint that is not tightened by an angle: the maker’s data say which.',
   'threads-dry': place,
   'unclamped-another': either,
+  'words-against-figure': figure,
   'wrong-film': 'Which fluid the part goes in with is a fact about the shop.',
 
   'back-leak-underdetermined': figure,

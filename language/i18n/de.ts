@@ -523,7 +523,7 @@ export const de: Catalogue = {
       short: 'Strahl geht durch die Haut: Hände und Gesicht weg von Düsenspitze, Verbindungen, Leitungen.',
     },
     rail: {
-      text: 'Rail oder Druckspeicher halten ihren Druck, auch wenn die Pumpe steht. So lange warten, wie der Hersteller angibt, den Druck nach seiner Anleitung ablassen und nachweisen, dass er weg ist, bevor eine Verbindung berührt wird.',
+      text: 'Rail oder Druckspeicher halten ihren Druck, auch wenn die Pumpe steht. Warten und den Druck ablassen, wie der Hersteller angibt, und nachweisen, dass er weg ist, bevor eine Verbindung berührt wird.',
       short: 'Gespeicherter Raildruck: warten, ablassen, nachweisen, dass er weg ist.',
     },
     electrical: {
@@ -616,15 +616,13 @@ export const de: Catalogue = {
     },
     'oil-on-skin': {
       text: 'Prüföl und Kraftstoff trocknen die Haut aus und können einen bleibenden Ausschlag machen. Ölfeste Handschuhe tragen, durchtränkte Kleidung wechseln und keine öligen Lappen in die Tasche stecken.',
-      short: 'Prüföl: Handschuhe, keine durchtränkte Kleidung.',
     },
     noise: {
-      text: 'Druckluft, Strahlkabine und Schleifscheiben sind laut genug, um das Gehör zu schädigen. Gehörschutz tragen.',
+      text: 'Druckluft, Strahlkabine und Schleifscheiben schädigen das Gehör. Gehörschutz tragen.',
       short: 'Gehörschutz.',
     },
     rags: {
       text: 'Lappen mit Öl oder Lösemittel können sich von selbst entzünden. In den Metallbehälter mit Deckel werfen.',
-      short: 'Lappen in den Behälter mit Deckel.',
     },
     alone: {
       text: 'Nicht allein arbeiten: Jemand muss in Rufweite sein, solange es Prüfdruck oder ätzende Flüssigkeit gibt oder eine Polier- oder Schleifscheibe läuft.',

@@ -528,7 +528,7 @@ export const en = {
       short: 'Spray goes through skin: hands and face away from tip, joints and pipes.',
     },
     rail: {
-      text: 'A rail or accumulator holds its pressure after the pump has stopped. Wait as long as the manufacturer says, release the pressure as the manufacturer says, and prove it gone before you touch a joint.',
+      text: 'A rail or accumulator holds its pressure after the pump has stopped. Wait and release the pressure as the manufacturer says, and prove it gone before you touch a joint.',
       short: 'Stored rail pressure: wait, release it, prove it gone.',
     },
     electrical: {
@@ -621,15 +621,13 @@ export const en = {
     },
     'oil-on-skin': {
       text: 'Test oil and fuel dry out the skin and can leave a lasting rash. Wear gloves that resist oil, change soaked clothing, and keep oily rags out of pockets.',
-      short: 'Test oil: gloves, no soaked clothing.',
     },
     noise: {
-      text: 'Air jets, blasting and wheels are loud enough to harm hearing. Wear hearing protection.',
+      text: 'Air jets, blasting and wheels harm hearing. Wear hearing protection.',
       short: 'Hearing protection.',
     },
     rags: {
       text: 'Oily or solvent-soaked rags can self-ignite. Put them in the lidded metal bin.',
-      short: 'Rags: lidded bin.',
     },
     alone: {
       text: 'Do not work alone: someone must be within earshot while there is test pressure, caustic fluid or a running wheel.',

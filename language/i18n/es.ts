@@ -515,7 +515,7 @@ export const es: Catalogue = {
       short: 'El chorro atraviesa la piel: manos y cara lejos de punta, uniones y tubos.',
     },
     rail: {
-      text: 'Un riel o un acumulador conserva su presión después de parar la bomba. Esperar el tiempo que diga el fabricante, descargarla como él indica y comprobar que ya no queda presión antes de tocar una unión.',
+      text: 'Un riel o un acumulador conserva su presión después de parar la bomba. Esperar y descargarla como indica el fabricante, y comprobar que ya no queda presión antes de tocar una unión.',
       short: 'Presión acumulada en el riel: esperar, descargar, comprobar que ya no queda.',
     },
     electrical: {
@@ -608,15 +608,13 @@ export const es: Catalogue = {
     },
     'oil-on-skin': {
       text: 'El aceite de prueba y el combustible resecan la piel y pueden dejar un eccema duradero. Llevar guantes resistentes al aceite, cambiarse la ropa empapada y no guardar trapos con aceite en los bolsillos.',
-      short: 'Aceite de prueba: guantes, nada de ropa empapada.',
     },
     noise: {
-      text: 'Los chorros de aire, el chorreado y las ruedas hacen ruido suficiente para dañar el oído. Llevar protección auditiva.',
+      text: 'Los chorros de aire, el chorreado y las ruedas dañan el oído. Llevar protección auditiva.',
       short: 'Protección auditiva.',
     },
     rags: {
       text: 'Los trapos mojados con aceite o disolvente pueden arder por sí solos. Echarlos en el cubo metálico con tapa.',
-      short: 'Trapos al cubo con tapa.',
     },
     alone: {
       text: 'No trabajar a solas: alguien debe poder oír la llamada mientras haya presión de prueba, fluido cáustico o una rueda en marcha.',

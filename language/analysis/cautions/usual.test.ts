@@ -35,7 +35,7 @@ describe('the texts', () => {
       expect(text.split(' ').length).toBeLessThanOrEqual(60);
       expect(short?.length ?? 0).toBeLessThanOrEqual(90);
       // A step or the head of a stage prints the short line; a rule of the whole shop is printed once, in full.
-      expect(short === undefined, topic).toBe(topic === 'alone' || topic === 'disposal');
+      expect(short === undefined, topic).toBe(['alone', 'disposal', 'oil-on-skin', 'rags'].includes(topic));
       expect(repeats && short === undefined, topic).toBe(false);
     }
   });
