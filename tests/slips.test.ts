@@ -104,7 +104,7 @@ describe('a slip', () => {
     [
       '    torque plug to plug-fit with TW-60\n',
       '    torqe plug to plug-fit with TW-60\n',
-      '59:5 No such step or word: torqe. Did you mean torque?',
+      '59:5 No step or sequence is called torqe. Did you mean torque?',
     ],
     [
       '    prime 6 strokes with gauge shut\n    test',

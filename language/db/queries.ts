@@ -36,7 +36,7 @@ import { buildSignature, selectFacts } from '../semantics/signature.ts';
 import { collectSymbols, type DeclaredSymbol } from '../semantics/symbols.ts';
 import { unreadLine } from '../semantics/unread.ts';
 import type * as ast from '../syntax/generated/ast.ts';
-import { namedItems } from '../syntax/keywords.ts';
+import { declarationHeads, itemHeads, itemsWithin, namedItems, stepBlocks } from '../syntax/keywords.ts';
 import { nearest } from '../syntax/nearest.ts';
 import type { SyntaxProblem } from '../syntax/parse.ts';
 import {
@@ -525,20 +525,19 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
       const { problems, lines } = parsed(uriOfId(id));
       const start = lines.get(id) ?? 0;
       const next = Math.min(...[...lines.values()].filter((line) => line > start), Number.POSITIVE_INFINITY);
-      const unparsed = problems.flatMap(({ code, range: { start: at } }) =>
-        code !== 'blank-left' && at.line >= start && at.line < next ? [{ file: id, line: at.line, unknown: null }] : [],
-      );
+      const lineAt = (file: string, line: number) => wordsOf(textOf(uriOfId(file)).split('\n')[line] ?? '');
+      const unparsed = problems
+        .filter(({ code, range: { start: at } }) => code !== 'blank-left' && at.line >= start && at.line < next)
+        .map(({ range }) => lostStatement(lineAt(id, range.start.line)));
       const made = [...lowered(id).problems, ...(kindOfId(id) === 'Family' ? uses(id).problems : [])];
-      const unmade = made.flatMap((problem) => {
-        if (problem.kind !== 'unknown-name' && (problem.kind !== 'syntax' || problem.code === 'blank-left')) return [];
+      const unmade = made.flatMap((problem): LostStatement[] => {
+        if (problem.kind === 'unknown-name' && problem.what !== 'step or sequence') return lostName(problem);
+        if (problem.kind !== 'unknown-name' && problem.kind !== 'syntax') return [];
+        if (problem.kind === 'syntax' && problem.code === 'blank-left') return [];
         const { file, range } = problem.source;
-        const line = (parsed(uriOfId(file)).lines.get(file) ?? 0) + range.start.line;
-        return [{ file, line, unknown: problem.kind === 'unknown-name' ? problem.name : null }];
+        return [lostStatement(lineAt(file, (parsed(uriOfId(file)).lines.get(file) ?? 0) + range.start.line))];
       });
-      return [...unparsed, ...unmade].map(({ file, line, unknown }) => ({
-        words: wordsOf(textOf(uriOfId(file)).split('\n')[line] ?? ''),
-        unknown,
-      }));
+      return [...unparsed, ...unmade];
     },
     { equal, trace: { ...asJson<readonly LostStatement[]>(), of: isBase } },
   );
@@ -757,7 +756,10 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
       const { problems } = parsed(uri);
       if (problems.length === 0) return [];
       const text = textOf(uri).split('\n');
-      return problems.flatMap(({ range }) => declaresName.exec(text[range.start.line] ?? '')?.[1] ?? []);
+      return problems.flatMap(({ range }) => {
+        const line = text[range.start.line] ?? '';
+        return declaresName.exec(line)?.[1] ?? nameless.exec(line)?.[1] ?? [];
+      });
     },
     { equal },
   );
@@ -771,7 +773,9 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     const here = problemsFrom(uri).filter(({ problem }) => uriOfId(problem.source.file) === uri);
     const others = problemsElsewhere.get(uri) ?? [];
     const all = [...inOrder(here, others).map(({ problem }) => problem), ...saidIn(uri).ofJobs].filter(
-      (problem) => problem.kind !== 'unknown-name' || !namesNear(problem.source.file).includes(problem.name),
+      (problem) =>
+        problem.kind !== 'unknown-name' ||
+        !namesNear(problem.source.file).some((name) => name === problem.name || name === problem.what),
     );
     return problemFindings(all, { concessionsIn: concessions, unread: [] });
   });
@@ -935,11 +939,31 @@ function isSound({ common, own }: FileResult): boolean {
   return [common, ...own.map(({ diagnostics }) => diagnostics)].every((all) => all.every((one) => !isDefect(one)));
 }
 
+/** A family or a shop that has no name: what it is called by elsewhere is not unknown. */
+const nameless = /^(family|shop)\s+"/u;
+
 /** A line that gives something its name. */
 const declaresName = new RegExp(
   `^\\s*(?:${[...new Set([...namedItems.values()].flat())].join('|')})\\s+(\\p{L}[\\p{L}\\p{N}_-]*)`,
   'u',
 );
+
+/** Begin a line that is no step, and no head of steps. */
+const noSteps: ReadonlySet<string> = new Set([
+  ...[...declarationHeads, ...itemHeads].filter((word) => !stepBlocks.includes(word)),
+  ...[...namedItems.values(), ...itemsWithin.values()].flat().filter((word) => !stepBlocks.includes(word)),
+  ...['revision', 'written', 'approved', 'language', 'like'],
+]);
+
+function lostStatement(words: readonly string[]): LostStatement {
+  return { words, unknown: null, isStep: !noSteps.has(words[0] ?? '') };
+}
+
+/** A name that nothing has: what is near to it is meant. A test that is near to none may have to be written. */
+function lostName({ name, what, near }: Extract<ResolveProblem, { kind: 'unknown-name' }>): LostStatement[] {
+  if (near.length === 0 && what !== 'part') return [];
+  return [{ words: ['', ...near], unknown: name, isStep: what === 'part' }];
+}
 
 /** The words of a line, those in quotes too, without its remark. */
 function wordsOf(line: string): string[] {

@@ -3,23 +3,17 @@ import { fullMessage, stated } from '../model/diagnostic.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Named } from '../model/source.ts';
 import { isTest } from '../model/steps.ts';
-import { declarationHeads, itemHeads } from '../syntax/keywords.ts';
 import type { Report } from './rule.ts';
 
 /** A statement with a word that could not be read, or a name that nothing has. */
 export interface LostStatement {
-  /** Its words, those in quotes too. */
+  /** Its words, those in quotes too; of a name that nothing has, what is near to it. */
   readonly words: readonly string[];
   /** The name that nothing has; null: something could not be read. */
   readonly unknown: string | null;
+  /** It is a step, or the head of steps: where it names no part, nothing is known of the unit after it. */
+  readonly isStep: boolean;
 }
-
-/** Begin a line that is no step. */
-const heads: ReadonlySet<string> = new Set([
-  ...declarationHeads,
-  ...itemHeads,
-  ...['revision', 'written', 'approved', 'language', 'like'],
-]);
 
 /** Answers whether a finding may be a consequence of statements that are reported as lost. */
 export class Consequences {
@@ -27,7 +21,7 @@ export class Consequences {
   private readonly names: readonly RegExp[];
   /** The words themselves: some are what a cause is called. */
   private readonly words: ReadonlySet<string>;
-  /** What a lost step does is known of no part: nothing is known of the unit after it. */
+  /** A lost step names no part. */
   private readonly ofAll: boolean;
 
   constructor(procedure: Procedure | null, lost: readonly LostStatement[]) {
@@ -37,15 +31,13 @@ export class Consequences {
       ...(unknown === null ? [] : [asWritten(unknown)]),
       ...words.flatMap(saidOf).flatMap(({ name, title }) => [asWritten(name), asWritten(title)]),
     ]);
-    this.words = new Set(lost.flatMap(({ words }) => words));
-    this.ofAll = lost.some(
-      ({ words: [first = '', ...others] }) => !heads.has(first) && others.flatMap(saidOf).length === 0,
-    );
+    this.words = new Set(procedure === null ? [] : lost.flatMap(({ words }) => words));
+    this.ofAll = lost.some(({ words, isStep }) => isStep && words.slice(1).flatMap(saidOf).length === 0);
   }
 
   /** @param onPath it was found on a path through the steps */
   mayFollow(report: Report, onPath: boolean): boolean {
-    if (this.words.size === 0) return false;
+    if (this.names.length === 0 && this.words.size === 0) return false;
     if (this.ofAll && onPath) return true;
     const { rootCause = '' } = report;
     if (rootCause.split(':').some((word) => this.words.has(word))) return true;
