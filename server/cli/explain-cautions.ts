@@ -2,7 +2,7 @@ import pc from 'picocolors';
 import { cautionsByStep, type Topic, usualHazards } from '../../language/analysis/cautions/index.ts';
 import { allSteps } from '../../language/analysis/locations.ts';
 import { wordsIn } from '../../language/i18n/index.ts';
-import { messageLanguage, words } from './messages.ts';
+import { messageLanguage, worded, words } from './messages.ts';
 import { openProcedure } from './procedure.ts';
 import { say } from './say.ts';
 import { UsageError } from './usage-error.ts';
@@ -17,7 +17,7 @@ export function explainCautions(): void {
 export function explainCaution(topic: string): boolean {
   const caution = usualHazards.find((one) => one.topic === topic);
   if (caution === undefined) return false;
-  say(`${textOf(caution.topic, caution.word)}\n\nFollows from: ${words(caution.from)}.\n`);
+  say(`${textOf(caution.topic, caution.word)}\n\n${worded`Follows from: ${caution.from}.`}\n`);
   return true;
 }
 
@@ -28,12 +28,12 @@ export async function explainStep(name: string, number: string, workspace: strin
   const step = steps.find((one) => one.number === number);
   if (step === undefined)
     throw new UsageError(
-      `${procedure.name} has no step ${number}. Its steps go from ${steps[0]?.number} to ${steps.at(-1)?.number}.`,
+      worded`${procedure.name} has no step ${number}. Its steps go from ${steps[0]?.number ?? '–'} to ${steps.at(-1)?.number ?? '–'}.`,
     );
   const called = cautionsByStep(procedure)(step);
-  if (called.length === 0) say(`Step ${number} (${step.key}) calls for no caution.\n`);
+  if (called.length === 0) say(`${worded`Step ${number} calls for no caution.`}\n`);
   for (const { topic, word, because } of called)
-    say(`${pc.bold(topic)}, since ${words(because)}:\n${textOf(topic, word)}\n\n`);
+    say(`${pc.bold(topic)}: ${words(because)}\n${textOf(topic, word)}\n\n`);
   return 0;
 }
 
