@@ -34,7 +34,7 @@ const common = `shop bench "Bench" {
 family holder "Holder" {
   part body   "Body"       held in "fixture"   marks "on the flat"
   part shim   "Shim"       in body    chosen from shims   allow part-unused because "it is"
-  part spring "Spring"     on shim    binds over 1.90 mm   drawn as spring
+  part spring "Spring"     on shim    binds over 1.90 mm   drawn as spring   material steel
   part seat   "Seat"       on spring  bears on needle
   part spacer "Spacer"     on body    located by "two dowels"   supplied loose
   part nozzle "Nozzle"     on spacer  located by "two dowels"   ready to fit

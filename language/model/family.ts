@@ -1,6 +1,7 @@
 import type { Quantity } from '../quantities/types.ts';
 import type { DangerFact } from './danger.ts';
 import type { DrawnAs } from './drawn-as.ts';
+import type { Material } from './material.ts';
 import type { Places } from './plan.ts';
 import type { FluidKind } from './shop.ts';
 import type { Allow, Named, NameUse } from './source.ts';
@@ -64,6 +65,10 @@ export interface Part extends Named {
   readonly drawnAs: DrawnAs | null;
   /** It goes onto or into the part that carries all from the lower end, as that part is held (`from below`). */
   readonly fromBelow: boolean;
+  /** `material aluminum`; null: not said. */
+  readonly material: Material | null;
+  /** `weight 25 kg`; null: not said. */
+  readonly weight: Quantity | null;
   readonly dangers: readonly DangerFact[];
   readonly allow: readonly Allow[];
 }

@@ -1,9 +1,10 @@
 import { type DrawnAs, drawnAs } from '../model/drawn-as.ts';
 import type { Adjuster, Face, Family, Joint, Part, Port } from '../model/family.ts';
+import { type Material, materialSpellings, materials } from '../model/material.ts';
 import type { Places } from '../model/plan.ts';
 import type { NameUse } from '../model/source.ts';
 import { amount, formatQuantity, kindOfUnit, type Quantity } from '../quantities/index.ts';
-import { joined, say } from '../say/say.ts';
+import { joined, type Said, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { allowsWithin, lowerAllow } from './allows.ts';
@@ -141,6 +142,8 @@ function bareParts(context: Context, node: ast.Part, position: number | null): P
     bindsOver: null,
     drawnAs: null,
     fromBelow: false,
+    material: null,
+    weight: null,
     dangers: [],
     allow: [],
   };
@@ -212,6 +215,17 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
       case 'PartEnd':
         part.fromBelow = true;
         break;
+      case 'PartMaterial':
+        part.material = materialNamed(context, fact.material);
+        break;
+      case 'PartWeight':
+        part.weight = lowerMeasure(context, fact, 'weight', fact.weight, {
+          what: say`The weight of a part`,
+          why: say`it says whether the part is lifted by hand`,
+          like: 'weight 25 kg',
+          kind: 'mass',
+        });
+        break;
       case 'PartDanger':
         part.dangers = withDanger(context, part.dangers, fact.danger, context.source(fact));
         break;
@@ -229,16 +243,35 @@ function shapeNamed(context: Context, ref: ast.NameRef): DrawnAs | null {
   const shape = drawnAs.find((one) => one === ref.name);
   if (shape !== undefined) return shape;
   const near = nearest(ref.name, drawnAs);
-  context.syntax(
-    'unknown-word',
+  unknownWord(
+    context,
+    ref,
+    near,
     near.length > 0
       ? say`Nothing can be drawn as ${ref.name}. Did you mean ${joined(near, say` or `)}?`
       : say`Nothing can be drawn as ${ref.name}. Write one of ${drawnAs.join(', ')}, or delete it: the drawing then has a plain turned piece.`,
-    context.source(ref),
-    near.length === 1 ? near[0] : undefined,
-    ref.name,
   );
   return null;
+}
+
+function materialNamed(context: Context, ref: ast.NameRef): Material | null {
+  const material = materialSpellings.get(ref.name) ?? materials.find((one) => one === ref.name);
+  if (material !== undefined) return material;
+  const near = nearest(ref.name, materials);
+  unknownWord(
+    context,
+    ref,
+    near,
+    near.length > 0
+      ? say`No material is called ${ref.name}. Did you mean ${joined(near, say` or `)}?`
+      : say`No material is called ${ref.name}. Write one of ${materials.join(', ')}, or delete it: nothing follows from another.`,
+  );
+  return null;
+}
+
+/** A word that is none of a closed list; a single near one is the fix. */
+function unknownWord(context: Context, ref: ast.NameRef, near: readonly string[], problem: Said): void {
+  context.syntax('unknown-word', problem, context.source(ref), near.length === 1 ? near[0] : undefined, ref.name);
 }
 
 type Changing<T> = { -readonly [key in keyof T]: T[key] };

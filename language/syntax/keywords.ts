@@ -42,6 +42,15 @@ export const namedItems: ReadonlyMap<string, readonly string[]> = new Map([
   ['procedure', ['spec', 'number', 'stage', 'repair', 'sequence']],
 ]);
 
+/** What begins a line that belongs into a declaration. */
+export const itemsWithin: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries({
+    shop: ['unless', 'air', 'acceptance'],
+    family: ['face', 'port', 'joint', 'adjuster', 'proven', 'always'],
+    procedure: ['hazard', 'instead', 'after', 'before', 'without'],
+  }).map(([head, others]) => [head, [...namedItems.get(head)!, ...others]]),
+);
+
 /** Heads that must have a block. */
 export const blockHeads = [
   'shop',

@@ -112,6 +112,8 @@ export function randomFamilies(most = 40, sane = false): fc.Arbitrary<Family> {
           drawnAs: chance(0.5) ? drawnAs[pick(drawnAs.length)]! : null,
           fromBelow: chance(0.08),
           bindsOver: chance(0.1) ? ({ number: '1.9', unit: 'mm' } as Part['bindsOver']) : null,
+          material: null,
+          weight: null,
           dangers: [],
           allow: [],
         };

@@ -2,6 +2,7 @@
 import { propertyClasses } from '../../engineering/proof-load.ts';
 import { dangers } from '../../model/danger.ts';
 import { drawnAs } from '../../model/drawn-as.ts';
+import { materials } from '../../model/material.ts';
 import { continuing, fluidWords, kindWords, stepBlocks } from '../../syntax/keywords.ts';
 import type { Place } from './place.ts';
 import { addressVerbs, inStep } from './step-place.ts';
@@ -195,6 +196,7 @@ function inFamily(before: readonly string[]): Wanted {
       if (before.length < 2) return nothing;
       if (last === 'from') return before.at(-2) === 'chosen' ? names('stock') : words('below');
       if (last === 'as') return words(...drawnAs);
+      if (last === 'material') return words(...materials);
       if (last === 'not') return words(...dangers);
       const relation = before.findLast((word) => ['on', 'in', 'through', 'holds', 'to', 'with'].includes(word));
       if (last === relation || (last === ',' && relation !== undefined)) return names('part');
@@ -218,6 +220,8 @@ function inFamily(before: readonly string[]): Wanted {
         'binds over',
         'drawn as',
         'from below',
+        'material',
+        'weight',
         ...dangerWords,
         'for each cylinder',
       );

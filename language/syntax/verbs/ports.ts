@@ -15,6 +15,7 @@ export const ports = {
     objects: [],
     takes: ['amount', 'for time', 'for text', 'with gauge'],
     does: 'brings pressure and lets the air out',
+    cautions: ['oil-on-skin'],
   },
   relieve: { objects: [], takes: [], does: 'lets the pressure down, gauge at zero', cautions: ['let-down'] },
 } as const satisfies Readonly<Record<string, VerbRecord>>;

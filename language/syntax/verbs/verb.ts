@@ -44,6 +44,7 @@ export type VerbCaution =
   | 'press'
   | 'noise'
   | 'rags'
+  | 'oil-on-skin'
   | 'alone'
   | 'lapping'
   | 'disposal';

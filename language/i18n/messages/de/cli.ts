@@ -587,4 +587,13 @@ export const cli: Bundle = {
   '{0} of {1}: {2}': '{0} von {1}: {2}',
   '{0} high at {1}': '{0} zu hoch bei {1}',
   '{0} low at {1}': '{0} zu niedrig bei {1}',
+  'print the page of a rule, or what a caution follows from; without a name, list the rules; “cautions” lists the cautions; a procedure and a step: the cautions of the step, and why':
+    'zeigt die Seite einer Regel oder woraus eine Warnung folgt; ohne Namen die Liste der Regeln; „cautions“ listet die Warnungen; mit Anweisung und Schritt: die Warnungen des Schritts und ihr Grund',
+  'a rule, a caution, “cautions”, or a procedure': 'eine Regel, eine Warnung, „cautions“ oder eine Anweisung',
+  'number of a step of that procedure': 'Nummer eines Schritts dieser Anweisung',
+  'the folder that the procedure is in': 'der Ordner, in dem die Anweisung liegt',
+  'Follows from: {0}.': 'Folgt aus: {0}.',
+  '{0} has no step {1}. Its steps go from {2} to {3}.':
+    '{0} hat keinen Schritt {1}. Die Schritte gehen von {2} bis {3}.',
+  'Step {0} calls for no caution.': 'Schritt {0} verlangt keine Warnung.',
 };

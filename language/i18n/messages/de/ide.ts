@@ -146,4 +146,6 @@ export const ide: Bundle = {
   'on some paths': 'auf manchen Wegen',
   'Goes on with {0}.': 'Weiter mit {0}.',
   '**{0}** after {1}: {2}': '**{0}** nach {1}: {2}',
+  'Its cautions:': 'Die Warnungen dazu:',
+  'weighs {0}': 'wiegt {0}',
 };

@@ -229,4 +229,9 @@ export const protection: Bundle = {
     '{0} stattdessen in sauberem Öl spülen, oder in der Baureihe „fitted with preservative“ schreiben.',
   'Write “oil {0} with” and the right fluid before this step.':
     'Vor diesem Schritt „oil {0} with“ und die richtige Flüssigkeit schreiben.',
+  'caustic dissolves {0} and makes hydrogen of it, which a spark explodes.':
+    'Lauge löst {0} auf und bildet Wasserstoff, den ein Funke zur Explosion bringt.',
+  'The {0} {1} blasted, and grit cuts {2} away.': 'Gestrahlt wird: {0}, und das Strahlkorn trägt es ab.',
+  'it stays in what is soft, comes out in the running unit and wears it.':
+    'es bleibt im Weichen stecken, kommt in der laufenden Einheit heraus und verschleißt sie.',
 };

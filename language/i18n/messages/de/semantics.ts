@@ -338,4 +338,14 @@ export const semantics: Bundle = {
   'which readings were in doubt is worked out from it': 'daraus wird berechnet, welche Messwerte zweifelhaft waren',
   '{0} was found {1} off at {2}, and the two measure different things. Write both as it reads them: found 3 bar high at 250 bar.':
     'Bei {0} wurde eine Abweichung von {1} bei {2} gefunden, und das sind zwei verschiedene Größen. Beide schreiben, wie sie angezeigt werden: found 3 bar high at 250 bar.',
+  '{0} has no meaning after {1}. Write it before, if it belongs to the step, or delete it.':
+    '{0} hat hinter {1} keine Bedeutung. Davor schreiben, wenn es zum Schritt gehört, oder löschen.',
+  'not {0}': 'not {0}',
+  'What follows {0} is a {1}, and {2} is a {3}. Write it before {4}, if it belongs to the step.':
+    'Hinter {0} steht eine Größe der Art {1}, und {2} ist von der Art {3}. Vor {4} schreiben, wenn es zum Schritt gehört.',
+  'The weight of a part': 'Das Gewicht eines Teils',
+  'it says whether the part is lifted by hand': 'es sagt, ob das Teil von Hand gehoben wird',
+  'No material is called {0}. Did you mean {1}?': 'Kein Werkstoff heißt {0}. Gemeint war {1}?',
+  'No material is called {0}. Write one of {1}, or delete it: nothing follows from another.':
+    'Kein Werkstoff heißt {0}. Einen von {1} schreiben oder löschen: aus einem anderen folgt nichts.',
 };

@@ -584,4 +584,12 @@ export const cli: Bundle = {
   '{0} of {1}: {2}': '{0} de {1}: {2}',
   '{0} high at {1}': '{0} de más a {1}',
   '{0} low at {1}': '{0} de menos a {1}',
+  'print the page of a rule, or what a caution follows from; without a name, list the rules; “cautions” lists the cautions; a procedure and a step: the cautions of the step, and why':
+    'muestra la página de una regla o de qué sale un aviso; sin nombre, lista las reglas; «cautions» lista los avisos; con un procedimiento y un paso: los avisos del paso y su motivo',
+  'a rule, a caution, “cautions”, or a procedure': 'una regla, un aviso, «cautions» o un procedimiento',
+  'number of a step of that procedure': 'número de un paso de ese procedimiento',
+  'the folder that the procedure is in': 'la carpeta en la que está el procedimiento',
+  'Follows from: {0}.': 'Sale de: {0}.',
+  '{0} has no step {1}. Its steps go from {2} to {3}.': '{0} no tiene paso {1}. Sus pasos van de {2} a {3}.',
+  'Step {0} calls for no caution.': 'El paso {0} no pide ningún aviso.',
 };

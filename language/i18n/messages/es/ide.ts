@@ -144,4 +144,6 @@ export const ide: Bundle = {
   'on some paths': 'en algunos caminos',
   'Goes on with {0}.': 'Sigue con {0}.',
   '**{0}** after {1}: {2}': '**{0}** después de {1}: {2}',
+  'Its cautions:': 'Sus avisos:',
+  'weighs {0}': 'pesa {0}',
 };

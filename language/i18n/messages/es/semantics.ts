@@ -336,4 +336,14 @@ export const semantics: Bundle = {
   'which readings were in doubt is worked out from it': 'con él se calcula qué lecturas quedaron en duda',
   '{0} was found {1} off at {2}, and the two measure different things. Write both as it reads them: found 3 bar high at 250 bar.':
     'En {0} se halló un error de {1} a {2}, y son magnitudes distintas. Escribir los dos tal como los lee: found 3 bar high at 250 bar.',
+  '{0} has no meaning after {1}. Write it before, if it belongs to the step, or delete it.':
+    '{0} no tiene sentido detrás de {1}. Escribirlo delante, si es del paso, o borrarlo.',
+  'not {0}': 'not {0}',
+  'What follows {0} is a {1}, and {2} is a {3}. Write it before {4}, if it belongs to the step.':
+    'Detrás de {0} va una magnitud de tipo {1}, y {2} es de tipo {3}. Escribirla delante de {4}, si es del paso.',
+  'The weight of a part': 'El peso de una pieza',
+  'it says whether the part is lifted by hand': 'dice si la pieza se levanta a mano',
+  'No material is called {0}. Did you mean {1}?': 'Ningún material se llama {0}. ¿Se quiso decir {1}?',
+  'No material is called {0}. Write one of {1}, or delete it: nothing follows from another.':
+    'Ningún material se llama {0}. Escribir uno de {1}, o borrarlo: de otro no sale nada.',
 };
