@@ -143,17 +143,18 @@ export async function run(argv: readonly string[]): Promise<number> {
     .addOption(new Option('--kind <kind>', 'what for').choices([...labelKinds]).default('tag'))
     .option('--size <size>', 'width and height of the label in millimeters', labelSize, { width: 70, height: 36 })
     .option('--unit <place>', 'of one unit')
+    .option('--format <formats>', 'pdf, html, or both with a comma', listOf(sheetFormats), ['pdf'])
     .addOption(
       new Option('--language <language>', 'of the fixed words (else as in handtight.json, else en)').choices([
         ...languages,
       ]),
     )
-    .option('--to <folder>', 'where the file goes', 'traveler')
+    .option('--to <folder>', 'where the files go', 'traveler')
     .option('--today <date>', 'date of issue, if the clock of this machine is wrong', dateText, today())
     .option('--workspace <folder>', 'look names up in this folder', '.')
     .action(async (name: string, options) => {
       const { labelCommand } = await import('./label.ts');
-      code = await labelCommand(name, labelOptions.parse(options));
+      code = await labelCommand(name, labelOptions.parse({ ...options, formats: options.format }));
     });
 
   records(program, (done) => {
@@ -359,6 +360,7 @@ const labelOptions = z.object({
   kind: z.enum(labelKinds),
   size: z.object({ width: z.number(), height: z.number() }),
   unit: z.string().min(1).optional(),
+  formats: z.array(z.enum(sheetFormats)).min(1),
   language: z.enum(languages).optional(),
   to: z.string().min(1),
   workspace: z.string().min(1),
