@@ -1,8 +1,10 @@
-import type { Asset, Calibration } from '../../language/model/shop.ts';
-import { formatQuantity } from '../../language/quantities/index.ts';
+import type { Asset } from '../../language/model/shop.ts';
+import { english, type Said } from '../../language/say/say.ts';
+import { worded, words } from './messages.ts';
 import type { RowFormat } from './row-formats.ts';
 import { type Column, sayRows } from './rows.ts';
 import { say } from './say.ts';
+import { foundAt, stateOn } from './tool-state.ts';
 import { UsageError } from './usage-error.ts';
 import { openQuietly } from './workspace.ts';
 
@@ -17,9 +19,9 @@ export interface ToolsOptions {
 interface ToolRow {
   readonly shop: string;
   readonly asset: Asset;
-  readonly state: string;
+  readonly state: Said;
   /** What was found at each calibration. */
-  readonly found: string;
+  readonly found: Said;
 }
 
 /** Lists the tools of the shop by the day on which they are due. Exit code 0. */
@@ -27,46 +29,32 @@ export async function toolsCommand({ workspace, today, within, format }: ToolsOp
   const { result } = await openQuietly([workspace]);
   const until = within === undefined ? null : later(today, daysOf(within));
   const all = result.resolved.shops.flatMap(({ name: shop, assets }) =>
-    assets.map((asset): ToolRow => ({ shop, asset, state: stateOn(asset, today), found: foundWords(asset) })),
+    assets.map((asset): ToolRow => ({ shop, asset, state: stateOn(asset, today), found: foundAt(asset) })),
   );
-  if (all.length === 0) throw new UsageError(`No shop in ${workspace} declares a wrench, a gauge or a tool.`);
+  if (all.length === 0) throw new UsageError(worded`No shop in ${workspace} declares a wrench, a gauge or a tool.`);
   const rows = all.filter(({ asset }) => until === null || isDueBy(asset, { today, until }));
   rows.sort(({ asset: one }, { asset: other }) => ((one.due ?? '') < (other.due ?? '') ? -1 : 1));
-  if (rows.length === 0 && format === 'text') say(`No tool is due by ${until}.\n`);
-  else sayRows(rows, columns, format);
+  if (rows.length === 0 && format === 'text') say(`${worded`No tool is due by ${until!}.`}\n`);
+  else sayRows(rows, columns(), format);
   return 0;
 }
 
-const columns: readonly Column<ToolRow>[] = [
-  { key: 'due', head: 'due', value: ({ asset }) => asset.due },
-  { key: 'tool', head: 'tool', value: ({ asset }) => asset.name },
-  { key: 'title', head: 'title', value: ({ asset }) => (asset.title === asset.name ? '' : asset.title) },
+const columns = (): readonly Column<ToolRow>[] => [
+  { key: 'due', head: worded`due`, value: ({ asset }) => asset.due },
+  { key: 'tool', head: worded`tool`, value: ({ asset }) => asset.name },
+  { key: 'title', head: worded`title`, value: ({ asset }) => (asset.title === asset.name ? '' : asset.title) },
   { key: 'kind', head: null, value: ({ asset }) => asset.kind },
-  { key: 'shop', head: 'shop', value: ({ shop }) => shop },
-  { key: 'calibrated', head: 'calibrated', value: ({ asset }) => asset.calibrated },
-  { key: 'certificate', head: 'certificate', value: ({ asset }) => asset.calibrations.at(-1)?.certificate },
-  { key: 'state', head: 'today', value: ({ state }) => state },
-  { key: 'found', head: 'found at calibration', value: ({ found }) => found },
+  { key: 'shop', head: worded`shop`, value: ({ shop }) => shop },
+  { key: 'calibrated', head: worded`calibrated`, value: ({ asset }) => asset.calibrated },
+  { key: 'certificate', head: worded`certificate`, value: ({ asset }) => asset.calibrations.at(-1)?.certificate },
+  { key: 'state', head: worded`today`, value: ({ state }) => english(state), shown: ({ state }) => words(state) },
+  {
+    key: 'found',
+    head: worded`found at calibration`,
+    value: ({ found }) => english(found),
+    shown: ({ found }) => words(found),
+  },
 ];
-
-function stateOn({ calibrations, due, outOfUse }: Asset, today: string): string {
-  if (outOfUse !== null && outOfUse <= today) return `out of use since ${outOfUse}`;
-  const inForce = calibrations.some(
-    (one) => one.calibrated !== null && one.due !== null && one.calibrated <= today && today <= one.due,
-  );
-  if (inForce) return 'in date';
-  return due !== null && due < today ? 'overdue' : 'not calibrated';
-}
-
-function foundWords({ calibrations }: Asset): string {
-  const words = ({ calibrated, found }: Calibration) =>
-    found === null
-      ? []
-      : [
-          `${calibrated ?? ''} ${formatQuantity(found.error)} ${found.high ? 'high' : 'low'} at ${formatQuantity(found.at)}`.trim(),
-        ];
-  return calibrations.flatMap(words).join('; ');
-}
 
 /** One that is out of use is not sent to be calibrated. */
 function isDueBy(
@@ -79,12 +67,12 @@ function isDueBy(
 /** What a sheet that is printed today should say of a tool that it names; null: nothing. */
 export function toolWarning(asset: Asset, today: string): string | null {
   const { name, due, outOfUse } = asset;
-  if (outOfUse !== null && outOfUse <= today) return `${name} is out of use since ${outOfUse}. Use another tool.`;
+  if (outOfUse !== null && outOfUse <= today) return worded`${name} is out of use since ${outOfUse}. Use another tool.`;
   if (due === null) return null;
   if (due < today)
-    return `${name} has been due for calibration since ${due}: nothing read with it now can be certified.`;
+    return worded`${name} has been due for calibration since ${due}: nothing read with it now can be certified.`;
   return due <= later(today, soon)
-    ? `${name} is due for calibration on ${due}: what is read with it after that cannot be certified.`
+    ? worded`${name} is due for calibration on ${due}: what is read with it after that cannot be certified.`
     : null;
 }
 
@@ -94,7 +82,7 @@ const soon = 30;
 function daysOf(text: string): number {
   const days = /^(\d{1,4})(?: ?days?)?$/u.exec(text)?.[1];
   if (days === undefined)
-    throw new UsageError(`--within ${text} is no number of days. Write it as --within "30 days".`);
+    throw new UsageError(worded`--within ${text} is no number of days. Write it as --within "30 days".`);
   return Number(days);
 }
 

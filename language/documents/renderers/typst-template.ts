@@ -50,31 +50,15 @@ export const template = `
 })
 
 #let number-width = 30mm
-#let code-width = 17mm
 
 #let alarm(sheet) = if sheet.header.alarm != none { box(stroke: heavy, inset: (x: 2mm, y: 1mm), text(size: 12pt, weight: "bold", sheet.header.alarm)) }
 
-// A certificate is known by its head; the pages of a sheet say so in a line.
-#let page-head(sheet) = if sheet.form == "certificate" {
-  grid(
-    columns: (1fr, auto, number-width, code-width), column-gutter: 4mm, align: (left + horizon, right + horizon, right, right + horizon),
-    {
-      par(leading: 0.5em)[#text(size: 10pt, sheet.header.subtitle, tracking: 0.06em)#h(3mm)#text(size: 14pt, weight: "bold", sheet.header.title)]
-      v(1.8mm, weak: true)
-      par(leading: 0.55em, sheet.header.facts.map(head-fact).join([#h(4mm, weak: true)#sym.zws]))
-    },
-    alarm(sheet),
-    [],
-    qr(sheet, code-width),
-  )
-} else {
-  grid(
-    columns: (1fr, auto, number-width), column-gutter: 3mm, align: (left + bottom, right + horizon, right),
-    par(leading: 0.45em)[#text(size: 13pt, weight: "bold", sheet.header.title)#h(3mm)#text(size: 9.5pt, sheet.header.subtitle)#h(3mm)#sheet.header.facts.map(head-fact).join([#h(3mm, weak: true)#sym.zws])],
-    alarm(sheet),
-    [],
-  )
-}
+#let page-head(sheet) = grid(
+  columns: (1fr, auto, number-width), column-gutter: 3mm, align: (left + bottom, right + horizon, right),
+  par(leading: 0.45em)[#text(size: 13pt, weight: "bold", sheet.header.title)#h(3mm)#text(size: 9.5pt, sheet.header.subtitle)#h(3mm)#sheet.header.facts.map(head-fact).join([#h(3mm, weak: true)#sym.zws])],
+  alarm(sheet),
+  [],
+)
 
 // Which page of its sheet this is, and of how many: put over the room for it in the head.
 #let page-number(sheet) = text(size: 10.5pt, weight: "bold", context [#sheet.pageWords.page #counter(page).display() #sheet.pageWords.of #counter(page).at(query(sheet.end).first().location()).first()])
@@ -176,19 +160,19 @@ export const template = `
 
 // ---- tables ----------------------------------------------------------------------------------------------
 
-#let cell-text(c, name) = if c.text == "" { if c.at("fill", default: false) { blank(name, 1.5em) } } else if c.at("strong", default: false) { strong(fitted(c.text)) } else { fitted(c.text) }
+#let cell-text(c, name, height) = if c.text == "" { if c.at("fill", default: false) { blank(name, height) } } else if c.at("strong", default: false) { strong(fitted(c.text)) } else { fitted(c.text) }
 
 // A page that holds nothing else has room between the lines.
 #let listing(b, roomy: false) = {
-  block(above: if roomy { 5mm } else { 0.7em }, below: if roomy { 1.5mm } else { 1.3mm }, sticky: true, heading(level: 1, b.title))
+  block(above: if roomy { 4mm } else { 0.7em }, below: if roomy { 1.5mm } else { 1.3mm }, sticky: true, heading(level: 1, b.title))
   context { set text(size: calc.max(small, 0.905 * text.size)); table(
     columns: b.columns.map(c => c.share * 1fr),
     stroke: (x, y) => (top: if y == 0 { rule } else { hair }, bottom: hair),
-    inset: (x: 1.4mm, top: if roomy { 1.4mm } else { 0.2em }, bottom: if roomy { 1.4mm } else { 0.3em }),
+    inset: (x: 1.4mm, top: if roomy { 0.9mm } else { 0.2em }, bottom: if roomy { 0.9mm } else { 0.3em }),
     align: left + horizon,
     table.header(..b.columns.map(c => text(size: small, c.head))),
     ..b.rows.map(r => r.enumerate().map(((at, c)) => {
-      let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text)
+      let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text, if roomy { 7.5mm } else { 1.5em })
       if c.at("fill", default: false) { table.cell(stroke: hair, said) } else { table.cell(breakable: c.text.len() > 1500, said) }
     })).flatten(),
   ) }
@@ -288,7 +272,7 @@ export const template = `
   table(
     columns: l.pairs.len() + if l.from == "" { 0 } else { 1 },
     stroke: hair, inset: (x: 0.45mm, top: 0.5mm, bottom: 0.8mm), align: center + horizon,
-    table.header(..if l.from == "" { () } else { (text(size: small, l.from),) }, ..l.pairs.map(p => text(size: small, p.from))),
+    table.header(..if l.from == "" { () } else { (text(size: small, l.from),) }, ..l.pairs.map(p => text(size: small, p.from)), ..l.at("besides", default: ()).map(r => (r.from, ..r.reads).map(t => text(size: small, t))).flatten()),
     ..if l.to == "" { () } else { (text(size: small, l.to),) }, ..l.pairs.map(p => text(size: 10.5pt, weight: "bold", p.to)),
   )
 })
@@ -324,7 +308,7 @@ export const template = `
   let end = spans(s.sentence)
   end
   for l in s.limits [ #if l.head != "" [#l.head ]#limit-line(l)]
-  for f in s.facts + s.notes [ #fact(f)]
+  for f in s.facts + s.notes [#h(0.7em, weak: true)#sym.zws#fact(f)]
 }
 
 #let fail-path(p, prefix) = {
@@ -504,6 +488,7 @@ export const template = `
 
 // ---- blocks ----------------------------------------------------------------------------------------------
 
+#let roomy-size = 10pt
 #let roomy(sheet) = sheet.form == "certificate" or sheet.form == "part"
 
 #let show-block(b, sheet, code) = if b.kind == "heading" {
@@ -548,7 +533,7 @@ export const template = `
 #let page-top(sheet) = {
   block(width: 100%, stroke: (bottom: rule), inset: (bottom: 1.2mm), below: 1mm, {
     page-head(sheet)
-    place(right + if sheet.form == "certificate" { horizon } else { bottom }, dx: if sheet.form == "certificate" { -(code-width + 4mm) } else { 0mm }, page-number(sheet))
+    place(right + bottom, page-number(sheet))
   })
   if sheet.heads > 0mm { block(width: 100%, height: sheet.heads, above: 0mm, below: 0mm, if on-page(<boxes>).len() > 0 { unit-heads(sheet.columns, sheet.width) }) }
 }
@@ -576,8 +561,8 @@ export const template = `
     background: if sheet.watermark != none { rotate(-50deg, text(size: 150pt, weight: "bold", fill: luma(222), sheet.watermark)) },
   )
   counter(page).update(1)
-  [#metadata((form: sheet.form, header: sheet.header, code: sheet.code, pageWords: sheet.pageWords, pressed: sheet.pressed, foot: sheet.foot, columns: sheet.columns, width: width, heads: heads-height, end: sheet.end))<sheet>]
-  set text(lang: sheet.language, size: if roomy(sheet) { 11pt } else { step-size })
+  [#metadata((form: sheet.form, header: sheet.header, pageWords: sheet.pageWords, pressed: sheet.pressed, foot: sheet.foot, columns: sheet.columns, width: width, heads: heads-height, end: sheet.end))<sheet>]
+  set text(lang: sheet.language, size: if roomy(sheet) { roomy-size } else { step-size })
   // Who sees a page reads in its head which sheet it is. A reader program leaves the head out: this heading is for it and for
   // the bookmark. It takes no room, and lies between head and body, so that no words get mixed where text is copied.
   if several { place(dy: -4mm, heading(level: 1, text(size: 9pt, fill: rgb(0, 0, 0, 0), sheet.title))) }
@@ -596,7 +581,7 @@ export const template = `
     for b in breaks { show-block(b, body, none) }
     [#metadata(none)#label(sheet.prefix + str(at))]
     {
-      set text(size: if roomy(sheet) { 11pt } else { sizes.at(at, default: step-size / 1pt) * 1pt })
+      set text(size: if roomy(sheet) { roomy-size } else { sizes.at(at, default: step-size / 1pt) * 1pt })
       tagged(flow(part.filter(b => b.kind != "page"), body, code))
     }
     // How far it goes. A log fills its page by itself.

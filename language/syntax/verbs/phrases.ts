@@ -88,6 +88,7 @@ const forms = {
   },
   'fail fluid': { said: ['in'], follows: ['fluid'], after: ['fail part'] },
   furthest: { said: ['of the furthest out'], after: ['fail', 'fail part'] },
+  again: { said: ['then all again'], after: ['fail', 'fail part', 'furthest'] },
   note: { said: ['note'], follows: ['text'] },
   allow: { said: ['allow'], follows: ['rule'], shown: 'allow RULE because "…"' },
   because: { said: ['because'], follows: ['text'], after: ['allow'], must: true },
