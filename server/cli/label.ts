@@ -3,9 +3,12 @@ import pc from 'picocolors';
 import { printedAs } from '../../language/config/config.ts';
 import { findMissing, placeWords } from '../../language/documents/certificate/index.ts';
 import { buildLabels, type LabelKind } from '../../language/documents/labels/index.ts';
+import { renderLabelsHtml } from '../../language/documents/renderers/label-html.ts';
 import { type Language, wordsIn } from '../../language/i18n/index.ts';
 import { contentHash } from '../host/files/content-hash.ts';
 import { fileName } from '../host/print/file-name.ts';
+import { htmlFonts } from '../host/print/fonts.ts';
+import type { SheetFormat } from '../host/print/index.ts';
 import { labelsPdf } from '../host/print/pdf.ts';
 import { WriteError, writeWhole } from '../host/print/write.ts';
 import { findingsOn } from './bearing.ts';
@@ -18,6 +21,7 @@ export interface LabelCommandOptions {
   readonly kind: LabelKind;
   readonly size: { readonly width: number; readonly height: number };
   readonly unit?: string | undefined;
+  readonly formats: readonly SheetFormat[];
   readonly language?: Language | undefined;
   readonly to: string;
   readonly workspace: string;
@@ -51,19 +55,26 @@ export async function labelCommand(name: string, options: LabelCommandOptions): 
   const sheet = buildLabels(procedure, job, { kind, size, unit: unit ?? null, language, kinds, hash });
   if (sheet.labels.length === 0)
     throw new UsageError(worded`No unit of job ${job.name} has a label: every one is on hold.`);
-  const pdf = labelsPdf(sheet);
-  if (pdf === null)
-    throw new UsageError(
-      worded`${size.width} by ${size.height} mm is too small for these words in type that can be read. Take larger labels with --size.`,
-    );
   const piece = unit === undefined ? '' : `-unit-${unit}`;
-  const file = join(to, `${fileName(`label-${kind}-${job.name}${piece}`)}.pdf`);
-  try {
-    writeWhole(file, pdf.bytes);
-  } catch (error) {
-    throw error instanceof WriteError ? new UsageError(words(error.said)) : error;
+  const made = [...new Set(options.formats)].map((format) => {
+    const file = join(to, `${fileName(`label-${kind}-${job.name}${piece}`)}.${format}`);
+    const pdf = format === 'pdf' ? labelsPdf(sheet) : null;
+    const content = format === 'pdf' ? pdf?.bytes : renderLabelsHtml(sheet, { fonts: htmlFonts() });
+    if (content == null)
+      throw new UsageError(
+        worded`${size.width} by ${size.height} mm is too small for these words in type that can be read. Take larger labels with --size.`,
+      );
+    return { file, content, missing: pdf?.missing ?? [] };
+  });
+  const count = sheet.labels.length;
+  for (const { file, content, missing } of made) {
+    try {
+      writeWhole(file, content);
+    } catch (error) {
+      throw error instanceof WriteError ? new UsageError(words(error.said)) : error;
+    }
+    if (missing.length > 0) note(worded`${file}: no font has ${missing.join(' ')}, which print as empty boxes.`);
+    say(`${count === 1 ? worded`${file}: 1 label` : worded`${file}: ${count} labels`}\n`);
   }
-  if (pdf.missing.length > 0) note(worded`${file}: no font has ${pdf.missing.join(' ')}, which print as empty boxes.`);
-  say(`${pdf.pages === 1 ? worded`${file}: 1 label` : worded`${file}: ${pdf.pages} labels`}\n`);
   return 0;
 }

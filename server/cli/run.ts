@@ -154,6 +154,7 @@ export async function run(argv: readonly string[]): Promise<number> {
     .addOption(new Option('--kind <kind>', worded`what for`).choices([...labelKinds]).default('tag'))
     .option('--size <size>', worded`width and height of the label in millimeters`, labelSize, { width: 70, height: 36 })
     .option('--unit <place>', worded`of one unit`)
+    .option('--format <formats>', worded`pdf, html, or both with a comma`, listOf(sheetFormats), ['pdf'])
     .addOption(
       new Option('--language <language>', worded`of the fixed words (else as in handtight.json, else en)`).choices([
         ...languages,
@@ -164,7 +165,7 @@ export async function run(argv: readonly string[]): Promise<number> {
     .option('--workspace <folder>', worded`look names up in this folder`, '.')
     .action(async (name: string, options) => {
       const { labelCommand } = await import('./label.ts');
-      code = await labelCommand(name, labelOptions.parse(options));
+      code = await labelCommand(name, labelOptions.parse({ ...options, formats: options.format }));
     });
 
   records(program, (done) => {
@@ -383,6 +384,7 @@ const labelOptions = z.object({
   kind: z.enum(labelKinds),
   size: z.object({ width: z.number(), height: z.number() }),
   unit: z.string().min(1).optional(),
+  formats: z.array(z.enum(sheetFormats)).min(1),
   language: z.enum(languages).optional(),
   to: z.string().min(1),
   workspace: z.string().min(1),

@@ -1,12 +1,17 @@
 /** Labels: on paper of the size that is wanted, with a code that says what the words say. */
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { buildLabels, type LabelKind, labelKinds } from '../../language/documents/labels/index.ts';
+import { renderLabelsHtml } from '../../language/documents/renderers/label-html.ts';
 import { languages } from '../../language/i18n/index.ts';
+import { htmlFonts } from '../../server/host/print/fonts.ts';
 import { labelsPdf } from '../../server/host/print/pdf.ts';
+import { closeBrowser, inBrowser, noBrowser, printedPage } from './chromium.ts';
 import { inkOf, millimetre } from './layout.ts';
 import { paintedPages } from './paint.ts';
 import { libraryPrints } from './prints.ts';
 import { bones } from './words.ts';
+
+afterAll(closeBrowser);
 
 const prints = libraryPrints('a4');
 const of = (name: string) => prints.find(({ options }) => options.job?.name === name)!;
@@ -40,6 +45,34 @@ describe.each(labelKinds)('%s', (kind) => {
   });
 });
 
+describe.skipIf(noBrowser !== null)('printed by a browser', () => {
+  it.each(labelKinds)('has every word on its paper: %s', async (kind) => {
+    for (const language of languages)
+      for (const [width, height] of [
+        [70, 36],
+        [80, 50],
+        [105, 74],
+      ] as const) {
+        const sheet = made(kind, { language, size: { width, height } });
+        const page = renderLabelsHtml(sheet, { fonts: htmlFonts() })!;
+        const pages = await paintedPages(await inBrowser(page, printedPage));
+        expect(pages.length).toBe(sheet.labels.length);
+        for (const [at, { large, title, facts }] of sheet.labels.entries()) {
+          const { runs, width: wide, height: high } = pages[at]!;
+          const words = bones(runs.map(({ text }) => text).join(''));
+          for (const text of [large, title, ...facts.flatMap(({ label, text: value }) => [label, value])])
+            expect(words).toContain(bones(text));
+          expect([wide / millimetre, high / millimetre].map(Math.round)).toEqual([width, height]);
+          expect(Math.min(...runs.map(({ size: type }) => type))).toBeGreaterThanOrEqual(5.49);
+          for (const run of runs) {
+            const ink = inkOf(run);
+            expect(ink.left >= 0 && ink.top >= 0 && ink.right <= wide && ink.bottom <= high, run.text).toBe(true);
+          }
+        }
+      }
+  });
+});
+
 it('names unit, part number and serial', () => {
   const [first] = made('tag', { unit: '5' }).labels;
   expect(first!.large).toBe('2207 / 5');
@@ -65,5 +98,7 @@ it('says a hyphen of a name once, where it is broken in Spanish too', async () =
 });
 
 it('is refused on paper that is too small for its words', () => {
-  expect(labelsPdf(made('tag', { size: { width: 30, height: 12 } }))).toBeNull();
+  const sheet = made('tag', { size: { width: 30, height: 12 } });
+  expect(labelsPdf(sheet)).toBeNull();
+  expect(renderLabelsHtml(sheet)).toBeNull();
 });

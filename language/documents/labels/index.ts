@@ -1,1 +1,1 @@
-export { buildLabels, type LabelKind, type LabelSheet, labelKinds } from './labels.ts';
+export { buildLabels, type Label, type LabelKind, type LabelSheet, labelKinds } from './labels.ts';

@@ -4,16 +4,20 @@ import type { FontFace } from './html.ts';
 
 /** The look of the HTML sheet: that of the PDF, on paper and in a window. Black on white in every color theme. */
 export function renderStyle(sheet: Pick<Sheet, 'paper' | 'pageWords'>, fonts: readonly FontFace[]): string {
-  const faces = fonts
+  return `${fontFaces(fonts)}
+@page{size:${sheet.paper === 'a4' ? 'A4' : 'letter'};margin:6.5mm 10mm 9.5mm 14mm;@bottom-right{content:${cssText(sheet.pageWords.page)} " " counter(page) " " ${cssText(sheet.pageWords.of)} " " counter(pages);font:bold 10pt sans-serif;vertical-align:top;padding-top:.4mm}}
+:root{--print:${sheet.paper === 'a4' ? '9.6pt' : '9.25pt'}}
+${rules}`;
+}
+
+/** The fonts that a page carries. */
+export function fontFaces(fonts: readonly FontFace[]): string {
+  return fonts
     .map(
       ({ weight, dataUrl }) =>
         `@font-face{font-family:"Atkinson Hyperlegible Next";font-weight:${weight};src:url("${dataUrl}") format("truetype")}`,
     )
     .join('\n');
-  return `${faces}
-@page{size:${sheet.paper === 'a4' ? 'A4' : 'letter'};margin:6.5mm 10mm 9.5mm 14mm;@bottom-right{content:${cssText(sheet.pageWords.page)} " " counter(page) " " ${cssText(sheet.pageWords.of)} " " counter(pages);font:bold 10pt sans-serif;vertical-align:top;padding-top:.4mm}}
-:root{--print:${sheet.paper === 'a4' ? '9.6pt' : '9.25pt'}}
-${rules}`;
 }
 
 /** A string in a style sheet; nothing in it can end the string or the style element. */
