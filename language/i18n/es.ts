@@ -587,11 +587,11 @@ export const es: Catalogue = {
     },
   },
   firstAid:
-    'PRIMEROS AUXILIOS, chorro a través de la piel: al hospital de inmediato, aunque no duela. Decir: «lesión por inyección a alta presión». Llevar la ficha de datos del fluido.',
+    'PRIMEROS AUXILIOS si atraviesa la piel: al hospital de inmediato, aunque no duela. Decir: «lesión por inyección a alta presión». Llevar la ficha de datos del fluido.',
   cautions: {
     injection: {
       text: 'El chorro a presión de prueba atraviesa piel y guantes; un pinchazo puede costar una mano o la vida. Manos y cara lejos de punta, uniones y tubos, protección contra el chorro cerrada, nunca buscar una fuga con la mano.',
-      short: 'El chorro atraviesa la piel: manos y cara lejos de punta, uniones y tubos.',
+      short: 'El chorro atraviesa la piel: manos y cara lejos de punta y tubos.',
     },
     rail: {
       text: 'Un riel o un acumulador conserva su presión después de parar la bomba. Esperar y descargarla como indica el fabricante, y comprobar que ya no queda presión antes de tocar una unión.',

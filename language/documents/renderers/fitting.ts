@@ -6,6 +6,8 @@
 /** Points. */
 const usual = 10.5;
 const least = 9.25;
+/** Of the last page more is used than runs over, where what did not go on the page before was large: so the least size is tried. */
+const hopeless = 8.5;
 /** Sizes are whole quarters of a point. */
 const step = 0.25;
 
@@ -61,9 +63,9 @@ export class Fitting {
 /** By the room that it took: smaller type takes less both ways, and not all of it becomes smaller. */
 function first({ pages, used }: Extent): Tried {
   const size = Math.floor((usual * (pages - 1)) / (pages - 1 + used) / step) * step;
-  return pages === 1 || size < least
+  return pages === 1 || size < hopeless
     ? { pages, size: usual, settled: true }
-    : { pages, size: Math.min(size, usual - step), settled: false };
+    : { pages, size: Math.max(least, Math.min(size, usual - step)), settled: false };
 }
 
 /** The least size is the last that is tried. */
