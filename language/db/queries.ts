@@ -522,7 +522,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     { equal, trace: { ...asJson<Source[]>(), of: isBase } },
   );
 
-  /** Statements of which a part is lost: those that the parser or the lowering of a declaration reports. Blanks are meant. */
+  /** Statements with a part that is lost: those that the parser or the lowering of a declaration reports. Blanks are meant. */
   const lostIn = db.query(
     'lost',
     (id): readonly LostStatement[] => {

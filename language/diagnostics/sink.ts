@@ -30,7 +30,7 @@ export interface Surroundings {
   readonly concessionsIn: (file: string) => readonly Allow[];
   /** Places where something could not be read. */
   readonly unread: readonly Source[];
-  /** Statements of which a part is lost: nothing that may follow from one is reported beside it. */
+  /** Statements with a part that is lost: nothing that may follow from one is reported beside it. */
   readonly lost?: readonly LostStatement[] | undefined;
 }
 

@@ -218,3 +218,10 @@ const suspectWords = oncePerText((text) => {
   }
   return found;
 });
+
+/** Before a figure that is no value of its own: a difference, a ceiling, an end. In the languages of sheets. */
+const compared =
+  /(?:[±+−-]|\b(?:above|below|over|under|than|most|least|to|from|max\w*|min\w*|not|never|about|first|hasta|menos|más|máximo|mínimo|de|nunca|über|unter|bis|von|ab|höchstens|mindestens|nie|zuerst))\s*$/iu;
+
+/** Whether the words before a figure say that it is a difference, a ceiling or an end. */
+export const comparesBefore = (before: string): boolean => compared.test(before);

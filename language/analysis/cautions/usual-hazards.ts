@@ -80,7 +80,7 @@ export const usualHazards: readonly UsualCaution[] = [
     topic: 'spring',
     word: 'WARNING',
     repeats: true,
-    from: say`compress, release; a part that is freed or loaded and is spring-loaded, drawn as a spring or a circlip, binds over some shim, or is next to one that bears on another`,
+    from: say`compress, release; a part that is freed or loaded and is spring-loaded, drawn as a spring or a circlip, binds over some shim, or is next to one that presses on another`,
     when: either(byVerb('spring'), handlesSpring),
   },
   { topic: 'press', word: 'WARNING', repeats: true, from: say`press`, when: byVerb('press') },

@@ -7,6 +7,7 @@ import { quantitiesIn } from '../../../quantities/quantities-in.ts';
 import type { Limit, Quantity } from '../../../quantities/types.ts';
 import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
+import { comparesBefore } from '../../suspect-words.ts';
 
 /** A figure in the author's words that is near the figure of the same step or spec, and not inside it. */
 export const wordsAgainstFigure: Rule = {
@@ -51,15 +52,11 @@ export const wordsAgainstFigure: Rule = {
  */
 const near = { low: 0.75, high: 1.25 };
 
-/** Before a figure that is no value of its own: a difference, a ceiling, an end. In the languages of sheets. */
-const compared =
-  /(?:[±+−-]|\b(?:above|below|over|under|than|most|least|to|from|max\w*|min\w*|not|never|about|first|hasta|menos|más|máximo|mínimo|de|nunca|über|unter|bis|von|ab|höchstens|mindestens|nie|zuerst))\s*$/iu;
-
 function contradicting(text: string, limits: readonly Limit[]): Quantity | null {
   if (limits.length === 0) return null;
   for (const { quantity, before } of quantitiesIn(text)) {
     const alike = limits.map(window).filter((one) => middle(one) !== null && isNear(quantity, middle(one)!));
-    if (alike.length === 0 || compared.test(before)) continue;
+    if (alike.length === 0 || comparesBefore(before)) continue;
     if (!limits.some((limit) => isInside(quantity, limit))) return quantity;
   }
   return null;

@@ -83,7 +83,7 @@ export const analysis: Bundle = {
   blast: 'blast',
   press: 'press',
   lap: 'lap',
-  'compress, release; a part that is freed or loaded and is spring-loaded, drawn as a spring or a circlip, binds over some shim, or is next to one that bears on another':
+  'compress, release; a part that is freed or loaded and is spring-loaded, drawn as a spring or a circlip, binds over some shim, or is next to one that presses on another':
     'compress, release; ein Teil, das gelöst oder belastet wird und spring-loaded ist, als Feder oder Sicherungsring gezeichnet ist, über einer Scheibendicke auf Block geht oder an einem liegt, das auf ein anderes drückt',
   'blow-dry; with air in what is no test': 'blow-dry; with air, wo keine Prüfung ist',
   'a test, a setting or a reading with air': 'eine Prüfung, Einstellung oder Ablesung mit Luft',

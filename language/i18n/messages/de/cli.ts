@@ -303,8 +303,6 @@ export const cli: Bundle = {
   'do a calculation and show the working; without a name, list the calculations':
     'eine Berechnung ausführen und den Rechenweg zeigen; ohne Name die Berechnungen auflisten',
   'such as "guide=6 mm"': 'zum Beispiel "guide=6 mm"',
-  'print the page of a rule; without a name, list the rules':
-    'die Seite zu einer Regel ausgeben; ohne Name die Regeln auflisten',
   'begin a procedure or a family, or copy the samples; alone, list what there is to begin from':
     'eine Anweisung oder eine Baureihe beginnen, oder die Beispiele kopieren; allein: auflisten, womit man beginnen kann',
   'write a first procedure for a family, with blanks for what only you know':

@@ -148,4 +148,5 @@ export const ide: Bundle = {
   '**{0}** after {1}: {2}': '**{0}** nach {1}: {2}',
   'Its cautions:': 'Die Warnungen dazu:',
   'weighs {0}': 'wiegt {0}',
+  'of {0}': 'aus {0}',
 };

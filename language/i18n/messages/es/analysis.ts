@@ -82,7 +82,7 @@ export const analysis: Bundle = {
   blast: 'blast',
   press: 'press',
   lap: 'lap',
-  'compress, release; a part that is freed or loaded and is spring-loaded, drawn as a spring or a circlip, binds over some shim, or is next to one that bears on another':
+  'compress, release; a part that is freed or loaded and is spring-loaded, drawn as a spring or a circlip, binds over some shim, or is next to one that presses on another':
     'compress, release; una pieza que se suelta o se carga y es spring-loaded, se dibuja como resorte o circlip, se bloquea con cierto suplemento o está junto a una que se apoya en otra',
   'blow-dry; with air in what is no test': 'blow-dry; with air en lo que no es un ensayo',
   'a test, a setting or a reading with air': 'un ensayo, un ajuste o una lectura con aire',

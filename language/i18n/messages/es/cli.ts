@@ -301,8 +301,6 @@ export const cli: Bundle = {
   'do a calculation and show the working; without a name, list the calculations':
     'hacer un cálculo y mostrar el desarrollo; sin nombre, listar los cálculos',
   'such as "guide=6 mm"': 'por ejemplo "guide=6 mm"',
-  'print the page of a rule; without a name, list the rules':
-    'imprimir la página de una regla; sin nombre, listar las reglas',
   'begin a procedure or a family, or copy the samples; alone, list what there is to begin from':
     'empezar un procedimiento o una familia, o copiar los ejemplos; sin más, listar con qué se puede empezar',
   'write a first procedure for a family, with blanks for what only you know':

@@ -146,4 +146,5 @@ export const ide: Bundle = {
   '**{0}** after {1}: {2}': '**{0}** después de {1}: {2}',
   'Its cautions:': 'Sus avisos:',
   'weighs {0}': 'pesa {0}',
+  'of {0}': 'de {0}',
 };
