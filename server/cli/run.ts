@@ -345,7 +345,7 @@ export async function run(argv: readonly string[]): Promise<number> {
   }
 }
 
-/** The language that is asked for anywhere in the arguments: the help is in it too. */
+/** The language that is given anywhere in the arguments: the help is in it too. */
 function languageAsked(argv: readonly string[]): Language | null {
   const at = argv.findLastIndex((one) => /^--messages(?:=|$)/u.test(one));
   const asked = argv[at] === '--messages' ? argv[at + 1] : argv[at]?.slice('--messages='.length);
