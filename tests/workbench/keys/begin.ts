@@ -55,8 +55,10 @@ export const beginTests: readonly KeyboardTest[] = languages.map(
         }
         await page.keyboard.press('Control+S');
         const path = page.locator('.quick-input-widget input');
+        // The box begins with a name of its own, and reads what is typed before it takes an Enter.
+        for (let tries = 0; tries < 50 && !(await path.inputValue()).endsWith('.rebuild'); tries++)
+          await page.waitForTimeout(100);
         await path.fill(join(folder, 'first.rebuild'));
-        // Until the box has read what is typed, it takes no Enter.
         for (let tries = 0; tries < 20 && (await path.isVisible()); tries++) {
           await page.waitForTimeout(500);
           if (await path.isVisible()) await page.keyboard.press('Enter');
