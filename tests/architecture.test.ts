@@ -128,7 +128,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
     'syntax/verbs',
   ],
   'documents/specs': ['documents', 'documents/figures', 'engineering', 'i18n', 'model', 'quantities'],
-  'documents/certificate': ['analysis', 'documents', 'i18n', 'judgment', 'model', 'quantities'],
+  'documents/certificate': ['analysis', 'documents', 'documents/figures', 'i18n', 'judgment', 'model', 'quantities'],
   // HTML, Typst and text of a document: nothing in language/ takes them, the command and the server do.
   'documents/renderers': ['documents', 'documents/specs', 'i18n'],
   config: ['diagnostics', 'i18n', 'model', 'say', 'syntax'],

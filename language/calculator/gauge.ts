@@ -108,7 +108,7 @@ export const gaugeCalculations: readonly Calculation[] = [
     example: ['r=0.83'],
     work(given) {
       return {
-        steps: [`probability = Φ(−2 · ${plain(given.number('r'))})`],
+        steps: [say`probability = Φ(−2 · ${plain(given.number('r'))})`],
         answer: [say`probability ${plain(falseAccept(given.number('r')) * 100)} %`],
       };
     },
@@ -116,7 +116,7 @@ export const gaugeCalculations: readonly Calculation[] = [
   {
     name: 'conformance',
     title: say`How likely the true value is inside the limit, of a reading`,
-    formula: ['probability = Φ((high − reading) / u) − Φ((low − reading) / u)'],
+    formula: [say`probability = Φ((high − reading) / u) − Φ((low − reading) / u)`],
     source: say`JCGM 106:2012, 7 (from memory): error normal, nothing known of the unit before`,
     inputs: [
       low,
@@ -135,7 +135,7 @@ export const gaugeCalculations: readonly Calculation[] = [
         `Φ((${figure(end)} − ${figure(given.quantity('reading'))}) / ${figure(given.quantity('uncertainty'))})`;
       return {
         steps: [
-          `probability = ${window.high === null ? '1' : term(window.high)}${window.low === null ? '' : ` − ${term(window.low)}`}`,
+          say`probability = ${window.high === null ? '1' : term(window.high)}${window.low === null ? '' : ` − ${term(window.low)}`}`,
         ],
         answer: [say`probability ${plain(probability * 100)} %`],
       };

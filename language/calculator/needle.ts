@@ -56,8 +56,8 @@ export const needleCalculations: readonly Calculation[] = [
       if (closing === null) return { problem: say`The guide must have a diameter over nothing.` };
       return {
         steps: [
-          `area = π/4 · ${millimetres(given.quantity('guide'))}²`,
-          `closing = ${figure(given.quantity('preload'))} / area`,
+          say`area = π/4 · ${millimetres(given.quantity('guide'))}²`,
+          say`closing = ${figure(given.quantity('preload'))} / area`,
         ],
         answer: [say`closing ${figure(closing)}`],
       };

@@ -446,7 +446,7 @@ export const shimCalculations: readonly Calculation[] = [
         answer: [
           ...found.choice.map(
             (column, unit) =>
-              `unit ${unit + 1}: fit ${formatQuantity(sizes[column]!)} (now ${formatQuantity(now[unit]!)}): expect ${bar(expected[unit]![column]!.valueOf())}`,
+              say`unit ${unit + 1}: fit ${formatQuantity(sizes[column]!)} (now ${formatQuantity(now[unit]!)}): expect ${bar(expected[unit]![column]!.valueOf())}`,
           ),
           say`spread ${plain(((found.high - found.low) / (base(high) - base(low) || 1)) * 100)} % of the window, ${figure(quantityOf(found.high - found.low, low.unit)!)}`,
         ],

@@ -137,7 +137,7 @@ export const torqueCalculations: readonly Calculation[] = [
       if (made === null) return { problem: over };
       return {
         steps: [
-          `lever = ${figure(given.quantity('pitch'))} / 2π + ${plain(given.number('thread-friction'))} · ${figure(given.quantity('thread-radius'))} / cos 30° + ${plain(given.number('face-friction'))} · ${figure(given.quantity('face-radius'))}`,
+          say`lever = ${figure(given.quantity('pitch'))} / 2π + ${plain(given.number('thread-friction'))} · ${figure(given.quantity('thread-radius'))} / cos 30° + ${plain(given.number('face-friction'))} · ${figure(given.quantity('face-radius'))}`,
         ],
         answer: [say`torque ${figure(made)}`],
       };

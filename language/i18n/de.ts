@@ -169,7 +169,8 @@ export const de: Catalogue = {
     title: 'Was bei dieser Arbeit verletzen kann',
     lead: 'Ein Dreieck in einem Schritt: siehe hier.',
     read: 'Gelesen, Kürzel',
-    precedence: 'Örtliche Vorschriften, Herstellerangaben und Sicherheitsdatenblätter der Flüssigkeiten gehen vor.',
+    precedence:
+      'Die örtlichen Vorschriften, die Angaben des Herstellers und das Sicherheitsdatenblatt jeder Flüssigkeit gehen vor.',
     where: 'Schritte',
     everywhere: 'alle',
     rule: 'Regel der Werkstatt',
@@ -582,7 +583,7 @@ export const de: Catalogue = {
     },
   },
   firstAid:
-    'ERSTE HILFE, Strahl durch die Haut: sofort ins Krankenhaus, auch wenn es nicht wehtut. Dort sagen: „Hochdruck-Injektionsverletzung“. Datenblatt der Flüssigkeit mitnehmen.',
+    'ERSTE HILFE, Strahl durch die Haut: sofort ins Krankenhaus, auch wenn es nicht wehtut. Dort sagen: „Hochdruck-Injektionsverletzung“. Sicherheitsdatenblatt der Flüssigkeit mitnehmen.',
   cautions: {
     injection: {
       text: 'Der Strahl geht bei Prüfdruck durch Haut und Handschuhe; schon ein Nadelstich kann eine Hand oder das Leben kosten. Hände und Gesicht weg von Düsenspitze, Verbindungen und Leitungen, Spritzschutz geschlossen, nie mit der Hand nach Lecks tasten.',
@@ -668,7 +669,7 @@ export const de: Catalogue = {
       text: 'Nicht allein arbeiten: Jemand muss in Rufweite sein, solange es Prüfdruck oder ätzende Flüssigkeit gibt oder eine Polier- oder Schleifscheibe läuft.',
     },
     lapping: {
-      text: 'Läpppaste, die auf einem Teil bleibt, zerstört die Paarung. Eine Fläche nach der anderen auf einer ebenen Platte läppen und jede Spur abwaschen, bevor das Teil an einen sauberen Arbeitsplatz kommt. Wie viel abgetragen werden darf, sagt der Hersteller.',
+      text: 'Läpppaste, die auf einem Teil bleibt, zerstört die Paarung. Eine Fläche nach der anderen auf einer ebenen Platte läppen und jede Spur abwaschen, bevor das Teil an einen sauberen Arbeitsplatz kommt. Wie viel abgetragen werden darf, steht in den Angaben des Herstellers.',
       short: 'Läpppaste: jede Spur abwaschen.',
     },
     disposal: {

@@ -170,7 +170,7 @@ export const es: Catalogue = {
     lead: 'Un triángulo en un paso: ver aquí.',
     read: 'Leído, iniciales',
     precedence:
-      'Las normas locales, los datos del fabricante y las fichas de seguridad de los fluidos tienen prioridad.',
+      'Las normas locales, los datos del fabricante y las fichas de datos de seguridad de los fluidos tienen prioridad.',
     where: 'Pasos',
     everywhere: 'todos',
     rule: 'Regla del taller',
@@ -581,7 +581,7 @@ export const es: Catalogue = {
     },
   },
   firstAid:
-    'PRIMEROS AUXILIOS, chorro a través de la piel: al hospital de inmediato, aunque no duela. Decir: «lesión por inyección a alta presión». Llevar la ficha del fluido.',
+    'PRIMEROS AUXILIOS, chorro a través de la piel: al hospital de inmediato, aunque no duela. Decir: «lesión por inyección a alta presión». Llevar la ficha de datos del fluido.',
   cautions: {
     injection: {
       text: 'El chorro a presión de prueba atraviesa piel y guantes; un pinchazo puede costar una mano o la vida. Manos y cara lejos de punta, uniones y tubos, protección contra el chorro cerrada, nunca buscar una fuga con la mano.',

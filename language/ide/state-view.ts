@@ -7,7 +7,7 @@ import type { Procedure, Step } from '../model/procedure.ts';
 import { comparePositions } from '../model/ranges.ts';
 import type { Position, Source } from '../model/source.ts';
 import { isTest } from '../model/steps.ts';
-import { type Filling, joined, say, stateTerm } from '../say/say.ts';
+import { type Filling, joined, propertyTerm, say, stateTerm } from '../say/say.ts';
 import { placeAt } from './completion/place.ts';
 import { offsetAt } from './offset.ts';
 import type { Snapshot } from './snapshot.ts';
@@ -161,10 +161,10 @@ function unitItems(
     [unit.signed, 'signed off'],
   ];
   return [
-    ...(state.get(unit.station) === 1 ? [] : [item(stateTerm('station'), words(unit.station), unit.station)]),
+    ...(state.get(unit.station) === 1 ? [] : [item(propertyTerm('station'), words(unit.station), unit.station)]),
     ...flags.flatMap(([location, name]) =>
       state.may(location, flag.yes)
-        ? [item(stateTerm(name), state.may(location, flag.no) ? say`on some paths` : '', location)]
+        ? [item(propertyTerm(name), state.may(location, flag.no) ? say`on some paths` : '', location)]
         : [],
     ),
   ];

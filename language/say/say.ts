@@ -80,6 +80,11 @@ export function stateTerm(word: string): Said {
   return [forms.term, word, 'state'];
 }
 
+/** The same for what can be so of something: what is `kept` is said to be so, or not. */
+export function propertyTerm(word: string): Said {
+  return [forms.term, word, 'property'];
+}
+
 /** What is known in each language as it is: texts by the name of their language. */
 export function inEach(texts: Readonly<Record<string, string>>): Said {
   return [forms.inEach, ...Object.entries(texts).flat()];

@@ -257,7 +257,7 @@ function unknown(ledger: Ledger, names: Pick<AffectedBy, 'tool' | 'by' | 'batch'
     const all = namesIn(ledger, what).flatMap((one) => (what === 'batch' ? one.split(', ') : one));
     if (all.includes(name)) continue;
     const near = nearest(name, all);
-    note(worded`No closed job has --${what} ${name}. ${meant(near, '')}`);
+    note(worded`No closed job has --${what} ${name}. ${meant(near, '')}`.trimEnd());
   }
 }
 

@@ -29,7 +29,7 @@ export function newCommand(what: string | undefined): number {
   if (what !== undefined) {
     const near = nearest(what, ['procedure', 'family', 'job', 'samples']);
     throw new UsageError(
-      worded`“${what}” is nothing that can be begun: write new procedure, new family, new job or new samples. ${meant(near, '')}`,
+      worded`“${what}” is nothing that can be begun: write new procedure, new family, new job or new samples. ${meant(near, '')}`.trimEnd(),
     );
   }
   const starters = findStarters(sampleFiles());

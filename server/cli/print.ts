@@ -62,7 +62,7 @@ export async function printCommand(names: readonly string[], options: PrintComma
   const run: Run = { options, workspace, ready: sifted.ready, progress, printed: 0 };
   const over = onStop(() => {
     progress.stop();
-    tell(`Stopped: ${run.printed} of ${run.ready.length} printed.\n`);
+    tell(`${worded`Stopped: ${run.printed} of ${run.ready.length} printed.`}\n`);
   });
   try {
     if (options.oneFile === undefined) await printEach(run);
@@ -107,7 +107,7 @@ async function printEach(run: Run): Promise<void> {
   const nameOf = sheetNames(run.workspace.result);
   const done = new Set<string>();
   for (const [index, target] of ready.entries()) {
-    if (ready.length > 1) progress.say(`${index + 1} of ${ready.length}: ${calledIn(target)}`);
+    if (ready.length > 1) progress.say(worded`${index + 1} of ${ready.length}: ${calledIn(target)}`);
     const asked = askedOf(run, target);
     // An instruction is that of the procedure, whatever job it is called for.
     const printed = asked.form === 'instruction' && asked.part === null ? { ...target, job: null } : target;

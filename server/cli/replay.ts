@@ -4,7 +4,7 @@ import type { FlowAnalysis, PathContext } from '../../language/analysis/flow-ana
 import { pathWords } from '../../language/analysis/prose.ts';
 import type { Source } from '../../language/model/source.ts';
 import { isGate } from '../../language/model/steps.ts';
-import { capital, either, stateTerm, term } from '../../language/say/say.ts';
+import { capital, either, propertyTerm, stateTerm, term } from '../../language/say/say.ts';
 import { worded, words } from './messages.ts';
 import { openProcedure } from './procedure.ts';
 import { say, sayData } from './say.ts';
@@ -60,7 +60,7 @@ export async function replayCommand(
 export function cellText(cell: string): string {
   const [kind, ...rest] = cell.split(' ');
   const [name, property] = kind === 'unit' ? [[], rest] : [[rest[0]!], rest.slice(1)];
-  return [words(term(kind!)), ...name, words(stateTerm(property.join(' ')))].join(' ');
+  return [words(term(kind!)), ...name, words(propertyTerm(property.join(' ')))].join(' ');
 }
 
 /** What may be true there. Where something is, is called by its name. */

@@ -3,7 +3,7 @@ import pc from 'picocolors';
 import wrapAnsi from 'wrap-ansi';
 import { areaOf } from '../../language/diagnostics/index.ts';
 import { type Diagnostic, fullMessage } from '../../language/model/diagnostic.ts';
-import { say } from '../../language/say/say.ts';
+import { type Said, say } from '../../language/say/say.ts';
 import type { Checked } from './check.ts';
 import { fixedLines } from './fix.ts';
 import { words } from './messages.ts';
@@ -63,9 +63,7 @@ function wrapped(message: string): string {
 }
 
 function summary({ files, errors, warnings, diagnostics, settings }: Checked): string {
-  const checked = files.length === 1 ? say`${1} file checked` : say`${files.length} files checked`;
-  const first = errors === 1 ? say`${1} error` : say`${errors} errors`;
-  const second = warnings === 1 ? say`${1} warning` : say`${warnings} warnings`;
+  const [checked, first, second] = countsOf({ files, errors, warnings });
   const summed =
     diagnostics.length === 0
       ? pc.green(words(say`${checked}: nothing found.`))
@@ -95,4 +93,17 @@ function summary({ files, errors, warnings, diagnostics, settings }: Checked): s
         ]),
     '',
   ].join('\n');
+}
+
+/** How many files were checked, how many errors and warnings were found. */
+export function countsOf({
+  files,
+  errors,
+  warnings,
+}: Pick<Checked, 'files' | 'errors' | 'warnings'>): readonly [Said, Said, Said] {
+  return [
+    files.length === 1 ? say`${1} file checked` : say`${files.length} files checked`,
+    errors === 1 ? say`${1} error` : say`${errors} errors`,
+    warnings === 1 ? say`${1} warning` : say`${warnings} warnings`,
+  ];
 }

@@ -1,9 +1,10 @@
-import type { Asset, Calibration } from '../../language/model/shop.ts';
-import { formatQuantity } from '../../language/quantities/index.ts';
-import { worded } from './messages.ts';
+import type { Asset } from '../../language/model/shop.ts';
+import { english, type Said } from '../../language/say/say.ts';
+import { worded, words } from './messages.ts';
 import type { RowFormat } from './row-formats.ts';
 import { type Column, sayRows } from './rows.ts';
 import { say } from './say.ts';
+import { foundAt, stateOn } from './tool-state.ts';
 import { UsageError } from './usage-error.ts';
 import { openQuietly } from './workspace.ts';
 
@@ -18,9 +19,9 @@ export interface ToolsOptions {
 interface ToolRow {
   readonly shop: string;
   readonly asset: Asset;
-  readonly state: string;
+  readonly state: Said;
   /** What was found at each calibration. */
-  readonly found: string;
+  readonly found: Said;
 }
 
 /** Lists the tools of the shop by the day on which they are due. Exit code 0. */
@@ -28,7 +29,7 @@ export async function toolsCommand({ workspace, today, within, format }: ToolsOp
   const { result } = await openQuietly([workspace]);
   const until = within === undefined ? null : later(today, daysOf(within));
   const all = result.resolved.shops.flatMap(({ name: shop, assets }) =>
-    assets.map((asset): ToolRow => ({ shop, asset, state: stateOn(asset, today), found: foundWords(asset) })),
+    assets.map((asset): ToolRow => ({ shop, asset, state: stateOn(asset, today), found: foundAt(asset) })),
   );
   if (all.length === 0) throw new UsageError(worded`No shop in ${workspace} declares a wrench, a gauge or a tool.`);
   const rows = all.filter(({ asset }) => until === null || isDueBy(asset, { today, until }));
@@ -46,28 +47,14 @@ const columns = (): readonly Column<ToolRow>[] => [
   { key: 'shop', head: worded`shop`, value: ({ shop }) => shop },
   { key: 'calibrated', head: worded`calibrated`, value: ({ asset }) => asset.calibrated },
   { key: 'certificate', head: worded`certificate`, value: ({ asset }) => asset.calibrations.at(-1)?.certificate },
-  { key: 'state', head: worded`today`, value: ({ state }) => state },
-  { key: 'found', head: worded`found at calibration`, value: ({ found }) => found },
+  { key: 'state', head: worded`today`, value: ({ state }) => english(state), shown: ({ state }) => words(state) },
+  {
+    key: 'found',
+    head: worded`found at calibration`,
+    value: ({ found }) => english(found),
+    shown: ({ found }) => words(found),
+  },
 ];
-
-function stateOn({ calibrations, due, outOfUse }: Asset, today: string): string {
-  if (outOfUse !== null && outOfUse <= today) return worded`out of use since ${outOfUse}`;
-  const inForce = calibrations.some(
-    (one) => one.calibrated !== null && one.due !== null && one.calibrated <= today && today <= one.due,
-  );
-  if (inForce) return worded`in date`;
-  return due !== null && due < today ? worded`overdue` : worded`not calibrated`;
-}
-
-function foundWords({ calibrations }: Asset): string {
-  const words = ({ calibrated, found }: Calibration) =>
-    found === null
-      ? []
-      : [
-          `${calibrated ?? ''} ${formatQuantity(found.error)} ${found.high ? 'high' : 'low'} at ${formatQuantity(found.at)}`.trim(),
-        ];
-  return calibrations.flatMap(words).join('; ');
-}
 
 /** One that is out of use is not sent to be calibrated. */
 function isDueBy(

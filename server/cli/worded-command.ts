@@ -55,30 +55,41 @@ function withExtra(whole: string, description: string): string {
 
 /** What the library says, by its English: what is in the parentheses of the pattern is filled in. */
 const errors: readonly (readonly [RegExp, (...found: string[]) => string])[] = [
-  [/^error: unknown command '(.*)'$/u, (name) => worded`error: there is no command '${name!}'`],
-  [/^error: unknown option '(.*)'$/u, (name) => worded`error: there is no option '${name!}'`],
-  [/^\(Did you mean (?:one of )?(.*)\?\)$/u, (names) => worded`(Did you mean ${names!}?)`],
-  [/^error: missing required argument '(.*)'$/u, (name) => worded`error: '${placed(name!)}' is not given`],
+  [/^error: unknown command '(.*)'$/u, (name) => worded`error: unknown command '${name!}'`],
+  [/^error: unknown option '(.*)'$/u, (name) => worded`error: unknown option '${name!}'`],
+  [/^\(Did you mean one of (.*)\?\)$/u, (names) => worded`(Did you mean one of ${names!}?)`],
+  [/^\(Did you mean (.*)\?\)$/u, (name) => worded`(Did you mean ${name!}?)`],
+  [/^error: missing required argument '(.*)'$/u, (name) => worded`error: missing required argument '${placed(name!)}'`],
   [
     /^error: option '(.*)' argument missing$/u,
-    (flags) => worded`error: nothing is given behind '${withPlaces(flags!)}'`,
+    (flags) => worded`error: option '${withPlaces(flags!)}' argument missing`,
   ],
-  [/^error: required option '(.*)' not specified$/u, (flags) => worded`error: '${withPlaces(flags!)}' is not given`],
+  [
+    /^error: required option '(.*)' not specified$/u,
+    (flags) => worded`error: required option '${withPlaces(flags!)}' not specified`,
+  ],
   [
     /^error: option '(.*)' cannot be used with option '(.*)'$/u,
-    (one, other) => worded`error: '${withPlaces(one!)}' and '${withPlaces(other!)}' cannot be given together`,
+    (one, other) => worded`error: option '${withPlaces(one!)}' cannot be used with option '${withPlaces(other!)}'`,
   ],
   [
-    /^error: too many arguments(?: for '(.*)')?\. Expected (\d+) arguments? but got (\d+)\.$/u,
-    (_, expected, got) => worded`error: ${got!} arguments are given, and at most ${expected!} can be.`,
+    /^error: too many arguments for '(.*)'\. Expected 1 argument but got (\d+)\.$/u,
+    (name, got) => worded`error: too many arguments for '${name!}'. Expected 1 argument but got ${got!}.`,
+  ],
+  [
+    /^error: too many arguments for '(.*)'\. Expected (\d+) arguments but got (\d+)\.$/u,
+    (name, expected, got) =>
+      worded`error: too many arguments for '${name!}'. Expected ${expected!} arguments but got ${got!}.`,
   ],
   [
     /^error: option '(.*)' argument '(.*)' is invalid\. (.*)$/u,
-    (flags, value, why) => worded`error: '${value!}' cannot be behind '${withPlaces(flags!)}'. ${reason(why!)}`,
+    (flags, value, why) =>
+      worded`error: option '${withPlaces(flags!)}' argument '${value!}' is invalid. ${reason(why!)}`,
   ],
   [
     /^error: command-argument value '(.*)' is invalid for argument '(.*)'\. (.*)$/u,
-    (value, name, why) => worded`error: '${value!}' cannot be given as '${placed(name!)}'. ${reason(why!)}`,
+    (value, name, why) =>
+      worded`error: command-argument value '${value!}' is invalid for argument '${placed(name!)}'. ${reason(why!)}`,
   ],
 ];
 
@@ -97,5 +108,5 @@ function placed(name: string): string {
 /** Why an argument is refused: of a list by the library, else by a reader of ours, which has said it. */
 function reason(why: string): string {
   const [, choices] = /^Allowed choices are (.*)\.$/u.exec(why) ?? [];
-  return choices === undefined ? why : worded`Give one of: ${choices}.`;
+  return choices === undefined ? why : worded`Allowed choices are ${choices}.`;
 }

@@ -62,7 +62,7 @@ const setting: Setting = {
 const machine = `${cpus()[0]?.model ?? 'unknown'}, ${availableParallelism()} cores, Node ${process.version}`;
 console.log(machine);
 /** Those that the targets are measured by. */
-const hasTargets = new Set(['edit', 'among-many', 'check', 'one-job', 'start', 'growth', 'rounds']);
+const hasTargets = new Set(['edit', 'among-many', 'check', 'one-job', 'start', 'growth', 'rounds', 'card']);
 const chosen = [...benches].filter(([name, { onlyNamed }]) =>
   named.length > 0 ? named.includes(name) : options.brief ? hasTargets.has(name) : onlyNamed === undefined,
 );

@@ -26,7 +26,7 @@ const kinds = ['number', 'places', 'only', 'gate', 'reading', 'parameter', 'chec
 const properties = [
   ...['place', 'age', 'stays with', 'kept', 'surface', 'wet', 'guard', 'is', 'setting', 'felt to move'],
   ...['held compressed', 'clamped', 'under pressure', 'primed', 'tagged', 'marked', 'signed off', 'clean outside'],
-  ...['looked at', 'station', 'ground'],
+  ...['looked at', 'station'],
 ];
 
 /** What is to be filled in behind a verb: in capitals, as the language has them. */
@@ -51,7 +51,8 @@ export const terms: readonly string[] = [
   ...new Set([
     ...units.map(({ kind }) => kind),
     ...[...figures, ...named, ...dangers, ...signs, ...others, ...kinds, ...places, ...command],
-    ...[...stateWords, ...properties].map((word) => `${word} (state)`),
+    ...[...stateWords, 'ground'].map((word) => `${word} (state)`),
+    ...properties.map((word) => `${word} (property)`),
     ...[...ofRecords, ...['error', 'warning', 'hint']],
     ...verbs.map((verb) => verbTable[verb].does),
     ...rules.map(({ title }) => title),

@@ -21,13 +21,13 @@ function isNode(value: unknown): value is Node {
 }
 
 /** Tags and functions whose texts are translated. */
-const translates = new Set(['say', 'worded', 'term', 'stateTerm']);
+const translates = new Set(['say', 'worded', 'term', 'stateTerm', 'propertyTerm']);
 
 /** What is told to those who work on Handtight, or to a library that asks for it as it is. */
 const passes = new Set(['Error', 'error', 'warn', 'setAttribute', 'html']);
 
-/** Two words after one another. */
-const prose = /\p{L}{2,}[,:;]? \(?\p{L}{2,}/u;
+/** Two words after one another, or three with figures and names between them. */
+const prose = /\p{L}{2,}[,:;]? \(?\p{L}{2,}|(?:\p{L}{2,}[^\p{L}]+\{\}[^\p{L}]*){2}\p{L}{2,}/u;
 
 /** The texts of a source that look like prose and are put into no language. */
 function unsaidIn(source: string): string[] {
@@ -73,6 +73,7 @@ const ofTheirOwn: readonly { readonly files: RegExp; readonly texts: RegExp; rea
   },
   { files: /\/lsp\/(?:canceled|start)\.ts$/u, texts: /^The request was canceled\.$/u, why: 'no editor shows it' },
   { files: /\/hover\.ts$/u, texts: /^<rect/u, why: 'a picture' },
+  { files: /\/report-github\.ts$/u, texts: /^file=/u, why: 'a command to a program' },
 ];
 
 /** Names of cases and of properties, which nobody reads: what is said of them is elsewhere. */

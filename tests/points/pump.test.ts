@@ -45,6 +45,13 @@ describe('the readings of a pump', () => {
     const { missing, certificate } = pump(whole);
     expect(missing()).toEqual([]);
     expect(certificate().join('\n')).not.toContain('not required');
+    // One source for all points and places of a test.
+    const sources = certificate().find((text) => text.startsWith('Source of limits'))!;
+    expect(sources).toContain('delivery');
+    expect(sources).not.toMatch(/cylinder|full load/iu);
+    expect(certificate().join('\n')).toContain(
+      'Full load: 1000 rpm, rack 9.0 mm ±0.05, 1000 strokes; Peak torque: 600 rpm',
+    );
   });
 
   it('are each held to the limit of their point, their place in the order, and their part number', () => {

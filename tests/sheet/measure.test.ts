@@ -27,6 +27,25 @@ it.each(named('job 2207'))(
   },
 );
 
+// Their words are longer.
+it.each(named('job 2207').flatMap((print) => (['es', 'de'] as const).map((language) => ({ ...print, language }))))(
+  'so it is with the fixed words of $language: $name',
+  async ({ procedure, options, language }) => {
+    const { pages, turns } = await measuresOf(buildSheet(procedure, { ...options, language }));
+    expect(pages).toBeLessThanOrEqual(8);
+    expect(turns).toBe(0);
+  },
+);
+
+it.each(named('rebuild-one-spring, '))(
+  'nor does it on a blank card of three part numbers: $name',
+  async ({ sheet }) => {
+    const { pages, turns } = await measuresOf(sheet);
+    expect(pages).toBeLessThanOrEqual(8);
+    expect(turns).toBe(0);
+  },
+);
+
 it('one unit that is added later has five', async () => {
   const [{ procedure, options }] = named('job 2207') as [ReturnType<typeof libraryPrints>[number]];
   expect((await measuresOf(buildSheet(procedure, { ...options, unit: '5' }))).pages).toBeLessThanOrEqual(5);

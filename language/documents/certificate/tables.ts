@@ -9,15 +9,15 @@ import type { FactResult, FactWord, Job, RenewedResult, Unit } from '../../model
 import type { Procedure, Step } from '../../model/procedure.ts';
 import { testOf } from '../../model/reading-id.ts';
 import type { Calibration } from '../../model/shop.ts';
-import { capital, nameWords, partWords } from '../../model/titles.ts';
+import { capital, nameWords, partWords, titleOf } from '../../model/titles.ts';
 import { limitText } from '../../quantities/index.ts';
 import type { Quantity } from '../../quantities/types.ts';
 import { acceptanceText } from '../acceptance.ts';
 import { stepFigures } from '../figures/step-figures.ts';
+import { testFacts } from '../figures/test-facts.ts';
 import type { Block, TableBlock, TextBlock } from '../model.ts';
 import { numberWords } from '../names.ts';
 import type { PrintContext } from '../print-context.ts';
-import { testFacts } from '../test-facts.ts';
 import { accuracyWords, assetWords } from '../tools.ts';
 
 /** Most units side by side in the table of readings. */
@@ -431,10 +431,17 @@ export function conditionsTable(setting: PrintContext, { units }: JudgedJob): Ta
     for (const { asked } of outcomes) if (asked.step !== null) tests.set(testOf(asked.name), asked.step);
   const rows = [...tests].flatMap(([name, step]) => {
     const place = procedure.stages.find(({ steps }) => steps.includes(step))!;
-    const facts = testFacts(setting, stepFigures(setting, step, place));
+    const figures = stepFigures(setting, step, place);
+    const points = (figures.plan?.points ?? []).flatMap(({ point, at }) =>
+      point === null || at.length === 0 ? [] : [{ label: `${capital(titleOf(point))}:`, text: at.join(', ') }],
+    );
+    const facts = [...testFacts(setting, figures), ...points];
     const said = facts
-      .map(({ label, text }, at) => (at === 0 ? `${label} ${text}` : words.inSentence(`${label} ${text}`)))
-      .join(', ');
+      .map(({ label, text }, at) => {
+        const whole = `${label} ${text}`;
+        return at === 0 || label.endsWith(':') ? whole : words.inSentence(whole);
+      })
+      .join(points.length === 0 ? ', ' : '; ');
     return facts.length === 0 ? [] : [[{ text: nameWords(procedure, name), strong: true }, { text: said }]];
   });
   if (rows.length === 0) return null;

@@ -49,13 +49,15 @@ export function correctedTable({ procedure, words }: PrintContext, { units }: Ju
   const { title, before, after } = words.certificate.corrected;
   const rows = units.flatMap((one) => {
     const tries = triesOf(one);
-    return tries
-      .slice(0, -1)
-      .map(({ tested }, at) => [
-        { text: one.unit.place, strong: true },
-        { text: tested.map((result) => testedWords(procedure, words, one, result)).join('; ') },
-        { text: capital(tries[at + 1]!.changed.map((result) => changedWords(procedure, words, result)).join('; ')) },
-      ]);
+    return tries.slice(0, -1).map(({ tested }, at) => [
+      { text: one.unit.place, strong: true },
+      {
+        text: telling(one, tested)
+          .map((result) => testedWords(procedure, words, one, result))
+          .join('; '),
+      },
+      { text: capital(tries[at + 1]!.changed.map((result) => changedWords(procedure, words, result)).join('; ')) },
+    ]);
   });
   if (rows.length === 0) return null;
   return {
@@ -90,17 +92,31 @@ function triesOf({ unit }: LimitVerdict): Try[] {
   return tries.filter(({ tested }) => tested.length > 0);
 }
 
-/** `Opening pressure 246 bar ✗`: by the limit that the last reading of that name is held to. */
-function testedWords(procedure: Procedure, words: Words, { outcomes }: LimitVerdict, result: Result): string {
-  const { results } = words.certificate;
-  if (result.form === 'verdict')
-    return `${nameWords(procedure, result.name)} ${result.passed ? results.pass : results.fail}`;
-  if (result.form !== 'reading') return '';
-  const said = `${nameWords(procedure, result.name)} ${words.quantity(result.value)}`;
-  const passed = insideLast(
+/** Most results of one try that are all listed: of points and places those that did not pass are. */
+const mostListed = 6;
+
+function telling(one: LimitVerdict, tested: readonly Result[]): readonly Result[] {
+  const failed = tested.filter((result) => passedOf(one, result) === false);
+  return tested.length > mostListed && failed.length > 0 ? failed : tested;
+}
+
+/** Whether a result passed; null: nobody can say. */
+function passedOf({ outcomes }: LimitVerdict, result: Result): boolean | null {
+  if (result.form === 'verdict') return result.passed;
+  if (result.form !== 'reading') return null;
+  return insideLast(
     outcomes.find(({ asked }) => asked.name === result.name),
     result,
   );
+}
+
+/** `Opening pressure 246 bar ✗`: by the limit that the last reading of that name is held to. */
+function testedWords(procedure: Procedure, words: Words, one: LimitVerdict, result: Result): string {
+  const { results } = words.certificate;
+  if (result.form !== 'reading' && result.form !== 'verdict') return '';
+  const name = nameWords(procedure, result.name);
+  const said = result.form === 'reading' ? `${name} ${words.quantity(result.value)}` : name;
+  const passed = passedOf(one, result);
   return passed === null ? said : results.judged({ reading: said, verdict: passed ? results.pass : results.fail });
 }
 

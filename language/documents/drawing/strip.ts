@@ -3,6 +3,7 @@ import { analyzeFlow, type FlowAnalysis } from '../../analysis/flow-analysis.ts'
 import { Relations } from '../../analysis/relations.ts';
 import { printable } from '../../i18n/printable.ts';
 import type { Procedure } from '../../model/procedure.ts';
+import { oncePer } from '../../quantities/memo.ts';
 import { brokenText } from './broken-text.ts';
 import { type Box, type Drawing, type Label, lineHeight, type Mark, midline, weights } from './drawing.ts';
 import { Facts } from './facts.ts';
@@ -38,6 +39,12 @@ const longestTitle = 52;
 const gaps = { row: 1.9, head: 1.8, label: 2.4, band: 7, legend: 4 } as const;
 const edge = 1;
 
+/** What each stage leaves: kept, as each print of a procedure would have its flow analyzed again. */
+const statesOf = oncePer((procedure: Procedure) => {
+  const [flow] = analyzeFlow(procedure);
+  return flow === undefined ? [] : stripStates(flow, onceEach(procedure.family));
+});
+
 /** The strip in one picture, however high it is. */
 export function buildStrip(procedure: Procedure, options: StripOptions = {}): Strip {
   return stripsOf(procedure, options)[0]!;
@@ -51,8 +58,7 @@ export function stripsOf(procedure: Procedure, options: StripOptions & { readonl
   const { words = englishWords, width = 186, maxHeight = Number.POSITIVE_INFINITY } = options;
   const drawn = onceEach(procedure.family);
   const facts = new Facts(drawn, Relations.of(drawn.family), words);
-  const made = options.flow ?? analyzeFlow(procedure)[0];
-  const states = made === undefined ? [] : stripStates(made, drawn);
+  const states = options.flow === undefined ? statesOf(procedure) : stripStates(options.flow, drawn);
   const parts = buildOrder(facts.relations).flatMap(({ part, inner }) => [part, ...inner].map(({ name }) => name));
   const rows = merged(
     states.map(({ stage, presences }) => ({

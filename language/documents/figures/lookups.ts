@@ -1,4 +1,5 @@
 import type { Step } from '../../model/procedure.ts';
+import { capital } from '../../model/titles.ts';
 import type { Lookup } from '../model.ts';
 import { objectWords, specTitle } from '../names.ts';
 import type { PrintContext } from '../print-context.ts';
@@ -43,16 +44,10 @@ export function shimLookup(
   group: ForNumbers<ShimTable>,
   isFurther = false,
 ): Lookup {
-  const { procedure, words } = setting;
-  const { test, unit, aim, drawerUnit, stairs } = group.made;
+  const { words } = setting;
+  const { aim, stairs } = group.made;
   const { lookup, number, quantity } = words;
-  const title = lookup.shim({
-    part: objectWords(setting, objects).join(', '),
-    reading: words.inSentence(specTitle(procedure, test)),
-    unit: words.wording.unit(unit, false),
-    change: drawerUnit,
-    aim: quantity(aim),
-  });
+  const title = shimTitle(setting, objects, group.made, quantity(aim));
   return {
     title: isFurther ? `${whoseWords(group)}: ${words.facts.target} ${quantity(aim)}` : titled(group, title),
     // Said in the title: the table fills the page.
@@ -65,6 +60,22 @@ export function shimLookup(
   };
 }
 
+function shimTitle(
+  setting: PrintContext,
+  objects: Step['objects'],
+  { test, unit, drawerUnit }: ShimTable,
+  aim: string,
+): string {
+  const { procedure, words } = setting;
+  return words.lookup.shim({
+    part: objectWords(setting, objects).join(', '),
+    reading: words.inSentence(specTitle(procedure, test)),
+    unit: words.wording.unit(unit, false),
+    change: drawerUnit,
+    aim,
+  });
+}
+
 /** `+0.05`, `0`, `−0.05`. */
 function changeWords({ words }: PrintContext, change: string): string {
   const size = Number(change);
@@ -75,7 +86,12 @@ function changeWords({ words }: PrintContext, change: string): string {
  * Shim tables of several part numbers in one: what all of them come to is the last row, and each has a row of its readings
  * over it. Those that do not come to the same stay apart.
  */
-export function together(tables: readonly Lookup[], groups: readonly ForNumbers<ShimTable>[]): readonly Lookup[] {
+export function shimLookups(
+  setting: PrintContext,
+  step: Step,
+  groups: readonly ForNumbers<ShimTable>[],
+): readonly Lookup[] {
+  const tables = groups.map((group, index) => shimLookup(setting, step, group, index > 0));
   const changes = tables
     .map(({ pairs }) => pairs.map(({ to }) => to))
     .reduce<readonly string[]>((longest, one) => (one.length > longest.length ? one : longest), []);
@@ -88,9 +104,10 @@ export function together(tables: readonly Lookup[], groups: readonly ForNumbers<
     reads: changes.map((change) => pairs.find(({ to }) => to === change)?.from ?? ''),
   }));
   const [first, ...besides] = rows;
+  const aims = groups.map((group) => `${whoseWords(group)} ${setting.words.quantity(group.made.aim)}`);
   return [
     {
-      title: tables.map(({ title }) => title).join(' '),
+      title: capital(shimTitle(setting, step.objects, groups[0]!.made, aims.join(', '))),
       from: first!.from,
       to: groups[0]!.made.drawerUnit,
       pairs: changes.map((to, at) => ({ from: first!.reads[at]!, to })),

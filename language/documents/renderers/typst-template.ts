@@ -308,7 +308,7 @@ export const template = `
   let end = spans(s.sentence)
   end
   for l in s.limits [ #if l.head != "" [#l.head ]#limit-line(l)]
-  for f in s.facts + s.notes [ #fact(f)]
+  for f in s.facts + s.notes [#h(0.7em, weak: true)#sym.zws#fact(f)]
 }
 
 #let fail-path(p, prefix) = {

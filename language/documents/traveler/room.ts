@@ -2,7 +2,7 @@ import type { Block, Paper, StepBlock } from '../model.ts';
 import { blockTexts, stepTexts } from '../texts.ts';
 
 /** What goes on a page, as it is reckoned below: more than is true of each block alone, in type a little smaller where that helps. */
-const page: Record<Paper, number> = { a4: 325, letter: 323 };
+const page: Record<Paper, number> = { a4: 325, letter: 330 };
 
 /** About how high it is set, on the high side: enough to know what goes on one page. */
 function heightOf(block: Block): number {

@@ -78,8 +78,9 @@ export function safetyBlock(context: SheetContext): SafetyBlock {
   const places = [...procedure.stages, ...procedure.repairs].filter(
     (place) => place.steps.length === 0 || shownSteps(context, place).length > 0,
   );
+  const heads = places.flatMap((place) => headOf(context, place));
   const found = topics.flatMap((topic) => {
-    const first = places.flatMap((place) => headOf(context, place)).find((one) => one.topic === topic);
+    const first = heads.find((one) => one.topic === topic);
     return first === undefined ? [] : [first];
   });
   const order = ['DANGER', 'WARNING', 'CAUTION', 'NOTICE'] as const;

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { instead, procedureWith } from '../../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../../db/workspace.ts';
 import { wordsIn } from '../../i18n/index.ts';
-import { inRows, shimLookup } from '../figures/lookups.ts';
+import { inRows, shimLookup, shimLookups } from '../figures/lookups.ts';
 import { rateText } from '../figures/rates.ts';
 import { shimTables } from '../figures/shim-table.ts';
 import { buildPrintContext } from '../print-context.ts';
@@ -119,7 +119,7 @@ describe('a shim for a reading, on the sheet', () => {
   it('has a title for each part number, and rows that can be read', () => {
     const all = tables();
     expect(all.map(({ title }) => title).filter((title) => title !== '')).toEqual([
-      'A-250: opening read, bar, and under it the change of setting shim, mm (+ thicker, - thinner). Aim: 254 bar. Outside the table: ask the lead.',
+      'A-250: opening read, bar; under it, change of setting shim, mm (+ thicker, - thinner). Aim: 254 bar. Outside the table: ask the lead.',
       'A-220: Aim 224 bar',
     ]);
     for (const { pairs, heads } of all) {
@@ -127,6 +127,33 @@ describe('a shim for a reading, on the sheet', () => {
       expect(pairs.length).toBeLessThanOrEqual(14);
       expect(heads).toEqual(['', '']);
     }
+  });
+
+  it('is one table for part numbers that come to the same changes: a row of readings for each', () => {
+    const made = (change: Parameters<typeof procedureWith>[0]) => {
+      const { procedure } = checkFiles([{ uri: 'x', text: procedureWith(change) }]).procedures[0]!;
+      const step = procedure.repairs.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'choose')!;
+      const options = { job: null, number: null, paper: 'a4', draft: false, diagnostics: [], hash: '' } as const;
+      const setting = buildPrintContext(procedure, options);
+      const groups = shimTables(setting, step);
+      return {
+        together: shimLookups(setting, step, groups),
+        apart: groups.map((one) => shimLookup(setting, step, one)),
+      };
+    };
+    const { together, apart } = made({});
+    expect(together).toHaveLength(1);
+    const [table] = together;
+    expect(table!.title.replaceAll('\u00a0', ' ')).toContain('Aim: A-250 254 bar, A-220 224 bar.');
+    expect([table!.from, ...table!.besides!.map(({ from }) => from)]).toEqual(['A-250', 'A-220']);
+    const readings = [table!.pairs.map(({ from }) => from), ...table!.besides!.map(({ reads }) => reads)];
+    readings.forEach((row, index) => {
+      const columns = table!.pairs.map(({ to }, at) => ({ from: row[at]!, to })).filter(({ from }) => from !== '');
+      expect(columns).toEqual(apart[index]!.pairs);
+    });
+    // The same rows, whichever the page has room for.
+    const rows = inRows(table!);
+    expect(rows.flatMap(({ besides }) => besides![0]!.reads)).toEqual(readings[1]);
   });
 
   it('gives every mark of the gauge one change, and lands in the window with each, lowest first', () => {

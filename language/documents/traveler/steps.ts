@@ -11,14 +11,14 @@ import { matchedSets } from '../../recommendations/set-shims.ts';
 import { verbsThat } from '../../syntax/verbs/index.ts';
 import { whoseWords, withNumbers } from '../figures/by-number.ts';
 import { holdTables } from '../figures/hold-table.ts';
-import { holdLookup, inRows, shimLookup, together } from '../figures/lookups.ts';
+import { holdLookup, inRows, shimLookups } from '../figures/lookups.ts';
 import { rateText, specSources } from '../figures/rates.ts';
 import { shimTables } from '../figures/shim-table.ts';
 import { readsGauge, type StepFigures } from '../figures/step-figures.ts';
-import type { Fact, Lookup, SignBoxes, StepBlock } from '../model.ts';
+import { testFacts } from '../figures/test-facts.ts';
+import type { Fact, SignBoxes, StepBlock } from '../model.ts';
 import { baseTitle, fluidTitle, specTitle } from '../names.ts';
 import type { PrintContext } from '../print-context.ts';
-import { testFacts } from '../test-facts.ts';
 import { toolWords } from '../tools.ts';
 import type { SheetContext } from './context.ts';
 import { failPath, passingVerdicts } from './fail-path.ts';
@@ -52,7 +52,10 @@ export function stepBlock(context: SheetContext, step: Step): StepBlock {
     only: step.only === null ? null : onlyWords(context, step.only),
     sentence: buildSentence(context, step),
     limits: stepLimits(context, figures),
-    lookups: [...holdLookup(context, holdTables(context, step, figures.place)), ...shimLookups(context, step)],
+    lookups: [
+      ...holdLookup(context, holdTables(context, step, figures.place)),
+      ...shimLookups(context, step, shimTables(context, step)).flatMap(inRows),
+    ],
     tables: planTables(context, figures),
     facts: facts(context, figures),
     notes: notes(context, step),
@@ -64,13 +67,6 @@ export function stepBlock(context: SheetContext, step: Step): StepBlock {
     sign: signBoxes(context, step),
     close: null,
   };
-}
-
-/** The change of a shim for each reading, in rows. */
-function shimLookups(context: SheetContext, step: Step): Lookup[] {
-  const groups = shimTables(context, step);
-  const tables = groups.map((group, index) => shimLookup(context, step, group, index > 0));
-  return together(tables, groups).flatMap(inRows);
 }
 
 /** It is on a line of the log. */

@@ -3,7 +3,7 @@ import { allSteps } from '../../analysis/locations.ts';
 import type { StepStates } from '../../analysis/step-states.ts';
 import type { Part, Procedure } from '../../model/index.ts';
 import type { Step } from '../../model/procedure.ts';
-import { type Filling, joined, say, stateTerm, type Tell, term } from '../../say/say.ts';
+import { type Filling, joined, propertyTerm, say, type Tell, term } from '../../say/say.ts';
 import type { StateAt } from '../state-at.ts';
 import { markdownText } from './markdown.ts';
 
@@ -70,7 +70,7 @@ export function changesMarkdown(procedure: Procedure, states: StepStates, step: 
     if (one === other || property === 'kept') return [];
     const words = (value: number) => layout.saidOf(index, value);
     const isPlain = property === 'is' || property === 'place' || property === 'surface';
-    const what = isPlain ? nameOf(of) : joined([subject(of), stateTerm(property)], ', ');
+    const what = isPlain ? nameOf(of) : joined([subject(of), propertyTerm(property)], ', ');
     return [`- ${markdownText(tell(say`${what}: ${words(one)} → ${words(other)}`))}`];
   });
   if (changes.length === 0) return null;

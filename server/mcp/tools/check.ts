@@ -1,9 +1,11 @@
 import * as z from 'zod';
 import { translated } from '../../../language/i18n/translate.ts';
 import { type Diagnostic, fullMessage } from '../../../language/model/diagnostic.ts';
+import { term } from '../../../language/say/say.ts';
 import { checkReport } from '../../cli/check-schema.ts';
-import { messageLanguage, worded } from '../../cli/messages.ts';
+import { messageLanguage, worded, words } from '../../cli/messages.ts';
 import { buildReport } from '../../cli/report-json.ts';
+import { countsOf } from '../../cli/report-text.ts';
 import { draftOf } from '../folder.ts';
 import { type AddTool, answered, data, readOnly } from '../tool.ts';
 
@@ -37,7 +39,7 @@ export const addCheck: AddTool = (server, folder) => {
           warnings: count('warning'),
           fixed: [],
         });
-        return data([...diagnostics.map(line), summary(report)].join('\n'), report);
+        return data([...diagnostics.map(line), `${countsOf(report).map(words).join(', ')}.`].join('\n'), report);
       }),
   );
 };
@@ -45,9 +47,6 @@ export const addCheck: AddTool = (server, folder) => {
 function line(diagnostic: Diagnostic): string {
   const { severity, rule, source } = diagnostic;
   const { line: row, character } = source.range.start;
-  return `${source.file}:${row + 1}:${character + 1} ${severity} ${rule}: ${fullMessage(translated(diagnostic, messageLanguage()))}`;
-}
-
-function summary({ files, errors, warnings }: { files: readonly string[]; errors: number; warnings: number }): string {
-  return `${files.length} ${files.length === 1 ? 'file' : 'files'} checked, ${errors} ${errors === 1 ? 'error' : 'errors'}, ${warnings} ${warnings === 1 ? 'warning' : 'warnings'}.`;
+  const said = fullMessage(translated(diagnostic, messageLanguage()));
+  return `${source.file}:${row + 1}:${character + 1} ${words(term(severity))} ${rule}: ${said}`;
 }

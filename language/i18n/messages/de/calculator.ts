@@ -290,4 +290,12 @@ export const calculator: Bundle = {
     '{0} ist kleiner als null; gemeint ist: {1}. Ohne Vorzeichen angeben, oder weglassen.',
   '{0} is not over nothing, and it is {1}. Look at what was typed.':
     '{0} ist nicht größer als null; gemeint ist: {1}. Die Eingabe prüfen.',
+  'unit {0}: fit {1} (now {2}): expect {3}': 'Einheit {0}: {1} einbauen (jetzt {2}): erwartet {3}',
+  'area = π/4 · {0}²': 'Fläche = π/4 · {0}²',
+  'closing = {0} / area': 'closing = {0} / Fläche',
+  'lever = {0} / 2π + {1} · {2} / cos 30° + {3} · {4}': 'Hebel = {0} / 2π + {1} · {2} / cos 30° + {3} · {4}',
+  'probability = Φ((high − reading) / u) − Φ((low − reading) / u)':
+    'Wahrscheinlichkeit = Φ((high − reading) / u) − Φ((low − reading) / u)',
+  'probability = Φ(−2 · {0})': 'Wahrscheinlichkeit = Φ(−2 · {0})',
+  'probability = {0}{1}': 'Wahrscheinlichkeit = {0}{1}',
 };

@@ -436,17 +436,22 @@ export const cli: Bundle = {
   'Watching for changes. Ctrl-C ends it.': 'Wartet auf Änderungen. Strg-C beendet.',
   'choices:': 'Auswahl:',
   'default:': 'Vorgabe:',
-  "error: there is no command '{0}'": "Fehler: den Befehl '{0}' gibt es nicht",
-  "error: there is no option '{0}'": "Fehler: die Option '{0}' gibt es nicht",
+  "error: unknown command '{0}'": "Fehler: den Befehl '{0}' gibt es nicht",
+  "error: unknown option '{0}'": "Fehler: die Option '{0}' gibt es nicht",
   '(Did you mean {0}?)': '(Ist {0} gemeint?)',
-  "error: '{0}' is not given": "Fehler: '{0}' ist nicht angegeben",
-  "error: nothing is given behind '{0}'": "Fehler: hinter '{0}' steht nichts",
-  "error: '{0}' and '{1}' cannot be given together": "Fehler: '{0}' und '{1}' lassen sich nicht zusammen angeben",
-  'error: {0} arguments are given, and at most {1} can be.':
-    'Fehler: {0} Argumente sind angegeben, höchstens {1} sind möglich.',
-  "error: '{0}' cannot be behind '{1}'. {2}": "Fehler: '{0}' kann nicht hinter '{1}' stehen. {2}",
-  "error: '{0}' cannot be given as '{1}'. {2}": "Fehler: '{0}' lässt sich nicht als '{1}' angeben. {2}",
-  'Give one of: {0}.': 'Eines davon angeben: {0}.',
+  '(Did you mean one of {0}?)': '(Ist eines davon gemeint: {0}?)',
+  "error: missing required argument '{0}'": "Fehler: '{0}' ist nicht angegeben",
+  "error: required option '{0}' not specified": "Fehler: '{0}' ist nicht angegeben",
+  "error: option '{0}' argument missing": "Fehler: hinter '{0}' steht nichts",
+  "error: option '{0}' cannot be used with option '{1}'": "Fehler: '{0}' und '{1}' lassen sich nicht zusammen angeben",
+  "error: too many arguments for '{0}'. Expected 1 argument but got {1}.":
+    "Fehler: '{0}' nimmt höchstens 1 Argument, angegeben sind {1}.",
+  "error: too many arguments for '{0}'. Expected {1} arguments but got {2}.":
+    "Fehler: '{0}' nimmt höchstens {1} Argumente, angegeben sind {2}.",
+  "error: option '{0}' argument '{1}' is invalid. {2}": "Fehler: '{1}' kann nicht hinter '{0}' stehen. {2}",
+  "error: command-argument value '{0}' is invalid for argument '{1}'. {2}":
+    "Fehler: '{0}' lässt sich nicht als '{1}' angeben. {2}",
+  'Allowed choices are {0}.': 'Eines davon angeben: {0}.',
   'To list them all: npx handtight work-out': 'Alle auflisten: npx handtight work-out',
   'No calculation is called {0}. {1}': 'Eine Berechnung {0} gibt es nicht. {1}',
   '{0} is not a .rebuild file. Give one, or a folder that has some.':
@@ -578,4 +583,8 @@ export const cli: Bundle = {
     'Zu {0} gibt es auf der Platte dieses Rechners keinen Ordner.',
   '{0}: no font on the sheet has {1}: it prints as an empty box. Write it in other words.':
     '{0}: keine Schrift des Blatts hat {1}: gedruckt wird ein leeres Kästchen. Mit anderen Worten schreiben.',
+  'Stopped: {0} of {1} printed.': 'Angehalten: {0} von {1} gedruckt.',
+  '{0} of {1}: {2}': '{0} von {1}: {2}',
+  '{0} high at {1}': '{0} zu hoch bei {1}',
+  '{0} low at {1}': '{0} zu niedrig bei {1}',
 };

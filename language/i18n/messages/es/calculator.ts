@@ -285,4 +285,12 @@ export const calculator: Bundle = {
     '{0} es menor que cero, y es: {1}. Darlo sin signo, o no darlo.',
   '{0} is not over nothing, and it is {1}. Look at what was typed.':
     '{0} no es mayor que cero, y es: {1}. Revisar lo escrito.',
+  'unit {0}: fit {1} (now {2}): expect {3}': 'unidad {0}: montar {1} (ahora {2}): se espera {3}',
+  'area = π/4 · {0}²': 'área = π/4 · {0}²',
+  'closing = {0} / area': 'closing = {0} / área',
+  'lever = {0} / 2π + {1} · {2} / cos 30° + {3} · {4}': 'brazo = {0} / 2π + {1} · {2} / cos 30° + {3} · {4}',
+  'probability = Φ((high − reading) / u) − Φ((low − reading) / u)':
+    'probabilidad = Φ((high − reading) / u) − Φ((low − reading) / u)',
+  'probability = Φ(−2 · {0})': 'probabilidad = Φ(−2 · {0})',
+  'probability = {0}{1}': 'probabilidad = {0}{1}',
 };

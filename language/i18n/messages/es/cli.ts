@@ -434,17 +434,22 @@ export const cli: Bundle = {
   'Watching for changes. Ctrl-C ends it.': 'Atento a los cambios. Ctrl-C lo termina.',
   'choices:': 'valores:',
   'default:': 'por omisión:',
-  "error: there is no command '{0}'": "error: no existe la orden '{0}'",
-  "error: there is no option '{0}'": "error: no existe la opción '{0}'",
+  "error: unknown command '{0}'": "error: no existe la orden '{0}'",
+  "error: unknown option '{0}'": "error: no existe la opción '{0}'",
   '(Did you mean {0}?)': '(¿Quiso decir {0}?)',
-  "error: '{0}' is not given": "error: falta '{0}'",
-  "error: nothing is given behind '{0}'": "error: no hay nada detrás de '{0}'",
-  "error: '{0}' and '{1}' cannot be given together": "error: '{0}' y '{1}' no se pueden dar a la vez",
-  'error: {0} arguments are given, and at most {1} can be.':
-    'error: se dan {0} argumentos, y como máximo puede haber {1}.',
-  "error: '{0}' cannot be behind '{1}'. {2}": "error: '{0}' no puede ir detrás de '{1}'. {2}",
-  "error: '{0}' cannot be given as '{1}'. {2}": "error: '{0}' no se puede dar como '{1}'. {2}",
-  'Give one of: {0}.': 'Dar uno de estos: {0}.',
+  '(Did you mean one of {0}?)': '(¿Quiso decir uno de estos: {0}?)',
+  "error: missing required argument '{0}'": "error: falta '{0}'",
+  "error: required option '{0}' not specified": "error: falta '{0}'",
+  "error: option '{0}' argument missing": "error: no hay nada detrás de '{0}'",
+  "error: option '{0}' cannot be used with option '{1}'": "error: '{0}' y '{1}' no se pueden dar a la vez",
+  "error: too many arguments for '{0}'. Expected 1 argument but got {1}.":
+    "error: '{0}' lleva 1 argumento como máximo, y se dan {1}.",
+  "error: too many arguments for '{0}'. Expected {1} arguments but got {2}.":
+    "error: '{0}' lleva {1} argumentos como máximo, y se dan {2}.",
+  "error: option '{0}' argument '{1}' is invalid. {2}": "error: '{1}' no puede ir detrás de '{0}'. {2}",
+  "error: command-argument value '{0}' is invalid for argument '{1}'. {2}":
+    "error: '{0}' no se puede dar como '{1}'. {2}",
+  'Allowed choices are {0}.': 'Dar uno de estos: {0}.',
   'To list them all: npx handtight work-out': 'Para verlos todos: npx handtight work-out',
   'No calculation is called {0}. {1}': 'No hay ningún cálculo llamado {0}. {1}',
   '{0} is not a .rebuild file. Give one, or a folder that has some.':
@@ -575,4 +580,8 @@ export const cli: Bundle = {
     'En el disco de esta máquina no hay ninguna carpeta que corresponda a {0}.',
   '{0}: no font on the sheet has {1}: it prints as an empty box. Write it in other words.':
     '{0}: ningún tipo de letra de la hoja tiene {1}: se imprime como casilla vacía. Escribirlo con otras palabras.',
+  'Stopped: {0} of {1} printed.': 'Detenido: {0} de {1} impresos.',
+  '{0} of {1}: {2}': '{0} de {1}: {2}',
+  '{0} high at {1}': '{0} de más a {1}',
+  '{0} low at {1}': '{0} de menos a {1}',
 };

@@ -1,11 +1,11 @@
-import { ceilingText } from '../i18n/limit-words.ts';
-import { own } from '../model/steps.ts';
-import { holdWords } from './figures/hold-words.ts';
-import { type LimitFigure, lineOf } from './figures/limit-figure.ts';
-import type { StepFigures } from './figures/step-figures.ts';
-import type { Fact } from './model.ts';
-import type { PrintContext } from './print-context.ts';
-import { conditionsOf } from './tools.ts';
+import { ceilingText } from '../../i18n/limit-words.ts';
+import { own } from '../../model/steps.ts';
+import type { Fact } from '../model.ts';
+import type { PrintContext } from '../print-context.ts';
+import { conditionsOf } from '../tools.ts';
+import { holdWords } from './hold-words.ts';
+import { type LimitFigure, lineOf } from './limit-figure.ts';
+import type { StepFigures } from './step-figures.ts';
 
 /** At what a test is done: held pressure, from and to, time, speed, and the author's conditions. */
 export function testFacts(setting: PrintContext, { step, conditions, ceiling, figuresAt }: StepFigures): Fact[] {
