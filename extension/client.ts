@@ -66,7 +66,7 @@ export async function start(
   };
   client = connect(options);
   const running = client;
-  const restart = restarter(running);
+  const restart = restartOf(running);
   // The client keeps one handler for a notification, the last that was given.
   const checked = new EventEmitter<CheckedNotification>();
   running.onNotification(checkedMethod, (result: CheckedNotification) => checked.fire(result));
@@ -110,7 +110,7 @@ export async function start(
 }
 
 /** Starts the server again, whatever it is doing; who asks meanwhile waits for the same. */
-function restarter(server: BaseLanguageClient): () => Promise<void> {
+function restartOf(server: BaseLanguageClient): () => Promise<void> {
   let restarting: Promise<void> | undefined;
   const restart = async () => {
     try {

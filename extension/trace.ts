@@ -7,7 +7,7 @@ import { Disposable, EventEmitter, LogLevel, type LogOutputChannel, workspace } 
 /** Must be the setting in the manifest. */
 const setting = 'handtight.trace.server';
 
-/** A channel that writes what is traced into another one, as long as the setting wants it. */
+/** A channel that writes what is traced into another one, as long as the setting says so. */
 export function traceChannel(into: LogOutputChannel): LogOutputChannel & Disposable {
   const level = () => (workspace.getConfiguration().get(setting, 'off') === 'off' ? LogLevel.Off : LogLevel.Trace);
   const changed = new EventEmitter<LogLevel>();

@@ -75,7 +75,7 @@ const changes: readonly Change[] = [
     value: true,
     file: 'clean.rebuild',
     behind: 'torque plug to plug-fit',
-    seen: (page) => line(page, /torque\splug\sto\splug-fit\s*37/u),
+    seen: (page) => line(page, /torque\splug\sto\splug-fit\s*40/u),
     isThere: true,
   },
   {
@@ -139,7 +139,7 @@ export const settingTests: readonly KeyboardTest[] = [
     },
   },
   {
-    name: 'the messages of the server are in its output once they are asked for',
+    name: 'the messages of the server are in its output once the setting says so',
     async run(page, workspace) {
       await closeAll(page);
       await openFile(page, 'clean.rebuild');
