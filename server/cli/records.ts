@@ -1,7 +1,9 @@
 /** The commands of what is kept: issued revisions, closed jobs, and questions about them. */
 import { type Command, Option } from 'commander';
 import { dateText, today } from './dates.ts';
+import type { ImportOptions } from './import.ts';
 import type { AffectedOptions, AskOptions, LearnOptions, OpenOptions } from './ledger.ts';
+import type { MoveOptions } from './move.ts';
 import { rowFormats } from './row-formats.ts';
 import type { ToolsOptions } from './tools.ts';
 
@@ -41,6 +43,49 @@ export function records(program: Command, end: (code: number) => void): void {
     .action(async (folder: string, options: { key?: string }) => {
       const { verifyCommand } = await import('./verify.ts');
       end(verifyCommand(folder, options));
+    });
+
+  program
+    .command('move')
+    .description('move a job to another revision of its procedure, and say which of its results hold over')
+    .argument('<job>')
+    .requiredOption('--to <revision>', 'the revision that it is judged by from now on')
+    .requiredOption('--by <person>', 'who decides that')
+    .requiredOption('--reason <words>', 'why')
+    .option('--holds <tests>', 'results that hold over though they are asked for otherwise, with commas', listOf, [])
+    .option('--write', 'write it; else what would be written is shown', false)
+    .option('--today <date>', 'if the clock of this machine is wrong', dateText, today())
+    .option('--records <folder>', 'the records of closed jobs', 'records')
+    .option('--workspace <folder>', 'look names up in this folder', '.')
+    .action(async (name: string, options: MoveOptions) => {
+      const { moveCommand } = await import('./move.ts');
+      end(await moveCommand(name, options));
+    });
+
+  program
+    .command('import')
+    .description('take the results of a test bench into their jobs, from a file and a mapping that says what is in it')
+    .argument('<file>', 'CSV with a line of heads, or NDJSON (.ndjson, .jsonl)')
+    .requiredOption('--mapping <file>', 'JSON that says which column is what')
+    .option('--write', 'write it; else what would be written is shown', false)
+    .option('--records <folder>', 'the records of closed jobs', 'records')
+    .option('--workspace <folder>', 'the folder with the jobs', '.')
+    .addHelpText(
+      'after',
+      `
+Example of a mapping; a column is named, or { "is": … } holds for all rows:
+  {
+    "job": "Order", "serial": "SN", "by": "Operator",
+    "on": "Date", "days": "day.month.year", "decimal": ",", "separator": ";",
+    "results": [
+      { "test": { "is": "opening" }, "value": "P_open", "unit": { "is": "bar" }, "tool": { "is": "PG-400" } },
+      { "test": { "is": "chatter" }, "value": { "column": "Chatter", "words": { "OK": "pass", "NOK": "fail" } } }
+    ]
+  }`,
+    )
+    .action(async (file: string, options: ImportOptions) => {
+      const { importCommand } = await import('./import.ts');
+      end(await importCommand(file, options));
     });
 
   asking(program.command('history'))
@@ -100,8 +145,13 @@ function tools(program: Command, end: (code: number) => void): void {
     });
 }
 
+function listOf(text: string): string[] {
+  return text.split(',').flatMap((one) => one.trim() || []);
+}
+
 function asking(command: Command): Command {
   return command
     .addOption(new Option('--format <format>', 'output format').choices([...rowFormats]).default('text'))
+    .option('--page <file>', 'write the answer to this file as a page (HTML), with pictures over time')
     .option('--records <folder>', 'the records of closed jobs', 'records');
 }

@@ -1,17 +1,36 @@
 /** Hints in the text, in the protocol's terms. */
-import { InlayHintKind } from 'vscode-languageserver';
+import { type InlayHint, InlayHintKind } from 'vscode-languageserver';
 import { inlayHintsIn } from '../../language/ide/inlay-hints.ts';
+import type { WrittenSerial } from '../../language/ide/serials.ts';
 import { asked, type Feature } from './feature.ts';
+import { knownSerials, visitWords } from './known-serials.ts';
 
 export const hints: Feature = {
   register(session) {
-    session.connection.languages.inlayHint.on(({ textDocument: { uri }, range }) => {
+    session.connection.languages.inlayHint.on(async ({ textDocument: { uri }, range }): Promise<InlayHint[]> => {
       const { snapshot, file } = asked(session, uri);
-      return inlayHintsIn(snapshot, file, range, session.settings().hints).map(({ position, text, isBefore }) => ({
-        position,
-        label: text,
-        ...(isBefore ? { paddingRight: true } : { kind: InlayHintKind.Type, paddingLeft: true }),
-      }));
+      const hints = inlayHintsIn(snapshot, file, range, session.settings().hints).map(
+        ({ position, text, isBefore }): InlayHint => ({
+          position,
+          label: text,
+          ...(isBefore ? { paddingRight: true } : { kind: InlayHintKind.Type, paddingLeft: true }),
+        }),
+      );
+      if (!session.settings().hints.shims) return hints;
+      const isShown = ({ range: { start } }: WrittenSerial) =>
+        start.line >= range.start.line && start.line <= range.end.line;
+      const known = await knownSerials(session, uri, isShown);
+      return [
+        ...hints,
+        ...known.map(
+          ({ range: { end }, visit }): InlayHint => ({
+            position: end,
+            label: visitWords(visit),
+            kind: InlayHintKind.Type,
+            paddingLeft: true,
+          }),
+        ),
+      ];
     });
   },
 };

@@ -24,6 +24,7 @@ import { outlineOf } from '../../language/ide/outline.ts';
 import { languageOf, rulePage } from '../../language/ide/problem.ts';
 import { refactoringsIn } from '../../language/ide/refactorings.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
+import { contains } from '../../language/model/ranges.ts';
 import type { Host } from '../host/host.ts';
 import { unlessCanceled } from './canceled.ts';
 import { fixAllKind, registersFormatting } from './capabilities.ts';
@@ -34,6 +35,7 @@ import { diagnosticOf } from './diagnostics.ts';
 import { DocumentStore } from './document-store.ts';
 import { registerFeatures } from './features.ts';
 import { registerFormatting } from './format.ts';
+import { knownSerials, visitMarkdown } from './known-serials.ts';
 import { resolvePrintLink } from './print-link.ts';
 import { Publisher } from './publish.ts';
 import {
@@ -120,14 +122,16 @@ export function serve(connection: Connection, host: Host, params: InitializePara
   const language = () => languageOf(settings.language) ?? languageOf(params.locale ?? '') ?? 'en';
   const clientUri = (uri: string) => store.clientUri(uri);
   const toDiagnostic = (diagnostic: Diagnostic) => diagnosticOf(diagnostic, pageOf, clientUri, client, language());
-  registerFeatures({
+  const session = {
     connection,
     store,
     settings: () => settings,
     options,
     pageOf,
+    visits: (folder: string) => host.visits(folder),
     diagnosticOf: toDiagnostic,
-  });
+  };
+  registerFeatures(session);
   const publisher = new Publisher(connection, store, typing, toDiagnostic);
 
   let settling: ReturnType<typeof setTimeout> | undefined;
@@ -221,7 +225,12 @@ export function serve(connection: Connection, host: Host, params: InitializePara
   connection.onHover(async ({ textDocument: { uri }, position }) => {
     const { specMarkdown } = await import('../../language/ide/hover/spec.ts');
     const hover = hoverAt(store.snapshot(uri), store.canonical(uri), position, specMarkdown);
-    return hover && { range: hover.range, contents: { kind: 'markdown', value: hover.markdown } };
+    const [known] = await knownSerials(session, uri, ({ range }) => contains(range, position));
+    const told = known === undefined ? [] : [visitMarkdown(known.serial, known.visit)];
+    const range = hover?.range ?? known?.range;
+    if (range === undefined) return null;
+    const value = [...(hover === null ? [] : [hover.markdown]), ...told].join('\n\n---\n\n');
+    return { range, contents: { kind: 'markdown', value } };
   });
 
   connection.onDefinition(({ textDocument: { uri }, position }) =>

@@ -12,6 +12,7 @@ import { buildPrintContext, type PrintContext, type SheetOptions } from '../prin
 import { buildQr } from '../qr.ts';
 import {
   alwaysText,
+  checksTexts,
   conditionsText,
   factsTable,
   missingTable,
@@ -80,6 +81,7 @@ export function buildCertificate(procedure: Procedure, job: Job, options: Certif
     ...resultTables(setting, judged),
     ...spreadTexts(setting, judged),
     conditionsText(setting, judged),
+    ...checksTexts(setting, judged),
     ruleText(setting, judged),
     sourcesText(setting, judged),
     toolsTable(setting, judged),

@@ -101,6 +101,7 @@ function atBeginning(block: string | null): Wanted {
         'approved by',
         'photo',
         'deviation',
+        'moved',
       );
     case 'unit':
       return {
@@ -125,6 +126,7 @@ const unitWords = [
   'deviation',
   'photo',
   'shop-serial',
+  'again',
 ];
 
 function inHead(before: readonly string[]): Wanted {
