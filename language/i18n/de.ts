@@ -753,7 +753,7 @@ export const de: Catalogue = {
       tightened:
         '{name}: das letzte Ergebnis ist älter als das letzte Anziehen: {part}. Das kann es verändert haben. Noch einmal prüfen und das Ergebnis nach dem Anziehen eintragen; wurde vorher angezogen, das Anzugsmoment davor schreiben.',
       again:
-        '{name}: Der Auftrag wurde nach dem letzten Ergebnis auf Revision {revision} umgestellt, und dieses gilt nicht weiter. Noch einmal prüfen und das Ergebnis unter dieser Zeile eintragen.',
+        '{name}: Das letzte Ergebnis stammt aus der Zeit vor der Umstellung auf Revision {revision} und gilt nicht weiter. Wiederholen und das Ergebnis unter again eintragen.',
       checkOutside:
         '{name}: Angezeigt wurden {reading}, verlangt sind {limit}. Was an diesem Tag geprüft wurde, ist zweifelhaft. Den Prüfstand ansehen lassen, noch einmal prüfen und die neue Kontrolle eintragen.',
       checkUnsigned: '{name}: Bei {reading} fehlt die Person oder der Tag. Dahinter by "…" on und das Datum schreiben.',

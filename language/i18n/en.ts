@@ -757,7 +757,7 @@ export const en = {
       tightened:
         '{name}: the last result is from before {part} was tightened again, which may have moved it. Test it again, and write the result after the torque; if the torque came first, write it first.',
       again:
-        '{name}: the job was moved to revision {revision} after the last result, and this is one that does not hold over. Do it again, and write the result below that line.',
+        '{name}: the last result is from before the job was moved to revision {revision}, and does not hold over. Do it again, and write the result below again.',
       checkOutside:
         '{name}: it read {reading}, and has to read {limit}. What was tested with it that day is in doubt. Have the tester looked at, test again, and write the new check.',
       checkUnsigned: '{name}: {reading} has no person or no day. Write by "…" on and the date behind it.',

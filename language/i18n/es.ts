@@ -742,7 +742,7 @@ export const es: Catalogue = {
       tightened:
         '{name}: el último resultado es anterior a un nuevo apriete de {part}, que pudo moverlo. Repita la prueba y escriba el resultado después del par; si el par fue antes, escríbalo antes.',
       again:
-        '{name}: la orden pasó a la revisión {revision} después del último resultado, y este no se conserva. Repítalo, y escriba el resultado debajo de esa línea.',
+        '{name}: el último resultado es anterior al paso de la orden a la revisión {revision}, y no se conserva. Repítalo, y escriba el resultado debajo de again.',
       checkOutside:
         '{name}: indicó {reading}, y debe indicar {limit}. Lo probado ese día queda en duda. Haga revisar el banco, repita las pruebas y anote la nueva comprobación.',
       checkUnsigned: '{name}: {reading} no lleva persona o día. Escriba detrás by "…" on y la fecha.',

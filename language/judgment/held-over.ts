@@ -56,7 +56,7 @@ function torqueAsked(procedure: Procedure, unit: Unit, part: string): HowAsked {
 }
 
 function limitsText(limits: readonly RequiredTorque[]): string {
-  return limits.map(({ limit }) => formatLimit(limit)).join(', ') || 'none';
+  return [...new Set(limits.map(({ limit }) => formatLimit(limit)))].join(', ') || 'none';
 }
 
 /** Where a step is, what number it has, and where a unit goes from it says nothing about how it is done. */
