@@ -46,7 +46,7 @@ describe('handtight move', () => {
   it.each([
     [['--to', 'E'], 'has no revision E. There is D.'],
     [['--to', 'C'], 'is at revision C already'],
-    [['--to', 'D', '--holds', 'chatter'], 'no result of this job that the two revisions ask for otherwise'],
+    [['--to', 'D', '--holds', 'chatter'], 'no result of this job that revision D has done otherwise'],
   ])('refuses %j', async (options, said) => {
     const { status, stderr } = await move(...options);
     expect([status, stderr]).toEqual([2, expect.stringContaining(said)]);

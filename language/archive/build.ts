@@ -126,7 +126,7 @@ function resultsOf({ unit, found, torques, outcomes }: LimitVerdict): RecordResu
   const rows: { at: number; row: RecordResult }[] = [];
   const add = (result: Result | null, row: RecordResult) =>
     rows.push({ at: result === null ? results.length : results.indexOf(result), row });
-  /** What was said of a figure is one result with it. */
+  /** A verdict beside a figure is one result with it. */
   const said = new Set<Result>();
   const judged = [
     ...found.map((one) => ({ ...one, passed: one.verdict, role: 'as found' as const })),

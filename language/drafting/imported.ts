@@ -34,16 +34,16 @@ export function resultLine({ asFound, test, point, place, value, unit, tool, by,
 
 /** The lines that are not there yet: what was taken in once is not taken in a second time. */
 export function missingLines(unit: string, lines: readonly string[]): string[] {
-  const there = unit.split('\n').map(blankless);
+  const there = unit.split('\n').map(withoutBlanks);
   return lines.filter((line) => {
-    const at = there.indexOf(blankless(line));
+    const at = there.indexOf(withoutBlanks(line));
     if (at >= 0) there.splice(at, 1);
     return at < 0;
   });
 }
 
 /** Without the blanks that nobody sees. */
-function blankless(line: string): string {
+function withoutBlanks(line: string): string {
   return line.trim().replaceAll(/\s+/gu, ' ');
 }
 

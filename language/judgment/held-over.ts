@@ -13,7 +13,7 @@ export interface AskedOtherwise {
   readonly limits: { readonly before: string; readonly after: string } | null;
 }
 
-/** What was read, judged or tightened of a unit and is asked for otherwise by another revision: each name once. */
+/** What was read, judged or tightened of a unit and that another revision has done otherwise: each name once. */
 export function askedOtherwise(unit: Unit, before: Procedure, after: Procedure): AskedOtherwise[] {
   const names = unit.results.flatMap((one): { readonly name: string; readonly is: 'test' | 'torque' }[] => {
     if (one.form === 'torque') return [{ name: one.part, is: 'torque' }];

@@ -16,7 +16,7 @@ export interface MoveOptions {
   readonly to: string;
   readonly by: string;
   readonly reason: string;
-  /** Tests that hold over though they are asked for otherwise: by the word of whoever moves the job. */
+  /** Tests that hold over though the new revision has them done otherwise: by the word of whoever moves the job. */
   readonly holds: readonly string[];
   readonly write: boolean;
   readonly today: string;
@@ -53,7 +53,7 @@ export async function moveCommand(name: string, options: MoveOptions): Promise<n
   const units = job.units.map((unit) => ({ unit, all: askedOtherwise(unit, job.procedure, target.procedure) }));
   const stray = options.holds.find((one) => !units.some(({ all }) => all.some((other) => other.name === one)));
   if (stray !== undefined)
-    throw new UsageError(`--holds ${stray}: that is no result of this job that the two revisions ask for otherwise.`);
+    throw new UsageError(`--holds ${stray}: that is no result of this job that revision ${to} has done otherwise.`);
   const after = units.toReversed().reduce((now, { unit, all }) => {
     const again = all.filter((one) => !options.holds.includes(one.name)).map((one) => one.name);
     const range = again.length === 0 ? null : unitRange(now, job, unit.place, workspace);
@@ -62,7 +62,7 @@ export async function moveCommand(name: string, options: MoveOptions): Promise<n
   const changed: FixedFile[] = [{ file, before, after, count: 1 }];
   const otherwise = new Map(units.flatMap(({ all }) => all.map((one) => [one.name, one])));
   say(`${[...otherwise.values()].map((one) => lineOf(one, job, options.holds)).join('')}`);
-  if (otherwise.size === 0) say('All results hold over: both revisions ask for them in the same way.\n');
+  if (otherwise.size === 0) say('All results hold over: both revisions have them done in the same way.\n');
   if (!options.write) {
     say(diffOf(changed));
     note('This is what would be written. With --write it is.');

@@ -52,7 +52,12 @@ export function records(program: Command, end: (code: number) => void): void {
     .requiredOption('--to <revision>', 'the revision that it is judged by from now on')
     .requiredOption('--by <person>', 'who decides that')
     .requiredOption('--reason <words>', 'why')
-    .option('--holds <tests>', 'results that hold over though they are asked for otherwise, with commas', listOf, [])
+    .option(
+      '--holds <tests>',
+      'results that hold over though the new revision has them done otherwise, with commas',
+      listOf,
+      [],
+    )
     .option('--write', 'write it; else what would be written is shown', false)
     .option('--today <date>', 'if the clock of this machine is wrong', dateText, today())
     .option('--records <folder>', 'the records of closed jobs', 'records')

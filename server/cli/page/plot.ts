@@ -5,7 +5,7 @@ export interface Plot {
   readonly title: string;
   /** What the figures are in, beside the axis. */
   readonly unit: string;
-  /** `line`: points of a series are joined; `stack`: those of one day stand on each other. */
+  /** `line`: points of a series are joined; `stack`: those of one day are stacked. */
   readonly form: 'points' | 'line' | 'stack';
   readonly series: readonly Series[];
   /** Where the axis ends at least. */
@@ -31,7 +31,7 @@ const height = 250;
 const edge = { left: 56, right: 40, top: 28, bottom: 34 };
 const signs = 7;
 
-/** By Okabe and Ito (2008): they can be told apart by whoever does not see all colors. */
+/** The palette of Wong (Nature Methods 8, 2011, page 441; from memory): people who do not see all colors can distinguish them. */
 const colors = ['#0072b2', '#d55e00', '#009e73', '#cc79a7', '#e69f00', '#56b4e9', '#000000'];
 
 /** Null: there is nothing to draw. */

@@ -26,7 +26,7 @@ create table results (
   unit integer, seq integer, role text, name text, value text, value_unit text, passed integer, limited text, margin real,
   tool text, watched text, person text, day text, note text, tries integer, primary key (unit, seq)) without rowid;
 create table rates (
-  unit integer, part text, test text, value_unit text, points integer, xx real, xy real, yy real,
+  unit integer, part text, test text, value_unit text, points integer, xx real, xy real, yy real, blur_x real, blur_y real,
   primary key (unit, part, test)) without rowid;
 `;
 
@@ -270,7 +270,7 @@ function insertAll(database: Sqlite, records: string, { lines, fresh }: NewRecor
     job: database.prepare('insert into jobs values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)'),
     unit: database.prepare('insert into units values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
     result: database.prepare('insert into results values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
-    rate: database.prepare('insert into rates values (?, ?, ?, ?, ?, ?, ?, ?)'),
+    rate: database.prepare('insert into rates values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
   };
   const next = (table: string) => Number(database.all(`select coalesce(max(id), 0) as id from ${table}`)[0]?.id ?? 0);
   const ids = { job: next('jobs'), unit: next('units') };
@@ -346,7 +346,10 @@ function rowsOf(answers: RecordAnswers, { name, hash, ids }: Place): JobRows {
     const own = ids.unit + 1 + index;
     for (const { part, test } of answers.choices) {
       const sums = shimSums(unit.results, part, test);
-      if (sums !== null) rates.push([own, part, test, sums.unit, sums.points, sums.xx, sums.xy, sums.yy]);
+      if (sums !== null) {
+        const { unit: of, points, xx, xy, yy, blurX, blurY } = sums;
+        rates.push([own, part, test, of, points, xx, xy, yy, blurX, blurY]);
+      }
     }
     for (const [seq, one] of unit.results.entries())
       results.push([

@@ -129,7 +129,7 @@ export interface LearnedRate {
   /** In this unit, for a millimeter more. */
   readonly unit: string;
   readonly slope: number;
-  /** Its standard error; the marks of the gauge are in the scatter as far as the readings show it. */
+  /** Its standard error, what the last digits of readings and shims cannot show included: as `fitSlope`. */
   readonly error: number;
   readonly units: number;
 }
@@ -165,7 +165,8 @@ export function learned(
   );
   const rates = ledger.all(
     `select substr(jobs.closed, 1, 7) as month, jobs.procedure, rates.part, rates.test, rates.value_unit, count(*) as units,
-      sum(points) as points, sum(xx) as xx, sum(xy) as xy, sum(yy) as yy
+      sum(points) as points, sum(xx) as xx, sum(xy) as xy, sum(yy) as yy,
+      sum(blur_x) as blur_x, sum(blur_y) as blur_y
     from rates join units on units.id = rates.unit join jobs on jobs.id = units.job where ${where}
     group by month, procedure, part, test, value_unit order by units desc`,
     values,
@@ -189,17 +190,13 @@ export function learned(
 /** One slope for all units, with a height of its own for each: as `fitSlope`, from sums. Null: no point to spare. */
 function rateOf(row: Row | undefined): LearnedRate | null {
   if (row === undefined) return null;
-  const [units, points, xx, xy, yy] = ['units', 'points', 'xx', 'xy', 'yy'].map((key) => Number(row[key])) as [
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
+  const figure = (key: string) => Number(row[key]);
+  const [units, points, xx, xy, yy] = [figure('units'), figure('points'), figure('xx'), figure('xy'), figure('yy')];
   const freedom = points - units - 1;
   if (freedom < 1) return null;
   const slope = xy / xx;
-  const error = Math.sqrt(Math.max(0, yy - slope * xy) / freedom / xx);
+  const blurred = (figure('blur_y') + slope ** 2 * figure('blur_x')) / points;
+  const error = Math.sqrt((Math.max(0, yy - slope * xy) / freedom + blurred) / xx);
   return { part: String(row.part), test: String(row.test), unit: String(row.value_unit), slope, error, units };
 }
 
