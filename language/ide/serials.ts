@@ -1,4 +1,5 @@
-import type { Range } from '../model/source.ts';
+import { contains } from '../model/ranges.ts';
+import type { Position, Range } from '../model/source.ts';
 import type { Snapshot } from './snapshot.ts';
 
 /** The serial of a unit, where it is written. */
@@ -7,6 +8,11 @@ export interface WrittenSerial {
   /** Number of its job. */
   readonly job: string;
   readonly range: Range;
+}
+
+/** Those at a place. */
+export function serialsAt(snapshot: Snapshot, file: string, position: Position): WrittenSerial[] {
+  return serialsIn(snapshot, file).filter(({ range }) => contains(range, position));
 }
 
 /** The serials of a file's jobs, as far as each is on the first line of its unit. */

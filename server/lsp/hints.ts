@@ -1,7 +1,7 @@
 /** Hints in the text, in the protocol's terms. */
 import { type InlayHint, InlayHintKind } from 'vscode-languageserver';
 import { inlayHintsIn } from '../../language/ide/inlay-hints.ts';
-import type { WrittenSerial } from '../../language/ide/serials.ts';
+import { serialsIn } from '../../language/ide/serials.ts';
 import { asked, type Feature } from './feature.ts';
 import { knownSerials, visitWords } from './known-serials.ts';
 
@@ -17,9 +17,10 @@ export const hints: Feature = {
         }),
       );
       if (!session.settings().hints.shims) return hints;
-      const isShown = ({ range: { start } }: WrittenSerial) =>
-        start.line >= range.start.line && start.line <= range.end.line;
-      const known = await knownSerials(session, uri, isShown);
+      const written = serialsIn(snapshot, file).filter(
+        ({ range: { start } }) => start.line >= range.start.line && start.line <= range.end.line,
+      );
+      const known = await knownSerials(session, uri, written);
       return [
         ...hints,
         ...known.map(

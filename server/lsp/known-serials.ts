@@ -1,22 +1,20 @@
 /** Whether the units of a job were here before, beside their serials. */
 import { markdownText } from '../../language/ide/hover/markdown.ts';
-import { serialsIn, type WrittenSerial } from '../../language/ide/serials.ts';
+import type { WrittenSerial } from '../../language/ide/serials.ts';
 import type { KnownVisit } from '../host/host.ts';
-import { asked, type Session } from './feature.ts';
+import type { Session } from './feature.ts';
 
 interface KnownSerial extends WrittenSerial {
   readonly visit: KnownVisit;
 }
 
 /** Those that were here for another job. */
-export async function knownSerials(session: Session, uri: string, isWanted: (one: WrittenSerial) => boolean) {
-  const { snapshot, file } = asked(session, uri);
+export async function knownSerials(session: Session, uri: string, serials: readonly WrittenSerial[]) {
   const folder = session.store.folderOf(uri);
   const visits = folder === null ? null : session.visits(folder);
-  const written = visits === null ? [] : serialsIn(snapshot, file).filter(isWanted);
-  if (visits === null || written.length === 0) return [];
-  const known = await visits.of(written.map(({ serial }) => serial));
-  return written.flatMap((one): KnownSerial[] => {
+  if (visits === null || serials.length === 0) return [];
+  const known = await visits.of(serials.map(({ serial }) => serial));
+  return serials.flatMap((one): KnownSerial[] => {
     const visit = known.get(one.serial);
     return visit === undefined || visit.job === one.job ? [] : [{ ...one, visit }];
   });

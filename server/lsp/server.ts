@@ -23,8 +23,8 @@ import { hoverAt } from '../../language/ide/hover/hover.ts';
 import { outlineOf } from '../../language/ide/outline.ts';
 import { languageOf, rulePage } from '../../language/ide/problem.ts';
 import { refactoringsIn } from '../../language/ide/refactorings.ts';
+import { serialsAt } from '../../language/ide/serials.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
-import { contains } from '../../language/model/ranges.ts';
 import type { Host } from '../host/host.ts';
 import { unlessCanceled } from './canceled.ts';
 import { fixAllKind, registersFormatting } from './capabilities.ts';
@@ -225,7 +225,11 @@ export function serve(connection: Connection, host: Host, params: InitializePara
   connection.onHover(async ({ textDocument: { uri }, position }) => {
     const { specMarkdown } = await import('../../language/ide/hover/spec.ts');
     const hover = hoverAt(store.snapshot(uri), store.canonical(uri), position, specMarkdown);
-    const [known] = await knownSerials(session, uri, ({ range }) => contains(range, position));
+    const [known] = await knownSerials(
+      session,
+      uri,
+      serialsAt(store.snapshot(uri), store.canonical(uri), position),
+    );
     const told = known === undefined ? [] : [visitMarkdown(known.serial, known.visit)];
     const range = hover?.range ?? known?.range;
     if (range === undefined) return null;
