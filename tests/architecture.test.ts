@@ -92,7 +92,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   engineering: ['model', 'quantities', 'say'],
   syntax: ['model', 'quantities', 'say', 'syntax/verbs'],
   analysis: ['engineering', 'model', 'quantities', 'say', 'syntax/verbs'],
-  'analysis/cautions': ['analysis', 'model', 'quantities', 'syntax/verbs'],
+  'analysis/cautions': ['analysis', 'model', 'quantities', 'say', 'syntax/verbs'],
   semantics: ['analysis', 'engineering', 'model', 'quantities', 'say', 'syntax', 'syntax/verbs'],
   diagnostics: [
     'analysis',

@@ -96,7 +96,7 @@ describe('handtight import', () => {
   it.each<[string, object | string, string]>([
     ['no JSON', '{', 'mapping.json is no JSON'],
     ['no results', { ...mapping, results: [] }, 'mapping.json cannot be used: results'],
-    ['no unit', { ...mapping, serial: undefined }, 'say which unit a row is of'],
+    ['no unit', { ...mapping, serial: undefined }, 'does not say which unit a row is of'],
     ['a key that has no meaning', { ...mapping, tools: 1 }, 'tools'],
   ])('refuses a mapping with %s', async (_, wrong, said) => {
     put('mapping.json', typeof wrong === 'string' ? wrong : JSON.stringify(wrong));

@@ -126,7 +126,10 @@ describe('a job with all that is written down of it', () => {
 });
 
 it('a job was moved from another revision than the one that it is at', () => {
-  const { found } = jobWith(`  intake {\n    moved "C" by "Lead" on 2026-10-05 reason "limit"\n  }\n${unit(proven)}`, 'revision C');
+  const { found } = jobWith(
+    `  intake {\n    moved "C" by "Lead" on 2026-10-05 reason "limit"\n  }\n${unit(proven)}`,
+    'revision C',
+  );
   expect(found).toEqual([
     'The job says that it is at revision C, and that it was moved from that one. Write the revision that it was moved from.',
   ]);

@@ -37,7 +37,7 @@ function faceTitle(family: Family, words: Words, id: string): string {
   const part = family.parts.find(({ name }) => name === face?.part);
   if (face === undefined) return id;
   return part !== undefined && face.title === `${part.title}, ${face.name} face`
-    ? words.names.face({ face: face.name.replaceAll('-', ' '), part: words.inSentence(titleOf(part)) })
+    ? words.names.face({ face: words.face(face.name), part: words.inSentence(titleOf(part)) })
     : face.title;
 }
 

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { parse } from 'csv-parse/sync';
 import * as z from 'zod';
 import { whyUnread } from '../host/files/read-text.ts';
+import { worded } from './messages.ts';
 import { UsageError } from './usage-error.ts';
 
 /** `"Gauge"`: the column of that name. `is`: the same in each row. `words`: what the bench calls it → what the job calls it. */
@@ -45,7 +46,8 @@ const mappingSchema = z
       .min(1),
   })
   .refine(({ unit, serial }) => unit !== undefined || serial !== undefined, {
-    message: 'say which unit a row is of: "unit" (its place in the set) or "serial"',
+    path: ['unit'],
+    message: 'unit',
   });
 
 export type Mapping = z.output<typeof mappingSchema>;
@@ -64,13 +66,19 @@ export function readMapping(path: string): Mapping {
     value = JSON.parse(read(path));
   } catch (error) {
     if (error instanceof UsageError) throw error;
-    throw new UsageError(`${path} is no JSON: ${(error as Error).message}`);
+    throw new UsageError(worded`${path} is no JSON: ${(error as Error).message}`);
   }
   const mapping = mappingSchema.safeParse(value);
   if (mapping.success) return mapping.data;
   const [issue] = mapping.error.issues;
+  if (issue?.code === 'custom')
+    throw new UsageError(
+      worded`${path} does not say which unit a row is of: give unit (its place in the set) or serial.`,
+    );
   const at = issue?.path.length ? `${issue.path.join('.')}: ` : '';
-  throw new UsageError(`${path} cannot be used: ${at}${issue?.message}. npx handtight help import has an example.`);
+  throw new UsageError(
+    worded`${path} cannot be used: ${`${at}${issue?.message}`}. npx handtight help import has an example.`,
+  );
 }
 
 const cellSchema = z.union([z.string(), z.number(), z.boolean(), z.null()]);
@@ -96,7 +104,7 @@ function csvRows(path: string, text: string, delimiter: string): BenchRow[] {
     }[];
     return rows.map(({ info, record }) => ({ line: info.lines, cells: record }));
   } catch (error) {
-    throw new UsageError(`${path} cannot be read as CSV: ${(error as Error).message}`);
+    throw new UsageError(worded`${path} cannot be read as CSV: ${(error as Error).message}`);
   }
 }
 
@@ -108,7 +116,9 @@ function ndjsonRows(path: string, text: string): BenchRow[] {
       const texts = Object.entries(cells).map(([name, value]) => [name, value === null ? '' : String(value).trim()]);
       return [{ line: index + 1, cells: Object.fromEntries(texts) as Record<string, string> }];
     } catch {
-      throw new UsageError(`${path}, line ${index + 1}: this is no object of JSON with plain figures and words in it.`);
+      throw new UsageError(
+        worded`${path}, line ${index + 1}: this is no object of JSON with plain figures and words in it.`,
+      );
     }
   });
 }
@@ -117,7 +127,7 @@ function read(path: string): string {
   try {
     return readFileSync(path, 'utf8');
   } catch (error) {
-    throw new UsageError(`${path} cannot be read: ${whyUnread(error)}`);
+    throw new UsageError(worded`${path} cannot be read: ${whyUnread(error)}`);
   }
 }
 
@@ -128,7 +138,7 @@ export function cell({ cells }: BenchRow, of: Field | undefined): string | null 
   const column = typeof of === 'string' ? of : of.column;
   const text = cells[column];
   if (text === undefined)
-    throw new RowError(`There is no column “${column}”. There are: ${Object.keys(cells).join(', ')}.`);
+    throw new RowError(worded`There is no column “${column}”. There are: ${Object.keys(cells).join(', ')}.`);
   const words = typeof of === 'string' ? undefined : of.words;
   return text === '' ? null : (words?.[text] ?? text);
 }
@@ -140,6 +150,6 @@ export class RowError extends Error {}
 export function dayIn(text: string, { days: form }: Mapping): string {
   const { year, month, day } = days[form].exec(text)?.groups ?? {};
   if (year === undefined || month === undefined || day === undefined)
-    throw new RowError(`“${text}” is no day as ${form}. The mapping says under days how they are written.`);
+    throw new RowError(worded`“${text}” is no day as ${form}. The mapping says under days how they are written.`);
   return `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
 }

@@ -4,9 +4,11 @@ import { type ImportedResult, missingLines, resultLine, withLines } from '../../
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { Job, Unit } from '../../language/model/job.ts';
 import { readQuantity } from '../../language/quantities/read-quantity.ts';
+import { listed } from '../../language/say/say.ts';
 import { type BenchRow, cell, dayIn, type Mapping, RowError, readMapping, readRows } from './bench-file.ts';
 import { closedIn } from './closed.ts';
 import { diffOf, type FixedFile, writeFixed } from './fix.ts';
+import { findingText, worded } from './messages.ts';
 import { note, say, tell } from './say.ts';
 import { type CliWorkspace, openQuietly } from './workspace.ts';
 
@@ -35,32 +37,32 @@ export async function importCommand(path: string, options: ImportOptions): Promi
     try {
       const { job, unit, results } = readRow(row, mapping, workspace);
       if (closed.has(job.name))
-        throw new RowError(`Job ${job.name} is closed. What is written into it now is on no certificate.`);
+        throw new RowError(worded`Job ${job.name} is closed. What is written into it now is on no certificate.`);
       const { lines } = units.get(unit) ?? { lines: [] };
       units.set(unit, { job, lines: [...lines, ...results.map(resultLine)] });
     } catch (error) {
       if (!(error instanceof RowError)) throw error;
-      wrong.push(`line ${row.line}: ${error.message}`);
+      wrong.push(`${worded`line ${row.line}`}: ${error.message}`);
     }
   }
   const { changed, count } = inFiles(units, workspace);
   if (wrong.length === 0) wrong.push(...newErrors(changed, workspace));
   if (wrong.length > 0) {
-    tell(`${pc.red(`Nothing was taken in from ${path}.`)}\n${wrong.map((line) => `  ${line}\n`).join('')}`);
+    tell(`${pc.red(worded`Nothing was taken in from ${path}.`)}\n${wrong.map((line) => `  ${line}\n`).join('')}`);
     return 1;
   }
-  const results = `${count} ${count === 1 ? 'result' : 'results'}`;
+  const results = count === 1 ? worded`1 result` : worded`${count} results`;
   if (count === 0) {
-    say(rows.length === 0 ? `There is no row in ${path}.\n` : 'All of it is in the jobs already.\n');
+    say(`${rows.length === 0 ? worded`There is no row in ${path}.` : worded`All of it is in the jobs already.`}\n`);
     return 0;
   }
   if (!options.write) {
     say(diffOf(changed));
-    note(`This is what would be written: ${results}. With --write it is.`);
+    note(worded`This is what would be written: ${results}. With --write it is.`);
     return 0;
   }
   await writeFixed(changed);
-  say(changed.map(({ file, count: own }) => `${pc.green('written')}  ${file}: ${own}\n`).join(''));
+  say(changed.map(({ file, count: own }) => `${pc.green(worded`written`)}  ${file}: ${own}\n`).join(''));
   return 0;
 }
 
@@ -73,21 +75,27 @@ interface ReadRow {
 function readRow(row: BenchRow, mapping: Mapping, { result }: CliWorkspace): ReadRow {
   const name = cell(row, mapping.job);
   const job = name === null ? null : result.jobOf(name);
-  if (job === null) throw new RowError(name === null ? 'No job is named.' : `There is no job ${name} here.`);
+  if (job === null)
+    throw new RowError(name === null ? worded`No job is named.` : worded`There is no job ${name} here.`);
   const place = cell(row, mapping.unit);
   const serial = cell(row, mapping.serial);
   const found = job.units.filter(
     (unit) => (place === null || unit.place === place) && (serial === null || unit.serial === serial),
   );
   const [unit, second] = found;
-  const called = [place === null ? [] : [`place ${place}`], serial === null ? [] : [`serial ${serial}`]].flat();
+  const called = [
+    place === null ? [] : [worded`place ${place}`],
+    serial === null ? [] : [worded`serial ${serial}`],
+  ].flat();
   if (unit === undefined || second !== undefined || called.length === 0)
     throw new RowError(
       called.length === 0
-        ? 'Neither place nor serial says which unit this is.'
-        : `Job ${job.name} has ${unit === undefined ? 'no unit' : 'more than one unit'} with ${called.join(' and ')}.`,
+        ? worded`Neither place nor serial says which unit this is.`
+        : unit === undefined
+          ? worded`Job ${job.name} has no unit with ${listed(called)}.`
+          : worded`Job ${job.name} has more than one unit with ${listed(called)}.`,
     );
-  const by = plain(cell(row, mapping.by), 'the person');
+  const by = plain(cell(row, mapping.by));
   const day = cell(row, mapping.on);
   const on = day === null ? null : dayIn(day, mapping);
   const results = mapping.results.flatMap(({ test, point, place: at, value, unit: measure, tool, asFound }) => {
@@ -98,14 +106,14 @@ function readRow(row: BenchRow, mapping: Mapping, { result }: CliWorkspace): Rea
     const names = { test: named(of), point: named(cell(row, point)), tool: named(cell(row, tool)) };
     const where = cell(row, at);
     if (where !== null && !/^[\p{L}][\p{L}\d_-]*(?: \d+)?$|^\d+$/u.test(where))
-      throw new RowError(`“${where}” is no place.`);
+      throw new RowError(worded`“${where}” is no place.`);
     return [
       {
         asFound,
         ...names,
         test: names.test!,
         place: where,
-        value: measured === null ? (plain(text, 'a value') ?? '') : figure(text, measured, mapping),
+        value: measured === null ? (plain(text) ?? '') : figure(text, measured, mapping),
         unit: measured,
         by,
         on,
@@ -120,19 +128,21 @@ function figure(text: string, unit: string, { decimal }: Mapping): string {
   const number = decimal === ',' ? text.replace(',', '.') : text;
   const read = /^[-−]?\d+(?:\.\d+)?$/u.test(number) ? readQuantity(`${number.replace(/^[-−]/u, '')} ${unit}`) : null;
   if (read === null || !('quantity' in read))
-    throw new RowError(`“${text} ${unit}” is no figure with a unit. The mapping says under decimal which sign it has.`);
+    throw new RowError(
+      worded`“${text} ${unit}” is no figure with a unit. The mapping says under decimal which sign it has.`,
+    );
   return number;
 }
 
 function named<T extends string | null>(name: T): T {
   if (name !== null && !/^\p{L}[\p{L}\d_-]*$/u.test(name))
-    throw new RowError(`“${name}” is no name of the job. Say under words what it is called there.`);
+    throw new RowError(worded`“${name}” is no name of the job. Say under words what it is called there.`);
   return name;
 }
 
-function plain(text: string | null, what: string): string | null {
+function plain(text: string | null): string | null {
   if (text !== null && (/["\r\n]/u.test(text) || text.length > 200))
-    throw new RowError(`${what} is written in a way that does not fit into quotes.`);
+    throw new RowError(worded`“${text}” does not fit into quotes: it has quotes in it, or is too long.`);
   return text;
 }
 
@@ -179,6 +189,6 @@ function newErrors(changed: readonly FixedFile[], { files, settings, result }: C
   return changed.flatMap(({ file }) => {
     const errors = (of: typeof result) => of.findingsIn(file).filter(({ severity }) => severity === 'error');
     const before = new Set(errors(result).map(fullMessage));
-    return errors(after).flatMap((one) => (before.has(fullMessage(one)) ? [] : [`${file}: ${fullMessage(one)}`]));
+    return errors(after).flatMap((one) => (before.has(fullMessage(one)) ? [] : [`${file}: ${findingText(one)}`]));
   });
 }

@@ -1,7 +1,9 @@
 import type { CheckResult } from '../../language/db/workspace.ts';
+import { translated } from '../../language/i18n/translate.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { Job } from '../../language/model/job.ts';
 import { shownPath } from '../host/files/find-files.ts';
+import { messageLanguage, worded } from './messages.ts';
 import { named } from './named.ts';
 import { UsageError } from './usage-error.ts';
 import { type CliWorkspace, openQuietly } from './workspace.ts';
@@ -21,7 +23,7 @@ export async function openJobIn(name: string, around: string): Promise<CliWorksp
     const { length } = workspace.result.declared.jobs.filter((one) => one.name === found.name);
     if (length > 1)
       throw new UsageError(
-        `There are ${length} jobs ${found.name}, and nobody can say which is meant. Give one of them another number: npx handtight check names both.`,
+        worded`There are ${length} jobs ${found.name}, and nobody can say which is meant. Give one of them another number: npx handtight check names both.`,
       );
     return { ...workspace, job: found };
   }
@@ -40,6 +42,6 @@ function unreadable(name: string, { jobs, diagnostics, symbols }: CheckResult) {
   const first = diagnostics.find(({ severity, source }) => severity === 'error' && source.file === file);
   if (first === undefined) return;
   throw new UsageError(
-    `The job in ${file} cannot be read. Line ${first.source.range.start.line + 1}: ${fullMessage(first)} Run npx handtight check ${file} for all of it.`,
+    worded`The job in ${file} cannot be read. Line ${first.source.range.start.line + 1}: ${fullMessage(translated(first, messageLanguage()))} Run npx handtight check ${file} for all of it.`,
   );
 }

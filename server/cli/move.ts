@@ -8,6 +8,8 @@ import { nameWords } from '../../language/model/titles.ts';
 import { closedIn } from './closed.ts';
 import { diffOf, type FixedFile, writeFixed } from './fix.ts';
 import { openJobIn } from './job.ts';
+import { worded } from './messages.ts';
+import { thereAre } from './near.ts';
 import { note, say } from './say.ts';
 import { UsageError } from './usage-error.ts';
 import type { CliWorkspace } from './workspace.ts';
@@ -31,11 +33,12 @@ export async function moveCommand(name: string, options: MoveOptions): Promise<n
   const { job, files, result } = workspace;
   const from = job.revision;
   if ([by, reason].some((text) => /["\r\n]/u.test(text) || text.trim() === ''))
-    throw new UsageError('Write --by and --reason in words, without quotes in them.');
-  if (from === to) throw new UsageError(`Job ${job.name} is at revision ${to} already.`);
-  if (from === null) throw new UsageError(`${job.procedure.name} has no revision, so there is none to move from.`);
+    throw new UsageError(worded`Write --by and --reason in words, without quotes in them.`);
+  if (from === to) throw new UsageError(worded`Job ${job.name} is at revision ${to} already.`);
+  if (from === null)
+    throw new UsageError(worded`${job.procedure.name} has no revision, so there is none to move from.`);
   if ((await closedIn(options.records)).has(job.name))
-    throw new UsageError(`Job ${job.name} is closed: its record says by which revision it was judged.`);
+    throw new UsageError(worded`Job ${job.name} is closed: its record says by which revision it was judged.`);
   const { file } = job.source;
   const whole = symbolOf(job, workspace);
   const before = files.find(({ uri }) => uri === file)?.text ?? '';
@@ -45,15 +48,15 @@ export async function moveCommand(name: string, options: MoveOptions): Promise<n
     const known = [
       ...result.issued.filter(({ procedure }) => procedure === job.procedure.name).map(({ revision }) => revision),
       result.procedureOf(job.procedure.name)?.procedure.revision ?? null,
-    ].filter((one) => one !== null && one !== from);
-    throw new UsageError(
-      `${job.procedure.name} has no revision ${to}. There ${known.length === 0 ? 'is no other' : `is ${[...new Set(known)].join(', ')}`}.`,
-    );
+    ].flatMap((one) => (one === null || one === from ? [] : [one]));
+    throw new UsageError(`${worded`${job.procedure.name} has no revision ${to}.`} ${thereAre([...new Set(known)])}`);
   }
   const units = job.units.map((unit) => ({ unit, all: askedOtherwise(unit, job.procedure, target.procedure) }));
   const stray = options.holds.find((one) => !units.some(({ all }) => all.some((other) => other.name === one)));
   if (stray !== undefined)
-    throw new UsageError(`--holds ${stray}: that is no result of this job that revision ${to} has done otherwise.`);
+    throw new UsageError(
+      worded`--holds ${stray}: that is no result of this job that revision ${to} has done otherwise.`,
+    );
   const after = units.toReversed().reduce((now, { unit, all }) => {
     const again = all.filter((one) => !options.holds.includes(one.name)).map((one) => one.name);
     const range = again.length === 0 ? null : unitRange(now, job, unit.place, workspace);
@@ -62,27 +65,29 @@ export async function moveCommand(name: string, options: MoveOptions): Promise<n
   const changed: FixedFile[] = [{ file, before, after, count: 1 }];
   const otherwise = new Map(units.flatMap(({ all }) => all.map((one) => [one.name, one])));
   say(`${[...otherwise.values()].map((one) => lineOf(one, job, options.holds)).join('')}`);
-  if (otherwise.size === 0) say('All results hold over: both revisions have them done in the same way.\n');
+  if (otherwise.size === 0) say(`${worded`All results hold over: both revisions have them done in the same way.`}\n`);
   if (!options.write) {
     say(diffOf(changed));
-    note('This is what would be written. With --write it is.');
+    note(worded`This is what would be written. With --write it is.`);
     return 0;
   }
   await writeFixed(changed);
-  say(`${pc.green('moved')}  job ${job.name} from revision ${from} to ${to}, ${file}\n`);
+  say(`${pc.green(worded`moved`)}  ${worded`job ${job.name} from revision ${from} to ${to}, ${file}`}\n`);
   return 0;
 }
 
 function lineOf({ name, limits }: AskedOtherwise, { procedure }: Job, holds: readonly string[]): string {
-  const how = limits === null ? 'is done otherwise' : `limit ${limits.before}, now ${limits.after}`;
-  return `${nameWords(procedure, name)}: ${how}. ${holds.includes(name) ? 'It holds over.' : 'It is done again.'}\n`;
+  const how = limits === null ? worded`it is done otherwise` : worded`limit ${limits.before}, now ${limits.after}`;
+  const what = holds.includes(name) ? worded`It holds over.` : worded`It is done again.`;
+  return `${nameWords(procedure, name)}: ${how}. ${what}\n`;
 }
 
 function symbolOf({ source: { file, range } }: Job, { result }: CliWorkspace) {
   const found = (result.symbols.get(file) ?? []).find(
     ({ kind, nameRange }) => kind === 'job' && nameRange.start.line === range.start.line,
   );
-  if (found === undefined) throw new UsageError(`The job in ${file} cannot be read. Run npx handtight check ${file}.`);
+  if (found === undefined)
+    throw new UsageError(worded`The job in ${file} cannot be read. Run npx handtight check ${file}.`);
   return found;
 }
 

@@ -2,14 +2,15 @@
 import { type InlayHint, InlayHintKind } from 'vscode-languageserver';
 import { inlayHintsIn } from '../../language/ide/inlay-hints.ts';
 import { serialsIn } from '../../language/ide/serials.ts';
+import { visitWords } from '../host/ledger/result-words.ts';
 import { asked, type Feature } from './feature.ts';
-import { knownSerials, visitWords } from './known-serials.ts';
+import { knownSerials } from './known-serials.ts';
 
 export const hints: Feature = {
   register(session) {
     session.connection.languages.inlayHint.on(async ({ textDocument: { uri }, range }): Promise<InlayHint[]> => {
       const { snapshot, file } = asked(session, uri);
-      const hints = inlayHintsIn(snapshot, file, range, session.settings().hints).map(
+      const hints = inlayHintsIn(snapshot, file, range, session.settings().hints, session.reader()).map(
         ({ position, text, isBefore }): InlayHint => ({
           position,
           label: text,
@@ -26,7 +27,7 @@ export const hints: Feature = {
         ...known.map(
           ({ range: { end }, visit }): InlayHint => ({
             position: end,
-            label: visitWords(visit),
+            label: visitWords(visit, session.reader().tell),
             kind: InlayHintKind.Type,
             paddingLeft: true,
           }),

@@ -1,10 +1,9 @@
 /** Whether the units of a job were here before, beside their serials. */
-import { markdownText } from '../../language/ide/hover/markdown.ts';
 import type { WrittenSerial } from '../../language/ide/serials.ts';
 import type { KnownVisit } from '../host/host.ts';
 import type { Session } from './feature.ts';
 
-interface KnownSerial extends WrittenSerial {
+export interface KnownSerial extends WrittenSerial {
   readonly visit: KnownVisit;
 }
 
@@ -18,18 +17,4 @@ export async function knownSerials(session: Session, uri: string, serials: reado
     const visit = known.get(one.serial);
     return visit === undefined || visit.job === one.job ? [] : [{ ...one, visit }];
   });
-}
-
-/** `here before: job 2107, 2026-03-02, wear`. */
-export function visitWords({ job, closed, cause }: KnownVisit): string {
-  return `here before: ${[`job ${job}`, closed, ...(cause === null ? [] : [cause])].join(', ')}`;
-}
-
-export function visitMarkdown(serial: string, { job, closed, customer, cause, lines }: KnownVisit): string {
-  const head = [
-    `Serial ${serial} was here before: job ${job}, closed ${closed}`,
-    ...(customer === null ? [] : [`for ${customer}`]),
-    ...(cause === null ? [] : [`a comeback then, ${cause}`]),
-  ].join(', ');
-  return [`${markdownText(head)}.`, ...lines.map((line) => `- ${markdownText(line)}`)].join('\n');
 }

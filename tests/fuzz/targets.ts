@@ -11,6 +11,7 @@ import {
 import { buildSpecs } from '../../language/documents/specs/index.ts';
 import { buildSheet, type Sheet } from '../../language/documents/traveler/index.ts';
 import { languages } from '../../language/i18n/index.ts';
+import { readerOf } from '../../language/i18n/translate.ts';
 import { actionsIn, allSafeChanges } from '../../language/ide/code-actions.ts';
 import { codeLensesOf } from '../../language/ide/code-lenses.ts';
 import { completionsAt } from '../../language/ide/completion/completions.ts';
@@ -45,6 +46,8 @@ import type { Failure, FuzzCase } from './case.ts';
 import { talk } from './frames.ts';
 import { intruder, madeOf } from './pages.ts';
 import { Random } from './random.ts';
+
+const reader = readerOf('en');
 
 /** Where a throw came from: the innermost frame of our own source. */
 function frameOf(error: unknown): string {
@@ -287,7 +290,7 @@ function aboutEditor(
       run('completion', () =>
         completionsAt(snapshot, uri, position, { snippets: random.chance(0.5), onlyNames: random.chance(0.5) }),
       );
-      const hover = run('hover', () => hoverAt(snapshot, uri, position));
+      const hover = run('hover', () => hoverAt(snapshot, uri, position, reader));
       if (hover !== null && !liesIn(hover.range, lines)) fail('hover', 'place', JSON.stringify(hover.range));
       const found = run('definition', () => definitionsAt(snapshot, uri, position)) ?? [];
       for (const { file, range } of found)
@@ -299,7 +302,7 @@ function aboutEditor(
       for (const { file, range } of [...used, ...edits])
         if (!liesIn(range, (texts.get(file) ?? '').split(/\r\n|\n|\r/u)))
           fail('rename', 'place', JSON.stringify(range));
-      run('signature', () => signatureAt(snapshot, uri, position));
+      run('signature', () => signatureAt(snapshot, uri, position, reader.tell));
       run('highlights', () => highlightsAt(snapshot, uri, position));
       run('type definition', () => typeDefinitionsAt(snapshot, uri, position));
     }
@@ -309,7 +312,7 @@ function aboutEditor(
     run('format', () => formatted(text));
     run('lenses', () => codeLensesOf(snapshot, uri));
     run('symbols', () => outlineOf(snapshot, uri));
-    run('inlay hints', () => inlayHintsIn(snapshot, uri, whole, { shims: true, steps: true, limits: true }));
+    run('inlay hints', () => inlayHintsIn(snapshot, uri, whole, { shims: true, steps: true, limits: true }, reader));
     run('code actions', () =>
       actionsIn(snapshot, uri, whole, 'en').map(({ diagnostic }) => problemText(diagnostic, 'en')),
     );

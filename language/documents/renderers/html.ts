@@ -167,9 +167,9 @@ ${steps(others, context)}</details>`;
 
 function head(sheet: Sheet): Markup {
   const { subtitle, title, alarm, facts } = sheet.header;
-  return html`<header><div class="what"><p class="title">${sheet.form === 'certificate' ? html`<span class="kind">${subtitle}</span> <b>${title}</b>` : html`<b>${title}</b> <span class="kind">${subtitle}</span>`}</p>
+  return html`<header><div class="what"><p class="title"><b>${title}</b> <span class="kind">${subtitle}</span></p>
 <dl>${joined(facts.map(entry), '\n')}</dl></div>
-${alarm === null ? '' : html`<b class="alarm">${alarm}</b> `}${sheet.form === 'certificate' ? qr(sheet) : ''}</header>`;
+${alarm === null ? '' : html`<b class="alarm">${alarm}</b> `}</header>`;
 }
 
 function qr(sheet: Sheet): Markup {
@@ -404,14 +404,20 @@ function lookups(list: readonly Lookup[]): Markup {
   return list.length === 0 ? html`` : html`<div class="lookups">${joined(list.map(lookup), ' ')}</div>`;
 }
 
-function lookup({ title, from, to, pairs }: Lookup): Markup {
+function lookup({ title, from, to, pairs, besides = [] }: Lookup): Markup {
   const label = (text: string) => (text === '' ? '' : html`<th scope="row">${text}</th> `);
   return html`<table class="lookup">${title === '' ? '' : html`<caption>${title}</caption>`}
 <tr>${label(from)}${joined(
     pairs.map((pair) => html`<td>${pair.from}</td>`),
     ' ',
   )}</tr>
-<tr>${label(to)}${joined(
+${besides.map(
+  (row) => html`<tr>${label(row.from)}${joined(
+    row.reads.map((read) => html`<td>${read}</td>`),
+    ' ',
+  )}</tr>
+`,
+)}<tr>${label(to)}${joined(
     pairs.map((pair) => html`<td><b>${pair.to}</b></td>`),
     ' ',
   )}</tr></table>`;

@@ -58,31 +58,15 @@ export const template = `
 })
 
 #let number-width = 30mm
-#let code-width = 17mm
 
 #let alarm(sheet) = if sheet.header.alarm != none { box(stroke: heavy, inset: (x: 2mm, y: 1mm), text(size: 12pt, weight: "bold", sheet.header.alarm)) }
 
-// A certificate is known by its head; the pages of a sheet say so in a line.
-#let page-head(sheet) = if sheet.form == "certificate" {
-  grid(
-    columns: (1fr, auto, number-width, code-width), column-gutter: 4mm, align: (left + horizon, right + horizon, right, right + horizon),
-    {
-      par(leading: 0.5em)[#text(size: 10pt, sheet.header.subtitle, tracking: 0.06em)#h(3mm)#text(size: 14pt, weight: "bold", sheet.header.title)]
-      v(1.8mm, weak: true)
-      par(leading: 0.55em, sheet.header.facts.map(head-fact).join([#h(4mm, weak: true)#sym.zws]))
-    },
-    alarm(sheet),
-    [],
-    qr(sheet, code-width),
-  )
-} else {
-  grid(
-    columns: (1fr, auto, number-width), column-gutter: 3mm, align: (left + bottom, right + horizon, right),
-    par(leading: 0.45em)[#text(size: 13pt, weight: "bold", sheet.header.title)#h(3mm)#text(size: 9.5pt, sheet.header.subtitle)#h(3mm)#sheet.header.facts.map(head-fact).join([#h(3mm, weak: true)#sym.zws])],
-    alarm(sheet),
-    [],
-  )
-}
+#let page-head(sheet) = grid(
+  columns: (1fr, auto, number-width), column-gutter: 3mm, align: (left + bottom, right + horizon, right),
+  par(leading: 0.45em)[#text(size: 13pt, weight: "bold", sheet.header.title)#h(3mm)#text(size: 9.5pt, sheet.header.subtitle)#h(3mm)#sheet.header.facts.map(head-fact).join([#h(3mm, weak: true)#sym.zws])],
+  alarm(sheet),
+  [],
+)
 
 // Which page of its sheet this is, and of how many: put over the room for it in the head.
 #let page-number(sheet) = text(size: 10.5pt, weight: "bold", context [#sheet.pageWords.page #counter(page).display() #sheet.pageWords.of #counter(page).at(query(sheet.end).first().location()).first()])
@@ -180,19 +164,19 @@ export const template = `
 
 // ---- tables ----------------------------------------------------------------------------------------------
 
-#let cell-text(c, name) = if c.text == "" { if c.at("fill", default: false) { blank(name, 1.5em) } } else if c.at("strong", default: false) { strong(fitted(c.text)) } else { fitted(c.text) }
+#let cell-text(c, name, height) = if c.text == "" { if c.at("fill", default: false) { blank(name, height) } } else if c.at("strong", default: false) { strong(fitted(c.text)) } else { fitted(c.text) }
 
 // A page that holds nothing else has room between the lines.
 #let listing(b, roomy: false) = {
-  block(above: if roomy { 5mm } else { 0.7em }, below: if roomy { 1.5mm } else { 1.3mm }, sticky: true, heading(level: 1, b.title))
+  block(above: if roomy { 4mm } else { 0.7em }, below: if roomy { 1.5mm } else { 1.3mm }, sticky: true, heading(level: 1, b.title))
   context { set text(size: calc.max(small, 0.905 * text.size)); table(
     columns: b.columns.map(c => c.share * 1fr),
     stroke: (x, y) => (top: if y == 0 { rule } else { hair }, bottom: hair),
-    inset: (x: 1.4mm, top: if roomy { 1.4mm } else { 0.2em }, bottom: if roomy { 1.4mm } else { 0.3em }),
+    inset: (x: 1.4mm, top: if roomy { 0.9mm } else { 0.2em }, bottom: if roomy { 0.9mm } else { 0.3em }),
     align: left + horizon,
     table.header(..b.columns.map(c => text(size: small, c.head))),
     ..b.rows.map(r => r.enumerate().map(((at, c)) => {
-      let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text)
+      let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text, if roomy { 7.5mm } else { 1.5em })
       if c.at("fill", default: false) { table.cell(stroke: hair, said) } else { table.cell(breakable: c.text.len() > 1500, said) }
     })).flatten(),
   ) }
@@ -292,7 +276,7 @@ export const template = `
   table(
     columns: l.pairs.len() + if l.from == "" { 0 } else { 1 },
     stroke: hair, inset: (x: 0.45mm, top: 0.5mm, bottom: 0.8mm), align: center + horizon,
-    table.header(..if l.from == "" { () } else { (text(size: small, l.from),) }, ..l.pairs.map(p => text(size: small, p.from))),
+    table.header(..if l.from == "" { () } else { (text(size: small, l.from),) }, ..l.pairs.map(p => text(size: small, p.from)), ..l.at("besides", default: ()).map(r => (r.from, ..r.reads).map(t => text(size: small, t))).flatten()),
     ..if l.to == "" { () } else { (text(size: small, l.to),) }, ..l.pairs.map(p => text(size: 10.5pt, weight: "bold", p.to)),
   )
 })
@@ -508,6 +492,7 @@ export const template = `
 
 // ---- blocks ----------------------------------------------------------------------------------------------
 
+#let roomy-size = 10pt
 #let roomy(sheet) = sheet.form == "certificate" or sheet.form == "part"
 
 #let show-block(b, sheet) = if b.kind == "heading" {
@@ -521,7 +506,7 @@ export const template = `
 } else if b.kind == "tables" { context {
   let beside = grid(columns: (1fr,) * b.tables.len(), column-gutter: 6mm, ..b.tables.map(listing))
   // Cut by a page break, each would be continued after its neighbor: so both end on one page, or follow each other.
-  if measure(width: sheet.area.width, beside).height > sheet.area.height / 3 { b.tables.map(listing).join() } else { block(breakable: false, above: 0mm, below: 0mm, beside) }
+  if measure(width: sheet.area.width, beside).height > sheet.area.height / 3 { b.tables.map(listing).join() } else { block(breakable: false, beside) }
 }
 } else if b.kind == "safety" { safety(b)
 } else if b.kind == "place" { place-head(b, sheet)
@@ -581,7 +566,7 @@ export const template = `
     header: {
       block(width: 100%, stroke: (bottom: rule), inset: (bottom: 1.2mm), below: 1mm, {
         page-head(sheet)
-        place(right + if sheet.form == "certificate" { horizon } else { bottom }, dx: if sheet.form == "certificate" { -(code-width + 4mm) } else { 0mm }, page-number(sheet))
+        place(right + bottom, page-number(sheet))
       })
       if over { block(width: 100%, height: heads-height, above: 0mm, below: 0mm, context { let page = here().page(); if query(<boxes>).any(m => m.location().page() == page) { unit-heads(sheet) } }) }
     },
@@ -591,7 +576,7 @@ export const template = `
     background: if sheet.watermark != none { rotate(-50deg, text(size: 150pt, weight: "bold", fill: luma(222), sheet.watermark)) },
   )
   counter(page).update(1)
-  set text(lang: sheet.language, size: if roomy(sheet) { 11pt } else { step-size })
+  set text(lang: sheet.language, size: if roomy(sheet) { roomy-size } else { step-size })
   // Who sees a page reads in its head which sheet it is. A reader program leaves the head out: this heading is for it and for
   // the bookmark. It takes no room, and lies between head and body, so that no words get mixed where text is copied.
   if several { place(dy: -4mm, heading(level: 1, text(size: 9pt, fill: rgb(0, 0, 0, 0), sheet.title))) }
@@ -609,7 +594,7 @@ export const template = `
     let content = tagged(flow(part.filter(b => b.kind != "page"), sheet))
     for b in breaks { show-block(b, sheet) }
     // A log fills its page by itself.
-    set text(size: if roomy(sheet) { 11pt } else if part.any(b => b.kind == "log") { step-size } else { fitting-size(content, area) })
+    set text(size: if roomy(sheet) { roomy-size } else if part.any(b => b.kind == "log") { step-size } else { fitting-size(content, area) })
     content
   }
   [#metadata(none)#sheet.end]

@@ -3,6 +3,7 @@ import pc from 'picocolors';
 import { html, type Markup, trusted } from '../../../language/i18n/markup.ts';
 import { shownPath } from '../../host/files/find-files.ts';
 import { WriteError, writeWhole } from '../../host/print/write.ts';
+import { messageLanguage, worded } from '../messages.ts';
 import type { Column } from '../rows.ts';
 import { say } from '../say.ts';
 import { UsageError } from '../usage-error.ts';
@@ -35,12 +36,12 @@ export function writePage(file: string, page: Page): void {
   } catch (error) {
     throw error instanceof WriteError ? new UsageError(error.message) : error;
   }
-  say(`${pc.green('written')}  ${shownPath(file)}\n`);
+  say(`${pc.green(worded`written`)}  ${shownPath(file)}\n`);
 }
 
 /** The whole page, with everything in it. */
 function renderPage({ title, about, blocks }: Page): string {
-  return `<!doctype html>\n${html`<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
+  return `<!doctype html>\n${html`<html lang="${messageLanguage()}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${title}</title><style>${trusted(style)}</style></head>
 <body><h1>${title}</h1>
 <p>${about}</p>

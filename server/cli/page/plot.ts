@@ -58,7 +58,7 @@ export function drawPlot({ title, unit, form, series, from, to }: Plot): Markup 
   const every = Math.ceil(days.length / signs);
   const labeled = days.filter((_, index) => index % every === 0);
   return html`<figure><figcaption>${title}</figcaption>
-<svg viewBox="0 0 ${width} ${height}" role="img" aria-label="${title}. The figures are in the table.">
+<svg viewBox="0 0 ${width} ${height}" role="img" aria-label="${title}">
 ${scale.ticks.map(
   (tick) => html`<line class="grid" x1="${edge.left}" x2="${width - edge.right}" y1="${y(tick)}" y2="${y(tick)}"></line>
 <text x="${edge.left - 6}" y="${y(tick) + 4}" text-anchor="end">${scale.text(tick)}</text>

@@ -6,6 +6,7 @@ import { createHash } from 'node:crypto';
 import { closeSync, existsSync, fstatSync, mkdirSync, openSync, readFileSync, readSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { parseAnswers, type RecordAnswers } from '../../../language/archive/record.ts';
+import { type Said, say } from '../../../language/say/say.ts';
 import { cacheFolder } from '../cache/cache-folder.ts';
 import { fileHash, listName } from '../files/records.ts';
 import { shimSums } from './shim-sums.ts';
@@ -26,8 +27,8 @@ create table results (
   unit integer, seq integer, role text, name text, value text, value_unit text, passed integer, limited text, margin real,
   tool text, watched text, person text, day text, note text, tries integer, primary key (unit, seq)) without rowid;
 create table rates (
-  unit integer, part text, test text, value_unit text, points integer, xx real, xy real, yy real, blur_x real, blur_y real,
-  primary key (unit, part, test)) without rowid;
+  job integer, part text, test text, value_unit text, units integer, points integer, xx real, xy real, yy real, blur_x real, blur_y real,
+  primary key (job, part, test, value_unit)) without rowid;
 `;
 
 const indexes = `
@@ -35,6 +36,7 @@ create index if not exists jobs_job on jobs (job);
 create index if not exists jobs_record on jobs (record);
 create index if not exists jobs_hash on jobs (hash);
 create index if not exists jobs_customer on jobs (customer);
+create index if not exists jobs_closed on jobs (closed);
 create index if not exists jobs_procedure on jobs (procedure, revision);
 create index if not exists units_job on units (job);
 create index if not exists units_serial on units (serial);
@@ -53,7 +55,7 @@ export interface Ledger {
   /** Makes an index that few questions need when the first of them is asked; a ledger that others keep busy does without. */
   ready(index: keyof typeof rareIndexes): void;
   /** What somebody who asks should know: that it was made again, or what could not be taken in. */
-  readonly notes: readonly string[];
+  readonly notes: readonly Said[];
   close(): void;
 }
 
@@ -77,13 +79,13 @@ function ledgerFolder(): string | null {
 /** The ledger of a folder of records, with all that its list has. What it had before stays; only new records are read. */
 export async function openLedger(records: string, options: LedgerOptions = {}): Promise<Ledger> {
   const { cache = ledgerFolder(), open = openSqlite, most = Number.POSITIVE_INFINITY } = options;
-  const notes: string[] = [];
+  const notes: Said[] = [];
   if (cache === null) return await filled(await open(':memory:'), { records, notes, most });
   const path = join(cache, `${createHash('sha256').update(resolve(records)).digest('hex').slice(0, 24)}.sqlite`);
   try {
     mkdirSync(cache, { recursive: true });
   } catch {
-    notes.push(`${cache} cannot be written to, so the ledger is made again for each question.`);
+    notes.push(say`${cache} cannot be written to, so the ledger is made again for each question.`);
     return await filled(await open(':memory:'), { records, notes, most });
   }
   for (const attempt of ['first', 'second'] as const) {
@@ -99,12 +101,12 @@ export async function openLedger(records: string, options: LedgerOptions = {}): 
       }
       if (attempt === 'second' || error instanceof TooManyRecords) throw error;
       if (isBusy(error)) break;
-      notes.push('The ledger was damaged, and was made again from the records.');
+      notes.push(say`The ledger was damaged, and was made again from the records.`);
       for (const ending of ['', '-journal', '-wal', '-shm', '.lock'])
         rmSync(`${path}${ending}`, { force: true, recursive: true });
     }
   }
-  notes.push('Another program has kept the ledger busy, so it was made for this question alone.');
+  notes.push(say`Another program has kept the ledger busy, so it was made for this question alone.`);
   return await filled(await open(':memory:'), { records, notes, most });
 }
 
@@ -114,7 +116,7 @@ function isBusy(error: unknown): boolean {
 
 interface Filling {
   readonly records: string;
-  readonly notes: string[];
+  readonly notes: Said[];
   readonly most: number;
 }
 
@@ -164,7 +166,7 @@ function takeIn(database: Sqlite, { records, notes, most }: Filling): void {
     if (tail !== 'same') {
       const fresh = now === null || tail.from === 0;
       if (fresh) {
-        if (now !== null) notes.push('The list of records is another than before, so the ledger was made again.');
+        if (now !== null) notes.push(say`The list of records is another than before, so the ledger was made again.`);
         database.exec(
           'drop table if exists meta; drop table if exists jobs; drop table if exists units; drop table if exists results; drop table if exists rates;',
         );
@@ -263,14 +265,14 @@ interface NewRecords {
   readonly fresh: boolean;
 }
 
-function insertAll(database: Sqlite, records: string, { lines, fresh }: NewRecords, notes: string[]): void {
+function insertAll(database: Sqlite, records: string, { lines, fresh }: NewRecords, notes: Said[]): void {
   if (lines.length === 0) return;
   const insert = {
     replaced: database.prepare('update jobs set replaced = 1 where hash = ?'),
     job: database.prepare('insert into jobs values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)'),
     unit: database.prepare('insert into units values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
     result: database.prepare('insert into results values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
-    rate: database.prepare('insert into rates values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
+    rate: database.prepare('insert into rates values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
   };
   const next = (table: string) => Number(database.all(`select coalesce(max(id), 0) as id from ${table}`)[0]?.id ?? 0);
   const ids = { job: next('jobs'), unit: next('units') };
@@ -301,7 +303,9 @@ function insertAll(database: Sqlite, records: string, { lines, fresh }: NewRecor
   for (const hash of replaced) insert.replaced([hash]);
   if (wrong.length > 0)
     notes.push(
-      `${wrong.length === 1 ? `${wrong[0]} is` : `${wrong.length} records, ${wrong[0]} first, are`} missing or not as written, and not in this answer. Run npx handtight verify.`,
+      wrong.length === 1
+        ? say`${wrong[0]!} is missing or not as written, and not in this answer. Run npx handtight verify.`
+        : say`${wrong.length} records, ${wrong[0]!} first, are missing or not as written, and not in this answer. Run npx handtight verify.`,
     );
 }
 
@@ -341,16 +345,8 @@ function rowsOf(answers: RecordAnswers, { name, hash, ids }: Place): JobRows {
   const { job, title, customer, received, closed, procedure, revision, family, shop, issue, reason } = answers;
   const id = ids.job + 1;
   const results: Values[] = [];
-  const rates: Values[] = [];
   const units = answers.units.map((unit, index): Values => {
     const own = ids.unit + 1 + index;
-    for (const { part, test } of answers.choices) {
-      const sums = shimSums(unit.results, part, test);
-      if (sums !== null) {
-        const { unit: of, points, xx, xy, yy, blurX, blurY } = sums;
-        rates.push([own, part, test, of, points, xx, xy, yy, blurX, blurY]);
-      }
-    }
     for (const [seq, one] of unit.results.entries())
       results.push([
         own,
@@ -392,9 +388,20 @@ function rowsOf(answers: RecordAnswers, { name, hash, ids }: Place): JobRows {
     job: [id, name, hash, job, title, customer, received, closed, procedure, revision, family, shop, issue, reason],
     units,
     results,
-    rates,
+    rates: answers.choices.flatMap(({ part, test }) => ratesOf(answers, part, test).map((row) => [id, ...row])),
     replaces: answers.replaces,
   };
+}
+
+/** What the units of a job say of a shim, added up; of readings in several units of measure one row for each. */
+function ratesOf({ units }: RecordAnswers, part: string, test: string): Value[][] {
+  const sums = units.flatMap(({ results }) => shimSums(results, part, test) ?? []);
+  return [...new Set(sums.map(({ unit }) => unit))].map((unit) => {
+    const own = sums.filter((one) => one.unit === unit);
+    const sum = (key: 'points' | 'xx' | 'xy' | 'yy' | 'blurX' | 'blurY') => own.reduce((all, one) => all + one[key], 0);
+    const figures = [sum('points'), sum('xx'), sum('xy'), sum('yy'), sum('blurX'), sum('blurY')];
+    return [part, test, unit, own.length, ...figures];
+  });
 }
 
 /**

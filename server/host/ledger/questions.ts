@@ -145,7 +145,8 @@ export function learned(
     ['jobs.closed <= ?', to],
   ];
   const given = conditions.filter(([, value]) => value !== undefined);
-  const where = ['jobs.replaced = 0', 'units.on_hold is null', ...given.map(([sql]) => sql)].join(' and ');
+  const ofJobs = ['jobs.replaced = 0', ...given.map(([sql]) => sql)].join(' and ');
+  const where = `${ofJobs} and units.on_hold is null`;
   const values = given.map(([, value]) => value!);
   const rows = ledger.all(
     `select substr(closed, 1, 7) as month, procedure, count(*) as units, sum(at_once) as first_pass,
@@ -164,11 +165,11 @@ export function learned(
     values,
   );
   const rates = ledger.all(
-    `select substr(jobs.closed, 1, 7) as month, jobs.procedure, rates.part, rates.test, rates.value_unit, count(*) as units,
+    `select substr(jobs.closed, 1, 7) as month, jobs.procedure, rates.part, rates.test, rates.value_unit, sum(rates.units) as units,
       sum(points) as points, sum(xx) as xx, sum(xy) as xy, sum(yy) as yy,
       sum(blur_x) as blur_x, sum(blur_y) as blur_y
-    from rates join units on units.id = rates.unit join jobs on jobs.id = units.job where ${where}
-    group by month, procedure, part, test, value_unit order by units desc`,
+    from rates join jobs on jobs.id = rates.job where ${ofJobs}
+    group by month, procedure, part, test, value_unit order by sum(rates.units) desc`,
     values,
   );
   return rows.map((row) => ({

@@ -4,7 +4,6 @@ import { listName } from '../files/records.ts';
 import type { KnownVisit } from '../host.ts';
 import { openLedger } from './ledger.ts';
 import { lastVisit, resultsOf } from './questions.ts';
-import type { Row } from './sqlite.ts';
 
 /** So many new records are taken in while somebody types: some tenths of a second. A ledger that lacks more waits for a command. */
 const most = 200;
@@ -24,7 +23,7 @@ export async function visitsIn(records: string, serials: readonly string[]): Pro
             closed: String(visit.closed),
             customer: visit.customer === null ? null : String(visit.customer),
             cause: visit.cause === null ? null : String(visit.cause),
-            lines: resultsOf(ledger, visit.id ?? null).map(resultText),
+            results: resultsOf(ledger, visit.id ?? null),
           });
       }
     } finally {
@@ -34,18 +33,4 @@ export async function visitsIn(records: string, serials: readonly string[]): Pro
     // The editor goes on without.
   }
   return known;
-}
-
-/** `as left opening 254 bar, pass (limit 250 to 258 bar) on PG-400`. */
-export function resultText(one: Row): string {
-  if (one.role === 'words') return `${one.name} “${one.note}”`;
-  const value = one.value === null ? [] : [`${one.value} ${one.value_unit}`];
-  const verdict = one.passed === null || one.role === 'torque' ? [] : [one.passed === 1 ? 'pass' : 'fail'];
-  const limit = one.limited === null ? '' : ` (limit ${one.limited})`;
-  const tools = [one.tool, one.watched].filter((tool) => tool !== null);
-  const tool = tools.length === 0 ? '' : ` on ${tools.join(', ')}`;
-  const what = /^shim (?:in|out)$/u.test(String(one.role))
-    ? String(one.role).replace('shim', String(one.name))
-    : `${one.role} ${one.name}`;
-  return `${what} ${[...value, ...verdict].join(', ')}${limit}${tool}`;
 }
