@@ -149,7 +149,7 @@ describe('a concession for one unit', () => {
     expect(text).toContain(
       'Opening pressure: 248 bar, limit 250 to 258 bar; allowed by Works manager, 2026-10-05: Customer agreed',
     );
-    expect(text).toContain('248 bar, fail');
+    expect(text).toContain('248 bar ✗');
     expect(text).toContain('except where a concession is listed');
   });
 
