@@ -44,7 +44,7 @@ describe('handtight move', () => {
   });
 
   it.each([
-    [['--to', 'E'], 'has no revision E. There is D.'],
+    [['--to', 'E'], 'has no revision E. There are: D.'],
     [['--to', 'C'], 'is at revision C already'],
     [['--to', 'D', '--holds', 'chatter'], 'no result of this job that revision D has done otherwise'],
   ])('refuses %j', async (options, said) => {
