@@ -770,6 +770,8 @@ export const de: Catalogue = {
         'shop-serial': 'eigene Seriennummer',
         concession: 'Sonderfreigabe',
         deviation: 'Abweichung',
+        moved: 'umgestellt von Revision',
+        again: 'noch einmal',
       },
       labels: {
         workmanship: 'Ausführung',
@@ -809,6 +811,7 @@ export const de: Catalogue = {
     spreadSettled:
       '{name} im Satz, {units}: Spanne {spread} mit gesetzten neuen [springs], {asRead} laut Messung; Grenzwert {limit}.',
     conditions: { title: 'Prüfbedingungen', test: 'Prüfung', conditions: 'Durchgeführt bei' },
+    check: 'Kontrolle mit {name}: {reading}, Grenzwert {limit}, an {tool}; {by}, {on}.',
     sources: 'Quelle der Grenzwerte: {sources}.',
     sourceOf: '{source} ({names})',
     sourceMissing: 'ohne Angabe der Quelle',
@@ -869,6 +872,13 @@ export const de: Catalogue = {
         '{name}: das letzte Ergebnis ist älter als der Wechsel: {part}. Es sagt nichts über den jetzigen Zustand. Noch einmal prüfen und das Ergebnis nach dem Wechsel eintragen.',
       tightened:
         '{name}: das letzte Ergebnis ist älter als das letzte Anziehen: {part}. Das kann es verändert haben. Noch einmal prüfen und das Ergebnis nach dem Anziehen eintragen; wurde vorher angezogen, das Anzugsmoment davor schreiben.',
+      again:
+        '{name}: Das letzte Ergebnis stammt aus der Zeit vor der Umstellung auf Revision {revision} und gilt nicht weiter. Wiederholen und das Ergebnis unter again eintragen.',
+      checkOutside:
+        '{name}: Angezeigt wurden {reading}, verlangt sind {limit}. Was an diesem Tag geprüft wurde, ist zweifelhaft. Den Prüfstand ansehen lassen, noch einmal prüfen und die neue Kontrolle eintragen.',
+      checkUnsigned: '{name}: Bei {reading} fehlt die Person oder der Tag. Dahinter by "…" on und das Datum schreiben.',
+      notChecked:
+        '{name} wurde am {on} nicht abgelesen: nichts zeigt, dass der Prüfstand an dem Tag richtig war. Die Kontrolle in intake eintragen, mit Prüfmittel, Person und Tag: verlangt sind {limit}.',
       torqueStale:
         '{name}: das letzte Anziehen ist älter als der Wechsel: {part}. Dafür wurde die Verschraubung gelöst. Nach dem Wechsel eintragen, womit wieder angezogen wurde.',
       passedAfterFail:

@@ -777,6 +777,8 @@ export const en = {
         'shop-serial': 'our serial',
         concession: 'concession',
         deviation: 'deviation',
+        moved: 'moved from revision',
+        again: 'done again',
       },
       labels: {
         workmanship: 'workmanship',
@@ -818,6 +820,7 @@ export const en = {
     spreadSettled:
       '{name} across the set, {units}: spread {spread} once the new [springs] have settled, {asRead} as read; limit {limit}.',
     conditions: { title: 'Test conditions', test: 'Test', conditions: 'Done at' },
+    check: 'Check with {name}: {reading}, limit {limit}, on {tool}; {by}, {on}.',
     sources: 'Source of limits: {sources}.',
     sourceOf: '{source} ({names})',
     sourceMissing: 'no source given',
@@ -870,6 +873,13 @@ export const en = {
         '{name}: the last result is from before {part} was changed, and says nothing about the unit as it is now. Test it again, and write the result after the change.',
       tightened:
         '{name}: the last result is from before {part} was tightened again, which may have moved it. Test it again, and write the result after the torque; if the torque came first, write it first.',
+      again:
+        '{name}: the last result is from before the job was moved to revision {revision}, and does not hold over. Do it again, and write the result below again.',
+      checkOutside:
+        '{name}: it read {reading}, and has to read {limit}. What was tested with it that day is in doubt. Have the tester looked at, test again, and write the new check.',
+      checkUnsigned: '{name}: {reading} has no person or no day. Write by "…" on and the date behind it.',
+      notChecked:
+        '{name} was not read on {on}: nothing shows that the tester was right that day. Write the check into the intake, with tool, person and day: it has to read {limit}.',
       torqueStale:
         '{name}: the last torque is from before {part} was changed, and the joint was opened for that. Write the torque it was tightened to again, after the change.',
       passedAfterFail:

@@ -768,6 +768,8 @@ export const es: Catalogue = {
         'shop-serial': 'nuestro número de serie',
         concession: 'concesión',
         deviation: 'desviación',
+        moved: 'pasada desde la revisión',
+        again: 'se repite',
       },
       labels: {
         workmanship: 'mano de obra',
@@ -807,6 +809,7 @@ export const es: Catalogue = {
     spreadSettled:
       '{name} en el juego, {units}: dispersión {spread} con [springs] nuevos ya asentados, {asRead} según lectura; límite {limit}.',
     conditions: { title: 'Condiciones de prueba', test: 'Prueba', conditions: 'Hecha con' },
+    check: 'Comprobación con {name}: {reading}, límite {limit}, en {tool}; {by}, {on}.',
     sources: 'Fuente de los límites: {sources}.',
     sourceOf: '{source} ({names})',
     sourceMissing: 'sin fuente indicada',
@@ -864,6 +867,13 @@ export const es: Catalogue = {
         '{name}: el último resultado es anterior al cambio de {part} y no dice nada de la unidad tal como está. Repita la prueba y escriba el resultado después del cambio.',
       tightened:
         '{name}: el último resultado es anterior a un nuevo apriete de {part}, que pudo moverlo. Repita la prueba y escriba el resultado después del par; si el par fue antes, escríbalo antes.',
+      again:
+        '{name}: el último resultado es anterior al paso de la orden a la revisión {revision}, y no se conserva. Repítalo, y escriba el resultado debajo de again.',
+      checkOutside:
+        '{name}: indicó {reading}, y debe indicar {limit}. Lo probado ese día queda en duda. Haga revisar el banco, repita las pruebas y anote la nueva comprobación.',
+      checkUnsigned: '{name}: {reading} no lleva persona o día. Escriba detrás by "…" on y la fecha.',
+      notChecked:
+        '{name} no se leyó el {on}: nada muestra que el banco indicara bien ese día. Anote la comprobación en intake, con instrumento, persona y día: debe indicar {limit}.',
       torqueStale:
         '{name}: el último par es anterior al cambio de {part}, y para eso se abrió la unión. Escriba el par con que se volvió a apretar, después del cambio.',
       passedAfterFail:

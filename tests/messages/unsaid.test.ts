@@ -72,6 +72,11 @@ const ofTheirOwn: readonly { readonly files: RegExp; readonly texts: RegExp; rea
     why: 'said when nothing else can be loaded',
   },
   { files: /\/lsp\/(?:canceled|start)\.ts$/u, texts: /^The request was canceled\.$/u, why: 'no editor shows it' },
+  {
+    files: /\/page\/page\.ts$/u,
+    texts: /^\nbody \{|^<!doctype/u,
+    why: 'a style sheet, and a page around what is said',
+  },
   { files: /\/hover\.ts$/u, texts: /^<rect/u, why: 'a picture' },
   { files: /\/report-github\.ts$/u, texts: /^file=/u, why: 'a command to a program' },
 ];

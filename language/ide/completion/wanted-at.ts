@@ -106,6 +106,7 @@ function atBeginning(block: string | null): Wanted {
         'approved by',
         'photo',
         'deviation',
+        'moved',
       );
     case 'unit':
       return {
@@ -130,6 +131,7 @@ const unitWords = [
   'deviation',
   'photo',
   'shop-serial',
+  'again',
 ];
 
 function inHead(before: readonly string[]): Wanted {

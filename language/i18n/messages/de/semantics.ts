@@ -34,6 +34,8 @@ export const semantics: Bundle = {
     'Der Auftrag {0} wird nicht geprüft: {1} ist noch nicht lesbar. Zuerst berichtigen, was dort gemeldet ist.',
   'Job {0} is at {1}, and {2} is written for {3}: its tools and stations are those of that shop. Write {4}, or name a procedure for {5}.':
     'Der Auftrag {0} ist in {1}, und {2} ist für {3} geschrieben: Werkzeuge und Arbeitsplätze sind die jener Werkstatt. {4} schreiben, oder eine Anweisung für {5} nennen.',
+  'The job says that it is at revision {0}, and that it was moved from that one. Write the revision that it was moved from.':
+    'Der Auftrag nennt Revision {0} und sagt, dass er von derselben umgestellt wurde. Die Revision schreiben, von der er umgestellt wurde.',
   'Job {0} is for revision {1}, but {2} is at revision {3}. Print from the revision that the job was taken in under, or write {4}.':
     'Der Auftrag {0} gilt für Revision {1}, aber {2} hat Revision {3}. Aus der Revision drucken, unter der der Auftrag angenommen wurde, oder {4} schreiben.',
   'Write whose it is: customer "…".': 'Schreiben, wem sie gehört: customer "…".',

@@ -33,6 +33,8 @@ export const semantics: Bundle = {
     'El trabajo {0} no se comprueba: {1} todavía no se puede leer. Corregir antes lo que se indica ahí.',
   'Job {0} is at {1}, and {2} is written for {3}: its tools and stations are those of that shop. Write {4}, or name a procedure for {5}.':
     'El trabajo {0} es en {1}, y {2} está escrito para {3}: sus herramientas y puestos son de ese taller. Escribir {4}, o nombrar un procedimiento para {5}.',
+  'The job says that it is at revision {0}, and that it was moved from that one. Write the revision that it was moved from.':
+    'El trabajo dice que está en la revisión {0} y que pasó de esa misma. Escribir la revisión de la que pasó.',
   'Job {0} is for revision {1}, but {2} is at revision {3}. Print from the revision that the job was taken in under, or write {4}.':
     'El trabajo {0} es para la revisión {1}, pero {2} está en la revisión {3}. Imprimir de la revisión con la que se aceptó el trabajo, o escribir {4}.',
   'Write whose it is: customer "…".': 'Escribir de quién es: customer "…".',
