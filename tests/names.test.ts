@@ -44,6 +44,8 @@ family holder "Holder" {
   part screw  "Screw"      through body  balanced with lockring
   part lockring "Lock ring"  on screw
   part valve  "Valve"      in body    for each cylinder 1..3
+  part stud   "Stud"       in body    quantity 3
+  part ring   "Seal ring"  in body    sides inner, outer
 
   places cylinder 1..3 in order 1, 3, 2
   places plane upper "Upper end", lower
@@ -185,6 +187,7 @@ const free: Readonly<Record<string, string>> = {
   'Master.name': 'declares',
   'Family.name': 'declares',
   'Part.name': 'declares',
+  'PartSides.sides': 'declares',
   'Places.name': 'declares',
   'Place.name': 'declares',
   'PointClause.name': 'declares',
@@ -259,7 +262,9 @@ function namesIn(source: string): Place[] {
           const isName =
             (property === 'name' && !['NameRef', 'IdRef', 'LabelRef'].includes(node.$type)) ||
             ['AssetAt.station', 'Master.station', 'WhenNew.part', 'OnlySteps.numbers', 'Hazard.about'].includes(own) ||
-            ['InRevision.revision', 'Unit.serial', 'OrderOf.order', 'Sequence.parameters'].includes(own);
+            ['InRevision.revision', 'Unit.serial', 'OrderOf.order', 'Sequence.parameters', 'PartSides.sides'].includes(
+              own,
+            );
           return typeof one === 'string' && isName
             ? place(own, node, property, Array.isArray(value) ? index : undefined)
             : [];

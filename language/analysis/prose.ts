@@ -20,13 +20,7 @@ export function partsWords(procedure: Pick<Procedure, 'family'>, names: readonly
 /** Parts as they are written in a step: one name for all copies. */
 export function partsWritten(procedure: Pick<Procedure, 'family'>, names: readonly string[]): string {
   return byBase(procedure, names)
-    .flatMap(({ parts, isAll, name }) =>
-      isAll
-        ? parts[0]!.base
-        : parts.length === 0
-          ? name
-          : parts.map(({ base, position }) => positioned(base, position)),
-    )
+    .flatMap(({ parts, isAll, name }) => (isAll ? parts[0]!.base : parts.length === 0 ? name : parts.map(positioned)))
     .join(', ');
 }
 
@@ -59,17 +53,19 @@ const counts = 'no one two three four five six seven eight nine ten eleven twelv
 function copiesWords(parts: readonly Part[], isAll: boolean, name: string): Filling {
   const [first] = parts;
   if (first === undefined) return name;
-  if (parts.length === 1) return lower(first.title);
-  const title = lower(first.baseTitle);
+  if (parts.length === 1 && first.quantity === 1) return lower(first.title);
+  const title = lower(parts.length === 1 ? first.title : first.baseTitle);
   const several = plural(english(title));
+  const count = parts.length * first.quantity;
   // The plural of an author's word is known in English alone.
-  if (isAll)
+  if (isAll || parts.length === 1)
     return inEach({
-      en: `${counts[parts.length] ?? parts.length} ${several}`,
-      ...inOthers(`${parts.length} × `, title),
+      en: `${counts[count] ?? count} ${several}`,
+      ...inOthers(`${count} × `, title),
     });
-  const which = listed(parts.map(({ position }) => String(position)));
-  return say`${inEach({ en: several, ...inOthers('', title) })} of cylinders ${which}`;
+  const all = inEach({ en: several, ...inOthers('', title) });
+  if (first.side !== null) return say`${all} (${listed(parts.map(({ side }) => side!))})`;
+  return say`${all} of cylinders ${listed(parts.map(({ position }) => String(position)))}`;
 }
 
 function inOthers(count: string, title: Filling): Readonly<Record<string, string>> {
@@ -77,13 +73,15 @@ function inOthers(count: string, title: Filling): Readonly<Record<string, string
   return { es: text, de: text };
 }
 
-function plural(title: string): string {
+/** More than one of what an author calls so, in English. What ends in an s of its own is plural already. */
+export function plural(title: string): string {
+  if (/[^suix]s$/u.test(title)) return title;
   if (/y$/u.test(title) && !/[aeo]y$/u.test(title)) return `${title.slice(0, -1)}ies`;
   return /(?:s|x|z|ch|sh)$/u.test(title) ? `${title}es` : `${title}s`;
 }
 
-function positioned(base: string, position: number | null): string {
-  return position === null ? base : `${base} ${position}`;
+function positioned({ name, base, position, side }: Part): string {
+  return position === null ? base : side === null ? `${base} ${position}` : name;
 }
 
 /** A face in words: `end face of the body`. */

@@ -53,8 +53,12 @@ export interface Part extends Named {
   readonly readyToFit: boolean;
   /** It must be felt to move after the joints over it are tight: `slides`, `turns-free`. */
   readonly moves: 'slides' | 'turns-free' | null;
-  /** Of `for each cylinder 1..6`: this copy's position, and the name that all copies share. */
+  /** How many there are of it, alike, that are never told apart: `quantity 3`. */
+  readonly quantity: number;
+  /** Of `for each cylinder 1..6` and of `sides left, right`: this copy's position, and the name that all copies share. */
   readonly position: number | null;
+  /** Of `sides left, right`: which of them this copy is. */
+  readonly side: string | null;
   readonly base: string;
   /** The author's own words, which all copies share; `title` adds which copy it is. */
   readonly baseTitle: string;

@@ -10,7 +10,7 @@ export interface FamilyThing {
   /** Its id among those of its kind. */
   readonly id: string;
   readonly source: Source;
-  /** Which copy of a part it is; null: there is only one. */
+  /** Which copy of a part it is, by number; null: there is only one, or they are told apart by side. */
   readonly position: number | null;
   readonly locatedBy: string | null;
 }
@@ -31,7 +31,7 @@ export function thingsNamed(family: Family, kind: ObjectKind, { head, tail }: as
     things = found(family, kind, head, tail).map(({ name, source, ...more }) => ({
       id: 'id' in more ? more.id : name,
       source,
-      position: 'position' in more ? more.position : null,
+      position: 'position' in more && more.side === null ? more.position : null,
       locatedBy: locatedBy(name),
     }));
     names.set(key, things);

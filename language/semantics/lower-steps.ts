@@ -18,7 +18,7 @@ import { readingOf } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 import { formatQuantity, kindOf, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
-import { type Filling, say } from '../say/say.ts';
+import { either, type Filling, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { stepWords } from '../syntax/keywords.ts';
 import { nearest } from '../syntax/nearest.ts';
@@ -584,11 +584,14 @@ class SingleStepLowering {
     const copies = partsNamed(this.names.family.parts, path.head);
     const places = copies.flatMap((part) => part.position ?? []);
     if (copies.length === 0) return false;
+    const sided = copies.filter(({ side }) => side !== null);
     this.context.syntax(
       'wrong-use-of-name',
-      places.length === 0
-        ? say`There is only one ${path.head}: the family does not declare it “for each cylinder”. Write ${path.head} without ${position}.`
-        : say`There is no ${path.head} ${position}: the family has ${path.head} ${Math.min(...places)} to ${Math.max(...places)}.`,
+      sided.length > 0
+        ? say`${path.head} is told apart by side, not by number. Write ${either(sided.map(({ name }) => name))}, or ${path.head} for all of them.`
+        : places.length === 0
+          ? say`There is only one ${path.head}: the family does not declare it “for each cylinder”. Write ${path.head} without ${position}.`
+          : say`There is no ${path.head} ${position}: the family has ${path.head} ${Math.min(...places)} to ${Math.max(...places)}.`,
       this.context.source(path),
     );
     return true;

@@ -164,6 +164,8 @@ export const continuing = [
   'under',
   'binds',
   'drawn',
+  'quantity',
+  'sides',
 ];
 
 /** Reserved: no part, spec or stage may be called so. */

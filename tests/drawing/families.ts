@@ -91,6 +91,8 @@ export function randomFamilies(most = 40, sane = false): fc.Arbitrary<Family> {
           source,
           base: name,
           position: null,
+          quantity: 1,
+          side: null,
           on: [],
           in: [],
           through: [],

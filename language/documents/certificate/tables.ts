@@ -14,7 +14,7 @@ import { limitText } from '../../quantities/index.ts';
 import type { Quantity } from '../../quantities/types.ts';
 import { acceptanceText } from '../acceptance.ts';
 import type { Block, TableBlock, TextBlock } from '../model.ts';
-import { baseTitle, numberWords } from '../names.ts';
+import { baseTitle, countedTitle, numberWords } from '../names.ts';
 import type { PrintContext } from '../print-context.ts';
 import { accuracyWords, assetWords, conditionsOf } from '../tools.ts';
 
@@ -126,10 +126,11 @@ function doneWords({ certificate: { units } }: Words, { done }: LimitVerdict): s
 
 /** What the procedure renews in every unit. */
 export function alwaysText({ procedure, words }: PrintContext): TextBlock | null {
-  const parts = procedure.family.parts
-    .filter(({ renewed }) => renewed)
-    .map((part) => words.inSentence(baseTitle(part)));
-  if (parts.length === 0) return null;
+  const renewed = procedure.family.parts.filter((part) => part.renewed);
+  if (renewed.length === 0) return null;
+  const parts = renewed.map((part) =>
+    countedTitle({ procedure, words }, words.inSentence(baseTitle(part)), part.quantity),
+  );
   const text = words.certificate.units.always({ parts: words.list([...new Set(parts)]) });
   return { kind: 'text', text, strong: false };
 }

@@ -216,6 +216,8 @@ function inFamily(before: readonly string[]): Wanted {
         'from below',
         ...dangerWords,
         'for each cylinder',
+        'quantity',
+        'sides',
       );
     }
     case 'face':

@@ -17,8 +17,10 @@ export function traitsText({
   moves,
   suppliedLoose,
   bindsOver,
+  quantity,
 }: Part): string | null {
   const traits = [
+    ...(quantity === 1 ? [] : [`${quantity} per unit`]),
     ...(renewed ? ['always renewed'] : []),
     ...(locatedBy === null ? [] : [`located by ${locatedBy}`]),
     ...(chosenFrom === null ? [] : [`chosen from ${chosenFrom}`]),

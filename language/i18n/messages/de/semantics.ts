@@ -336,4 +336,12 @@ export const semantics: Bundle = {
   'which readings were in doubt is worked out from it': 'daraus wird berechnet, welche Messwerte zweifelhaft waren',
   '{0} was found {1} off at {2}, and the two measure different things. Write both as it reads them: found 3 bar high at 250 bar.':
     'Bei {0} wurde eine Abweichung von {1} bei {2} gefunden, und das sind zwei verschiedene Größen. Beide schreiben, wie sie angezeigt werden: found 3 bar high at 250 bar.',
+  '{0} is told apart by cylinder and by side, and a step could not say which is meant. Write a part for each side, each of them for each cylinder.':
+    '{0} wird nach Zylinder und nach Seite unterschieden, und ein Schritt könnte nicht sagen, welches gemeint ist. Für jede Seite ein Teil schreiben, jedes davon for each cylinder.',
+  '{0} has the same side twice. Give each side a name of its own, or write quantity {1} if they are all alike.':
+    '{0} hat dieselbe Seite zweimal. Jeder Seite einen eigenen Namen geben, oder quantity {1} schreiben, wenn alle gleich sind.',
+  '{0} has one side only, which tells nothing apart. Name all sides: sides left, right.':
+    '{0} hat nur eine Seite, und die unterscheidet nichts. Alle Seiten nennen: sides left, right.',
+  '{0} is told apart by side, not by number. Write {1}, or {2} for all of them.':
+    '{0} wird nach Seite unterschieden, nicht nach Nummer. {1} schreiben, oder {2} für alle.',
 };

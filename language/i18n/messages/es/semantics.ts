@@ -334,4 +334,12 @@ export const semantics: Bundle = {
   'which readings were in doubt is worked out from it': 'con él se calcula qué lecturas quedaron en duda',
   '{0} was found {1} off at {2}, and the two measure different things. Write both as it reads them: found 3 bar high at 250 bar.':
     'En {0} se halló un error de {1} a {2}, y son magnitudes distintas. Escribir los dos tal como los lee: found 3 bar high at 250 bar.',
+  '{0} is told apart by cylinder and by side, and a step could not say which is meant. Write a part for each side, each of them for each cylinder.':
+    '{0} se distingue por cilindro y por lado, y un paso no podría decir cuál es. Escribir una pieza para cada lado, cada una con for each cylinder.',
+  '{0} has the same side twice. Give each side a name of its own, or write quantity {1} if they are all alike.':
+    '{0} tiene dos veces el mismo lado. Dar a cada lado un nombre propio, o escribir quantity {1} si todas son iguales.',
+  '{0} has one side only, which tells nothing apart. Name all sides: sides left, right.':
+    '{0} tiene un solo lado, que no distingue nada. Nombrar todos los lados: sides left, right.',
+  '{0} is told apart by side, not by number. Write {1}, or {2} for all of them.':
+    '{0} se distingue por lado, no por número. Escribir {1}, o {2} para todas.',
 };
