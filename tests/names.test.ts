@@ -76,8 +76,10 @@ const base = `procedure rebuild "Rebuild" for holder at bench
   spec nut-fit  "Torque"   torque    60 N·m ±5   allow torque-missing because "it is"
   spec shim-rate "Rate"    rate from stiffness 200 N/mm, guide 6 mm, seat 3 mm  source "Sheet"
   spec washer-fit "Washer" torque   not required source "Sheet"
+  figures from "Sheet 12" unless stated
   number A-250 "Marine"
   number A-220 "Old" {
+    figures from "Sheet 13" unless stated
     opening 220 bar +8 -0  source "Sheet"
   }
   hazard DANGER "Spray goes through skin." for test opening

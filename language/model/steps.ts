@@ -82,6 +82,19 @@ export function figuresAt(step: Action): Condition[] {
   return [...(own(step, 'figures') ?? []), ...points.flatMap(({ conditions }) => conditions)];
 }
 
+/**
+ * Limits that are written in a step, and come from somewhere. A lever speed, a soaking time, a target inside a limit and the
+ * air pressure describe how to work, and need no source.
+ */
+export function figuresWritten(step: Action): Limit[] {
+  const held = limitUses(step).flatMap((use) => (use.form === 'limit' ? use.limit : []));
+  const test = own(step, 'test');
+  const timed = [test?.hold?.amount, test?.from, test?.to, test?.inTime];
+  return [...held, own(step, 'stretch'), ...timed, own(step, 'spread'), ...spreadsAt(step)].flatMap(
+    (limit) => limit ?? [],
+  );
+}
+
 /** How far apart the places of a unit may lie, at any point. */
 export function spreadsAt(step: Action): Limit[] {
   const plan = own(step, 'plan');

@@ -80,6 +80,7 @@ function atBeginning(block: string | null): Wanted {
         'repair',
         'sequence',
         'hazard',
+        'figures from',
         'allow',
         'instead of',
         'after',
@@ -87,7 +88,7 @@ function atBeginning(block: string | null): Wanted {
         'without',
       );
     case 'number':
-      return names('spec');
+      return { ...names('spec'), words: ['figures from'] };
     case 'job':
       return words('unit', 'intake');
     case 'intake':

@@ -344,4 +344,6 @@ export const semantics: Bundle = {
     '{0} hat nur eine Seite, und die unterscheidet nichts. Alle Seiten nennen: sides left, right.',
   '{0} is told apart by side, not by number. Write {1}, or {2} for all of them.':
     '{0} wird nach Seite unterschieden, nicht nach Nummer. {1} schreiben, oder {2} für alle.',
+  '“figures from” is written twice here, and a figure cannot come from both. Delete one, and write “source "…"” at the figures that are from elsewhere.':
+    '„figures from“ steht hier zweimal, und eine Angabe kann nicht aus beidem stammen. Eines löschen, und „source "…"“ zu den Angaben schreiben, die woandersher stammen.',
 };

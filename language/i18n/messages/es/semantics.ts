@@ -342,4 +342,6 @@ export const semantics: Bundle = {
     '{0} tiene un solo lado, que no distingue nada. Nombrar todos los lados: sides left, right.',
   '{0} is told apart by side, not by number. Write {1}, or {2} for all of them.':
     '{0} se distingue por lado, no por número. Escribir {1}, o {2} para todas.',
+  '“figures from” is written twice here, and a figure cannot come from both. Delete one, and write “source "…"” at the figures that are from elsewhere.':
+    '“figures from” aparece dos veces aquí, y un valor no puede venir de ambos. Borrar uno, y escribir “source "…"” en los valores que vienen de otra parte.',
 };
