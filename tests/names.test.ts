@@ -93,13 +93,13 @@ const base = `procedure rebuild "Rebuild" for holder at bench
     take-off with nut, nozzle
     remove needle, spacer, seat, spring, shim
     keep spring, shim at build
-    check body.end  reuse if "bright"  lap if "stained"  reject if "scored"
+    check body.end  reuse if "bright"  lap if "stained" then wash in thinner  reject if "scored"
     send nozzle to wheel
     only A-250, A-220 { rinse seat in cal-oil }
     unclamp body
   }
   stage build "Build" at build {
-    check needle slides "Falls"  proves through nozzle  on fail renew nozzle, needle (once), wash nozzle in thinner (twice), reshim (3 times)
+    check needle slides "Falls"  proves through nozzle  on fail renew nozzle, needle (once), lap nozzle then wash in thinner (once), wash nozzle in thinner (twice), reshim (3 times)
     fit shim, spring, seat, spacer located by "dowels", nozzle with needle
     hazard WARNING "Heavy."
     hazard spray "Oil."
@@ -121,6 +121,8 @@ const base = `procedure rebuild "Rebuild" for holder at bench
       point idle at 300 rpm within 14 mL ±5 below full
     test lift read length worked out as depth-out "Depth out" less depth-in at each plane within 0.3 mm ±0.1 on fail reshim (once) then all again
     across the set opening spread at most 5 bar  on fail reshim (3 times)
+    do "Work it" to needle
+    do "Work them" to nozzle, body.end
     wait 5 min   note "Let it settle"
   }
   stage extra at wheel { wait 5 min }

@@ -78,7 +78,6 @@ export class Effects {
       case 'wait':
       case 'send-out':
       case 'book-in':
-      case 'do':
       case 'read':
       case 'line-up':
         if (step.verb === 'read' && isHydraulic(step, this.procedure)) set(unit.pressure, bits.flag.yes);
@@ -168,13 +167,8 @@ export class Effects {
         return;
       case 'wipe':
         for (const name of parts)
-          this.cleaned(
-            name,
-            bits.dirt.washed,
-            step.fluid === null ? dried(name, state) : this.wetWith(step),
-            state,
-            at,
-          );
+          if (step.fluid === null) this.wipedDry(name, state, at);
+          else this.cleaned(name, bits.dirt.washed, this.wetWith(step), state, at);
         return;
       case 'blow-dry':
         for (const name of this.notGone(parts, state)) set(state.part(name).wet, dried(name, state));
@@ -192,6 +186,9 @@ export class Effects {
         return;
       case 'lap':
         this.lapped(step, state, at);
+        return;
+      case 'do':
+        for (const { kind, name } of step.objects) this.worked(kind, name, state, at);
         return;
       case 'clean-outside':
         return set(unit.outside, bits.flag.yes);
@@ -276,6 +273,14 @@ export class Effects {
     const cells = state.part(name);
     state.set(cells.dirt, how, at);
     state.set(cells.wet, wetness, at);
+  }
+
+  /** A dry cloth takes dirt off, and spreads lapping paste. */
+  private wipedDry(name: string, state: AbstractState, at: number) {
+    const { dirt } = state.part(name);
+    const paste = state.get(dirt) & bits.dirt.paste;
+    const others = state.may(dirt, ~bits.dirt.paste) ? bits.dirt.washed : 0;
+    this.cleaned(name, paste | others, dried(name, state), state, at);
   }
 
   /** A rinse takes off preservative and what was loosened; dirt as it came in and lapping paste want a wash. */
@@ -453,6 +458,13 @@ export class Effects {
       this.touchPart(part, state, at);
       this.unmeasured(part, 'ground', state, at);
     }
+  }
+
+  /** The author's own work at something: what was measured, balanced or proven of it before says nothing anymore. */
+  private worked(kind: StepObject['kind'], name: string, state: AbstractState, at: number) {
+    if (kind !== 'part') return this.invalidate(name, state, at);
+    this.touchPart(name, state, at);
+    this.unmeasured(name, 'ground', state, at);
   }
 
   private look(step: StepOf<'check'>, state: AbstractState, at: number) {

@@ -468,6 +468,7 @@ export const de: Catalogue = {
   },
   pieces: {
     more: ': {text}',
+    changes: ' ({parts})',
     with: ' (mit: {parts})',
     held: ' (in: {holder})',
     at: ' (Arbeitsplatz: {station})',

@@ -470,6 +470,7 @@ export const en = {
   },
   pieces: {
     more: ': {text}',
+    changes: ' ({parts})',
     with: ' with {parts}',
     held: ' in {holder}',
     at: ' at {station}',

@@ -460,6 +460,7 @@ export const es: Catalogue = {
   },
   pieces: {
     more: ': {text}',
+    changes: ' ({parts})',
     with: ' con {parts}',
     held: ' en {holder}',
     at: ' en {station}',

@@ -455,8 +455,9 @@ class SingleStepLowering {
     const proves = clauses.find((clause) => clause.$type === 'ProvesClause');
     if (proves !== undefined && said.through !== null && (said.hold !== null || said.reads === 'pressure'))
       this.closedOver(said.through, proves);
-    if (said.verdicts.some(({ verdict }) => verdict === 'lap'))
-      said.onFail = [this.inlineRepair('lap', said.objects, null, null), ...said.onFail];
+    const lapIf = clauses.find((clause) => clause.$type === 'VerdictClause' && clause.verdict === 'lap');
+    if (lapIf?.$type === 'VerdictClause')
+      said.onFail = [this.inlineRepair('lap', said.objects, { wash: lapIf.wash ?? null }, null), ...said.onFail];
     if (verb === 'test') said.reading = this.standsFor((this.node as ast.TestStep).name.name, this.node);
     if (verb === 'record') {
       const { name, title, form } = this.node as ast.RecordStep;
@@ -653,7 +654,8 @@ class SingleStepLowering {
         }
         return;
       case 'ToClause':
-        if (this.verb === 'test') said.to = clause.limit === undefined ? null : lowerLimit(context, clause.limit);
+        if (phrase === 'to parts') said.objects = this.changed(clause);
+        else if (this.verb === 'test') said.to = clause.limit === undefined ? null : lowerLimit(context, clause.limit);
         else if (phrase === 'to station')
           said.station =
             clause.name === undefined ? null : this.found(clause.name, 'station', this.names.shop.stations);
@@ -692,6 +694,7 @@ class SingleStepLowering {
         return;
       case 'VerdictClause':
         said.verdicts = [...said.verdicts, { verdict: clause.verdict, text: clause.text }];
+        if (clause.verdict !== 'lap') this.noWash(clause.wash, clause.verdict);
         return;
       case 'FailClause':
         said.failWritten = true;
@@ -772,6 +775,16 @@ class SingleStepLowering {
         return;
       }
     }
+  }
+
+  /** What the author's own work changes: `do "…" to shaft, wheel`. */
+  private changed(clause: ast.ToClause): readonly StepObject[] {
+    const kinds = ['part', 'face', 'adjuster'] as const;
+    const { name } = clause;
+    if (name === undefined) return this.objects(clause.objects, kinds);
+    const path = { ...name, $type: 'Path', head: name.name };
+    const subject = { ...name, $type: 'Subject', located: false, path } as unknown as ast.Subject;
+    return this.objects([subject], kinds, this.context.source(name));
   }
 
   /** The figures that a reading is taken at. The first that has no name is the speed, or the pressure, of the step. */
@@ -1090,7 +1103,7 @@ class SingleStepLowering {
       const inline = this.inlineRepair(
         entry.verb as Verb,
         this.objects(entry.objects, entry.verb === 'lap' ? ['face', 'part'] : ['part']),
-        entry.fluid ?? null,
+        { in: entry.fluid ?? null, wash: entry.wash ?? null },
         entry,
       );
       return { ...inline, tries: tries ?? inline.tries, furthestOut: entry.furthest, allAgain: entry.again };
@@ -1102,15 +1115,42 @@ class SingleStepLowering {
       : { repair, as: 'repair', tries, furthestOut: entry.furthest, allAgain: entry.again, source: this.source(entry) };
   }
 
-  /** `on fail renew needle`, `lap if "…"`: a repair of one step, named by its words. */
+  /** The paste of a lapped part is washed off, and the part wiped dry, so that it can be looked at. */
+  private washed(
+    fluid: ast.NameRef,
+    lapped: readonly StepObject[],
+    source: Source,
+    around: Parameters<typeof actionOf>[2],
+  ): Step[] {
+    const { faces } = this.names.family;
+    const names = new Set(lapped.map(({ kind, name }) => (kind === 'face' ? firstWith(faces, name)!.part : name)));
+    const objects = [...names].map(
+      (name): StepObject => ({ kind: 'part', name, located: null, marksAligned: false, source }),
+    );
+    const washing = { ...sayNothing(source), objects, fluid: this.found(fluid, 'fluid', this.names.shop.fluids) };
+    return [actionOf('wash', washing, around), actionOf('wipe', { ...sayNothing(source), objects }, around)];
+  }
+
+  /** Only what was lapped has paste on it. */
+  private noWash(wash: ast.NameRef | undefined, verb: string) {
+    if (wash === undefined) return;
+    this.context.syntax(
+      'clause-without-meaning',
+      say`“then wash in ${wash.name}” belongs to lapping, which leaves paste: it has no meaning after ${verb}. Delete it, or write a repair that washes.`,
+      this.context.source(wash),
+    );
+  }
+
+  /** `on fail renew needle`, `lap if "…"`: a repair named by its words, of one step; of three, where paste is washed off. */
   private inlineRepair(
     verb: Verb,
     objects: readonly StepObject[],
-    fluid: ast.NameRef | null,
+    { in: fluid = null, wash }: { readonly in?: ast.NameRef | null; readonly wash: ast.NameRef | null },
     entry: ast.FailEntry | null,
   ): FailEntry {
     const source = entry === null ? this.source(this.node) : this.source(entry);
-    const name = `${verb} ${objects.map((object) => object.name).join(', ')}`;
+    // With a wash behind it, it is another repair.
+    const name = `${verb} ${objects.map((object) => object.name).join(', ')}${wash === null ? '' : ', wash'}`;
     const said = sayNothing(source);
     said.objects = objects;
     if (fluid !== null && takesPhrase(verb, 'in fluid'))
@@ -1121,13 +1161,16 @@ class SingleStepLowering {
         say`“in ${fluid.name}” has no meaning after ${verb}. Delete it.`,
         this.context.source(fluid),
       );
-    const step = actionOf(verb, said, { hazards: [], only: this.place.only, call: null });
+    const around = { hazards: [], only: this.place.only, call: null };
+    const steps = [actionOf(verb, said, around)];
+    if (wash !== null && verb === 'lap') steps.push(...this.washed(wash, objects, source, around));
+    else this.noWash(wash ?? undefined, verb);
     this.inlineRepairs.push({
       name,
       title: name,
       source,
       station: null,
-      steps: [step],
+      steps,
       tries: null,
       inline: true,
       allow: [],
@@ -1195,6 +1238,9 @@ export function addressees(step: Action): string[] {
   const reading = step.verb === 'across' ? step.gate.test : readingOf(step);
   return [reading, step.objects[0]?.name].flatMap((name) => name ?? []);
 }
+
+const firstWith = <T extends { readonly id: string }>(all: readonly T[], id: string) =>
+  all.find((one) => one.id === id);
 
 /** The name that all copies of a part share. */
 function baseOf(parts: readonly Part[], name: string): string {

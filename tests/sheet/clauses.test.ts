@@ -56,6 +56,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
     ['to nut-fit', '55 to 65 N·m'],
     ['to 47 N·m ±3', '44 to 50 N·m'],
     ['to 110 bar', '110 bar'],
+    ['to needle, nozzle', 'needle'],
   ],
   BringClause: [
     ['to bring opening to 253 bar', '253 bar'],
@@ -88,6 +89,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
   VerdictClause: [
     ['reuse if "bright"', 'bright'],
     ['lap if "hazed"', 'hazed'],
+    ['lap if "hazed" then wash in solvent', 'hazed'],
   ],
   FailClause: [
     ['on fail reshim (2 times)', 'R1', '2 attempts max.'],

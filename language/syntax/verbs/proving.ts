@@ -5,7 +5,7 @@ export const proving = {
   check: {
     objects: ['part', 'face', 'port'],
     all: 'parts',
-    takes: ['moves', 'verdict', 'reject', 'accept', 'within', 'amount', 'fail', 'proves', 'with gauge'],
+    takes: ['moves', 'verdict', 'verdict lap', 'reject', 'accept', 'within', 'amount', 'fail', 'proves', 'with gauge'],
     does: 'is a gate, by eye and hand',
     is: ['reads', 'takes in hand'],
   },

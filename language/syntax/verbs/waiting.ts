@@ -24,8 +24,8 @@ export const waiting = {
   'book-in': { objects: [], takes: [], does: 'takes the unit back from somebody else', is: ['whole unit', 'lifts'] },
   do: {
     objects: [],
-    takes: [],
-    does: 'is anything else, as written',
+    takes: ['to parts'],
+    does: 'is anything else, as written; `to PARTS` says what it changes',
     is: ['drives', 'spins', 'lifts', 'changes', 'after sign-off'],
   },
 } as const satisfies Readonly<Record<string, VerbRecord>>;

@@ -60,6 +60,6 @@ function isEndless(entry: FailEntry, procedure: Procedure): boolean {
   if (repair === undefined || repair.tries !== null || entry.as === 'verdict') return false;
   return (
     repair.steps.some((step) => step.verb === 'set') ||
-    (repair.inline && repair.steps.every((step) => step.verb === 'lap'))
+    (repair.inline && repair.steps[0]?.verb === 'lap')
   );
 }

@@ -229,4 +229,10 @@ export const protection: Bundle = {
     '{0} stattdessen in sauberem Öl spülen, oder in der Baureihe „fitted with preservative“ schreiben.',
   'Write “oil {0} with” and the right fluid before this step.':
     'Vor diesem Schritt „oil {0} with“ und die richtige Flüssigkeit schreiben.',
+  'lapping paste is still on {0}, fills a score line, and cuts on in whatever it gets into.':
+    'die Läpppaste ist noch darauf, füllt eine Riefe, und schneidet in allem weiter, in das sie gerät.',
+  'Write “then wash in FLUID” behind “lap if”: a rinse does not take paste off.':
+    '„then wash in MITTEL“ hinter „lap if“ schreiben: Spülen nimmt die Paste nicht ab.',
+  'Wash {0} before this step: a rinse does not take it off.':
+    '{0} vor diesem Schritt waschen: Spülen nimmt es nicht ab.',
 };

@@ -346,4 +346,6 @@ export const semantics: Bundle = {
     '{0} wird nach Seite unterschieden, nicht nach Nummer. {1} schreiben, oder {2} für alle.',
   '“figures from” is written twice here, and a figure cannot come from both. Delete one, and write “source "…"” at the figures that are from elsewhere.':
     '„figures from“ steht hier zweimal, und eine Angabe kann nicht aus beidem stammen. Eines löschen, und „source "…"“ zu den Angaben schreiben, die woandersher stammen.',
+  '“then wash in {0}” belongs to lapping, which leaves paste: it has no meaning after {1}. Delete it, or write a repair that washes.':
+    '„then wash in {0}“ gehört zum Läppen, das Paste hinterlässt: nach {1} hat es keine Bedeutung. Löschen, oder eine Nacharbeit schreiben, die wäscht.',
 };

@@ -224,4 +224,9 @@ export const protection: Bundle = {
     'Enjuagar {0} en aceite limpio, o escribir «fitted with preservative» en la familia.',
   'Write “oil {0} with” and the right fluid before this step.':
     'Escribir «oil {0} with» y el fluido correcto antes de este paso.',
+  'lapping paste is still on {0}, fills a score line, and cuts on in whatever it gets into.':
+    'todavía tiene pasta de lapear: rellena una raya y sigue cortando donde entra.',
+  'Write “then wash in FLUID” behind “lap if”: a rinse does not take paste off.':
+    'Escribir “then wash in FLUIDO” detrás de “lap if”: un enjuague no quita la pasta.',
+  'Wash {0} before this step: a rinse does not take it off.': 'Lavar {0} antes de este paso: un enjuague no lo quita.',
 };

@@ -344,4 +344,6 @@ export const semantics: Bundle = {
     '{0} se distingue por lado, no por número. Escribir {1}, o {2} para todas.',
   '“figures from” is written twice here, and a figure cannot come from both. Delete one, and write “source "…"” at the figures that are from elsewhere.':
     '“figures from” aparece dos veces aquí, y un valor no puede venir de ambos. Borrar uno, y escribir “source "…"” en los valores que vienen de otra parte.',
+  '“then wash in {0}” belongs to lapping, which leaves paste: it has no meaning after {1}. Delete it, or write a repair that washes.':
+    '“then wash in {0}” corresponde a lapear, que deja pasta: después de {1} no tiene sentido. Borrarlo, o escribir una reparación que lave.',
 };
