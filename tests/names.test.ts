@@ -45,6 +45,7 @@ family holder "Holder" {
   part lockring "Lock ring"  on screw
   part valve  "Valve"      in body    for each cylinder 1..3
   part stud   "Stud"       in body    quantity 3
+  assembly insert "Insert" of nozzle, needle
   part ring   "Seal ring"  in body    sides inner, outer
 
   places cylinder 1..3 in order 1, 3, 2
@@ -87,6 +88,8 @@ const base = `procedure rebuild "Rebuild" for holder at bench
 
   stage strip "Strip" at strip, the set together {
     receive
+    send-out of insert for "Plating"
+    book-in of needle
     mark body with serial
     clamp body
     measure shim with MIC-10
@@ -192,6 +195,7 @@ const free: Readonly<Record<string, string>> = {
   'Family.name': 'declares',
   'Part.name': 'declares',
   'PartSides.sides': 'declares',
+  'Assembly.name': 'declares',
   'Places.name': 'declares',
   'Place.name': 'declares',
   'PointClause.name': 'declares',

@@ -32,7 +32,7 @@ export function missingFor(
 ): string[] {
   const part = relations.part(name);
   // A sub-assembly in the hand: the part under it may be off too, if both go in together later.
-  return [...restsOn(part), ...part.holds].filter(
+  return [...new Set([...restsOn(part), ...part.holds])].filter(
     (under) =>
       !together.includes(under) &&
       state.may(state.part(under).place, ~(place.in | place.trial)) &&

@@ -1,5 +1,5 @@
 import type { Part } from '../model/family.ts';
-import type { Procedure } from '../model/procedure.ts';
+import type { Procedure, StepObject } from '../model/procedure.ts';
 import type { GateStep } from '../model/steps.ts';
 import { english, type Filling, inEach, listed, lower, type Said, say } from '../say/say.ts';
 import type { PathContext } from './flow-analysis.ts';
@@ -12,9 +12,21 @@ export function partWords(procedure: Pick<Procedure, 'family'>, name: string): F
   return part === undefined ? name : lower(part.title);
 }
 
+/** The words for what a step acts on: of an assembly its own. */
+export function objectWords(
+  procedure: Pick<Procedure, 'family'>,
+  { name, assembly }: Pick<StepObject, 'name' | 'assembly'>,
+): Filling {
+  const whole = procedure.family.assemblies.find((one) => one.name === assembly?.name);
+  return whole === undefined ? partWords(procedure, name) : lower(whole.title);
+}
+
 /** Words for several parts, as a person would say them: `six valve holders`, not one after the other. */
 export function partsWords(procedure: Pick<Procedure, 'family'>, names: readonly string[]): Said {
-  return listed(byBase(procedure, names).map(({ parts, isAll, name }) => copiesWords(parts, isAll, name)));
+  const groups = byBase(procedure, names);
+  // One name is one thing to what is said of it, however many there are.
+  if (groups.length === 1 && groups[0]!.parts.length === 1) return listed([lower(groups[0]!.parts[0]!.title)]);
+  return listed(groups.map(({ parts, isAll, name }) => copiesWords(parts, isAll, name)));
 }
 
 /** Parts as they are written in a step: one name for all copies. */

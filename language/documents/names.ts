@@ -19,6 +19,7 @@ export interface ObjectWords {
 export function objectTitle({ procedure: { family }, words }: ObjectWords, object: StepObject): string {
   switch (object.kind) {
     case 'part': {
+      if (object.assembly !== undefined) return titleAmong(family.assemblies, object.assembly.name);
       const part = family.parts.find(({ name }) => name === object.name);
       if (part === undefined) return titleAmong([], object.name);
       return partTitle(words, part);
@@ -88,7 +89,8 @@ export function objectWords(
   const done = new Set<StepObject>();
   for (const object of objects) {
     if (done.has(object)) continue;
-    const part = object.kind === 'part' ? family.parts.find(({ name }) => name === object.name) : undefined;
+    const isPart = object.kind === 'part' && object.assembly === undefined;
+    const part = isPart ? family.parts.find(({ name }) => name === object.name) : undefined;
     const copies =
       part?.position == null
         ? [object]

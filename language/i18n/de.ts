@@ -465,6 +465,8 @@ export const de: Catalogue = {
     waitFor: '<b>{count}</b> warten{more}',
     'send-out': 'Einheit außer Haus geben{more}',
     'book-in': 'Einheit einbuchen{more}',
+    sendOutOf: '{parts} außer Haus geben{more}',
+    bookInOf: '{parts} einbuchen{more}',
   },
   pieces: {
     more: ': {text}',

@@ -467,6 +467,8 @@ export const en = {
     waitFor: 'wait <b>{count}</b>{more}',
     'send-out': 'send the unit out{more}',
     'book-in': 'book the unit in{more}',
+    sendOutOf: 'send {parts} out{more}',
+    bookInOf: 'book {parts} in{more}',
   },
   pieces: {
     more: ': {text}',

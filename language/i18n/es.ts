@@ -457,6 +457,8 @@ export const es: Catalogue = {
     waitFor: 'esperar <b>{count}</b>{more}',
     'send-out': 'enviar la unidad fuera{more}',
     'book-in': 'registrar la entrada de la unidad{more}',
+    sendOutOf: 'enviar fuera: {parts}{more}',
+    bookInOf: 'registrar la entrada: {parts}{more}',
   },
   pieces: {
     more: ': {text}',

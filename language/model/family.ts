@@ -10,6 +10,7 @@ export interface Family extends Named {
   readonly parts: readonly Part[];
   /** Where its units are read, one place after the other. */
   readonly places: readonly Places[];
+  readonly assemblies: readonly Assembly[];
   readonly faces: readonly Face[];
   readonly ports: readonly Port[];
   readonly joints: readonly Joint[];
@@ -70,6 +71,12 @@ export interface Part extends Named {
   readonly fromBelow: boolean;
   readonly dangers: readonly DangerFact[];
   readonly allow: readonly Allow[];
+}
+
+/** Parts that are taken off, kept, capped, marked, sent and renewed as one. */
+export interface Assembly extends Named {
+  /** Ids of the parts in it; the first carries the others: it rests on none of them. */
+  readonly parts: readonly string[];
 }
 
 /** A lapped or ground face; `id` is `part.name`. Every lapped face meets one other. */

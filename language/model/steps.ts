@@ -40,6 +40,13 @@ export function namedIn(step: Action): readonly StepObject[] {
   return 'withObjects' in step ? [...step.objects, ...step.withObjects] : step.objects;
 }
 
+/** Parts that a step acts on, with what is in the assemblies among them. */
+export function partsNamedIn(step: Action): string[] {
+  return namedIn(step).flatMap(({ kind, name, assembly }) =>
+    kind === 'part' ? [name, ...(assembly?.others ?? [])] : [],
+  );
+}
+
 /** The identity of a gate that judges a reading: all tests of one name are one gate, and so are its settings. */
 export function testGateId(kind: TestGate['kind'], test: string): string {
   return kind === 'test' ? test : `${kind} ${test}`;

@@ -1,9 +1,10 @@
+import { restsOn } from '../analysis/relations.ts';
 import { type DrawnAs, drawnAs } from '../model/drawn-as.ts';
-import type { Adjuster, Face, Family, Joint, Part, Port } from '../model/family.ts';
+import type { Adjuster, Assembly, Face, Family, Joint, Part, Port } from '../model/family.ts';
 import type { Places } from '../model/plan.ts';
 import type { NameUse } from '../model/source.ts';
 import { amount, formatQuantity, kindOfUnit, type Quantity } from '../quantities/index.ts';
-import { joined, say } from '../say/say.ts';
+import { joined, listed, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { allowsWithin, lowerAllow } from './allows.ts';
@@ -21,7 +22,7 @@ const mostCylinders = 32;
 export function lowerFamily(context: Context, node: ast.Family): Family {
   const items = <T extends ast.FamilyItem>(type: T['$type']) => node.items.filter((item) => item.$type === type) as T[];
   for (const item of items<ast.Unread>('Unread')) {
-    unreadLine(context, item, ['part', 'places', 'face', 'port', 'joint', 'adjuster', 'proven', 'always']);
+    unreadLine(context, item, ['part', 'assembly', 'places', 'face', 'port', 'joint', 'adjuster', 'proven', 'always']);
   }
   const places = placesOf(context, items<ast.Places>('Places'));
   const parts = partsOf(context, items<ast.Part>('Part'), places);
@@ -30,6 +31,7 @@ export function lowerFamily(context: Context, node: ast.Family): Family {
     ...named(context, node),
     parts,
     places,
+    assemblies: assembliesOf(context, items<ast.Assembly>('Assembly'), parts),
     faces: facesOf(context, items<ast.Face>('Face'), parts),
     ports,
     joints: items<ast.Joint>('Joint').flatMap((joint) => jointsOf(context, joint, parts, ports)),
@@ -47,6 +49,28 @@ export function lowerFamily(context: Context, node: ast.Family): Family {
     ports: context.unique(family.ports, 'port'),
     joints: context.unique(family.joints, 'joint of'),
   };
+}
+
+/** Assemblies of which one part carries the others; of any other it is not known what is taken in hand (reported). */
+function assembliesOf(context: Context, nodes: readonly ast.Assembly[], parts: readonly Part[]): Assembly[] {
+  const made = nodes.flatMap((node): Assembly[] => {
+    const inside = [...new Set(node.parts.flatMap((ref) => findParts(context, parts, ref)))];
+    const inIt = new Set(inside.map(({ name }) => name));
+    const carriers = inside.filter((part) => !restsOn(part).some((under) => inIt.has(under)));
+    const [carrier] = carriers;
+    if (carriers.length > 1)
+      context.syntax(
+        'wrong-use-of-name',
+        say`In ${node.name} nothing carries ${listed(carriers.map(({ base }) => base))} together: taken off as one, it would fall apart. Name the part that they rest on too, or say in the family what they rest on.`,
+        context.source(node, 'name'),
+      );
+    // With one too many it is known all the same, so that no step is blamed for its name.
+    if (carrier === undefined) return [];
+    const others = inside.filter((part) => part !== carrier);
+    return [{ ...named(context, node), parts: [carrier, ...others].map(({ name }) => name) }];
+  });
+  // A step names it as it names a part.
+  return context.unique<Part | Assembly>([...parts, ...made], 'part').filter((one) => 'parts' in one);
 }
 
 /** All copies of a part by the name that they share; a name of one copy (`holder-3`) finds that one. */

@@ -18,7 +18,7 @@ import { readingOf } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 import { formatQuantity, kindOf, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
-import { either, type Filling, say } from '../say/say.ts';
+import { either, type Filling, listed, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { stepWords } from '../syntax/keywords.ts';
 import { nearest } from '../syntax/nearest.ts';
@@ -555,10 +555,12 @@ class SingleStepLowering {
           : named;
       if (things.length === 0) continue;
       if (kind === 'port') this.linkPartOf(path);
-      return things.map(({ id, source: target, locatedBy }): StepObject => {
+      if (things[0]?.assembly !== undefined && !verbIs(this.verb, 'as one')) return this.notAsOne(text, written);
+      return things.map(({ id, source: target, locatedBy, assembly }): StepObject => {
         this.context.link(written, target, text, kind);
         const how = subject.located ? (subject.how ?? locatedBy ?? '') : null;
-        return { kind, name: id, located: how, marksAligned: false, source };
+        const plain = { kind, name: id, located: how, marksAligned: false, source };
+        return assembly === undefined ? plain : { ...plain, assembly };
       });
     }
     const candidates = [...this.candidates(kinds), ...this.place.bindings.keys()];
@@ -571,6 +573,17 @@ class SingleStepLowering {
     const { tail: misspelled, ...place } = path;
     const meant = { ...place, head, ...(tail === undefined ? {} : { tail }) };
     return this.objects([{ ...subject, path: meant }], kinds, written);
+  }
+
+  /** What cannot be done to an assembly without taking it apart. */
+  private notAsOne(name: string, written: Source): StepObject[] {
+    const inIt = this.names.family.assemblies.find((one) => one.name === name)!;
+    this.context.syntax(
+      'wrong-use-of-name',
+      say`${name} is an assembly, and ${this.verb} is done to single parts: name those that are meant, of ${listed(inIt.parts)}.`,
+      written,
+    );
+    return [];
   }
 
   /** A port is named by its part too: `pump.inlet`. */
@@ -601,7 +614,7 @@ class SingleStepLowering {
   private candidates(kinds: readonly ObjectKind[]): string[] {
     const { family } = this.names;
     const named = {
-      part: () => family.parts.map((part) => part.base),
+      part: () => [...family.parts.map((part) => part.base), ...family.assemblies.map(({ name }) => name)],
       face: () => family.faces.map((face) => face.id),
       port: () => family.ports.map((port) => port.name),
       adjuster: () => family.adjusters.map((adjuster) => adjuster.name),
@@ -754,6 +767,9 @@ class SingleStepLowering {
             say`except goes with all: write wash all … except ….`,
             context.source(clause),
           );
+        return;
+      case 'OfClause':
+        said.objects = this.objects(clause.objects, ['part']);
         return;
       case 'DangerClause':
         said.dangers = withDanger(context, said.dangers, clause.danger, this.source(clause));

@@ -72,6 +72,8 @@ export function phrasesOf(clause: Exclude<ast.Clause | ast.TestClause, ast.WithC
       return ['except'];
     case 'DangerClause':
       return ['danger'];
+    case 'OfClause':
+      return ['of parts'];
     case 'ReadClause':
       return ['read'];
     case 'HoldClause':

@@ -184,6 +184,7 @@ export function randomFamilies(most = 40, sane = false): fc.Arbitrary<Family> {
         title,
         source,
         parts,
+        assemblies: [],
         places: [],
         faces,
         ports,

@@ -116,6 +116,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
   SpreadClause: [['spread at most 6 bar', 'at most 6 bar']],
   // What a gate proves is for the check, and nothing that a hand does.
   ProvesClause: [],
+  OfClause: [['of nozzle', 'nozzle']],
   NeverClause: [['never above 1.9 mm', '1.9 mm']],
   ExceptClause: [],
   // Its caution is before the step or at the head of the stage: tests/cautions.test.ts.

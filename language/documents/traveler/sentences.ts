@@ -88,6 +88,10 @@ function keyOf(step: Step, parts: string) {
       return parts === '' ? 'set' : 'setBy';
     case 'sign-off':
       return text === null ? 'sign-off' : 'signOffBy';
+    case 'send-out':
+      return parts === '' ? 'send-out' : 'sendOutOf';
+    case 'book-in':
+      return parts === '' ? 'book-in' : 'bookInOf';
     case 'hold-for':
       return text === null ? 'hold-for' : 'holdFor';
     default:

@@ -63,6 +63,7 @@ function atBeginning(block: string | null): Wanted {
     case 'family':
       return words(
         'part',
+        'assembly',
         'places',
         'face',
         'port',
@@ -221,6 +222,9 @@ function inFamily(before: readonly string[]): Wanted {
         'sides',
       );
     }
+    case 'assembly':
+      if (last === 'of' || last === ',') return names('part');
+      return before.length < 2 ? nothing : words('of');
     case 'face':
       if (last === 'face') return names('part');
       if (last === 'meets') return names('face', 'part');

@@ -110,6 +110,7 @@ const forms = {
   proves: { said: ['proves through'], follows: ['joint', 'adjuster', 'face', 'part'], shown: 'proves through JOINT' },
   never: { said: ['never above'], follows: ['figure'] },
   except: { said: ['except'], follows: ['part'] },
+  'of parts': { said: ['of'], follows: ['part'], shown: 'of PARTS' },
   danger: { said: [...dangers, ...dangers.map((danger) => `not ${danger}`)] },
   read: { said: ['read'], follows: ['kind'], shown: 'read KIND' },
   hold: { said: ['hold'], follows: ['limit'], shown: 'hold … below TEST' },

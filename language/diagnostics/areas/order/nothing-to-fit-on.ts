@@ -1,7 +1,7 @@
 import { builtUpsideDown } from '../../../analysis/assembly.ts';
 import { missingFor } from '../../../analysis/order.ts';
 import { partsWords, partWords } from '../../../analysis/prose.ts';
-import { closesUp, namedIn } from '../../../model/steps.ts';
+import { closesUp, namedIn, partsNamedIn } from '../../../model/steps.ts';
 import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
@@ -16,7 +16,7 @@ export const nothingToFitOn: Rule = {
       if (!closesUp(step)) return;
       if (builtUpsideDown(block, step, relations)) return;
       const objects = namedIn(step);
-      const together = objects.map((object) => object.name);
+      const together = partsNamedIn(step);
       for (const object of objects) {
         if (before.mustBeIn(object.name)) continue;
         const missing = missingFor(relations, before, object.name, together);

@@ -1,8 +1,8 @@
 import { inPlaceCause } from '../../../analysis/assembly.ts';
 import { place } from '../../../analysis/locations.ts';
 import { blockersOf } from '../../../analysis/order.ts';
-import { partsWords, partWords } from '../../../analysis/prose.ts';
-import { namedIn } from '../../../model/steps.ts';
+import { objectWords, partsWords } from '../../../analysis/prose.ts';
+import { partsNamedIn } from '../../../model/steps.ts';
 import { say } from '../../../say/say.ts';
 import { on, type Rule } from '../../rule.ts';
 
@@ -14,7 +14,7 @@ export const partStillHeld: Rule = {
   title: 'A part is taken off while another still lies on it or holds it.',
   flow: ({ graph, relations }, report) => ({
     step: on(['remove', 'discard', 'renew'], ({ step, before, path }) => {
-      const together = namedIn(step).flatMap(({ kind, name }) => (kind === 'part' ? name : []));
+      const together = partsNamedIn(step);
       for (const object of step.objects) {
         const name = object.name;
         if (!before.may(before.part(name).place, place.in | place.trial)) continue;
@@ -27,7 +27,7 @@ export const partStillHeld: Rule = {
           path,
           rootCause: inPlaceCause(relations, before, blockers[0]!),
           since: before.since(before.part(blockers[0]!).place),
-          message: say`The ${partWords(procedure, name)} cannot come off yet.`,
+          message: say`The ${objectWords(procedure, object)} cannot come off yet.`,
           why: say`the ${partsWords(procedure, blockers)} ${blockers.length > 1 ? say`are` : say`is`} still in place over it.`,
           help: say`Take ${blockers.length > 1 ? say`those` : say`that`} off first, or in the same step.`,
         });

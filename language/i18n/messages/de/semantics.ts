@@ -348,4 +348,8 @@ export const semantics: Bundle = {
     '„figures from“ steht hier zweimal, und eine Angabe kann nicht aus beidem stammen. Eines löschen, und „source "…"“ zu den Angaben schreiben, die woandersher stammen.',
   '“then wash in {0}” belongs to lapping, which leaves paste: it has no meaning after {1}. Delete it, or write a repair that washes.':
     '„then wash in {0}“ gehört zum Läppen, das Paste hinterlässt: nach {1} hat es keine Bedeutung. Löschen, oder eine Nacharbeit schreiben, die wäscht.',
+  'In {0} nothing carries {1} together: taken off as one, it would fall apart. Name the part that they rest on too, or say in the family what they rest on.':
+    'In {0} trägt nichts {1} zusammen: als Ganzes abgenommen fiele es auseinander. Auch das Teil nennen, auf dem sie sitzen, oder in der Familie sagen, worauf sie sitzen.',
+  '{0} is an assembly, and {1} is done to single parts: name those that are meant, of {2}.':
+    '{0} ist eine Baugruppe, und {1} wird an einzelnen Teilen gemacht: die gemeinten nennen, aus {2}.',
 };

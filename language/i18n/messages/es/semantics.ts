@@ -346,4 +346,8 @@ export const semantics: Bundle = {
     '“figures from” aparece dos veces aquí, y un valor no puede venir de ambos. Borrar uno, y escribir “source "…"” en los valores que vienen de otra parte.',
   '“then wash in {0}” belongs to lapping, which leaves paste: it has no meaning after {1}. Delete it, or write a repair that washes.':
     '“then wash in {0}” corresponde a lapear, que deja pasta: después de {1} no tiene sentido. Borrarlo, o escribir una reparación que lave.',
+  'In {0} nothing carries {1} together: taken off as one, it would fall apart. Name the part that they rest on too, or say in the family what they rest on.':
+    'En {0} nada sostiene juntas {1}: al quitarlo entero se desarmaría. Nombrar también la pieza en que se apoyan, o decir en la familia en qué se apoyan.',
+  '{0} is an assembly, and {1} is done to single parts: name those that are meant, of {2}.':
+    '{0} es un conjunto, y {1} se hace a piezas sueltas: nombrar las que sean, de {2}.',
 };
