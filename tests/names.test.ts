@@ -41,6 +41,7 @@ family holder "Holder" {
   part needle "Needle"     in nozzle  matched to nozzle   slides
   part nut    "Nozzle nut" on body    holds nozzle
   part washer "Washer"     on nut     renewed   from below
+  part foot   "Foot"       in bore of body from above
   part screw  "Screw"      through body  balanced with lockring
   part lockring "Lock ring"  on screw
   part valve  "Valve"      in body    for each cylinder 1..3

@@ -69,6 +69,8 @@ export interface Part extends Named {
   readonly drawnAs: DrawnAs | null;
   /** It goes onto or into the part that carries all from the lower end, as that part is held (`from below`). */
   readonly fromBelow: boolean;
+  /** It goes in from the upper end (`from above`): said where another does from below. */
+  readonly fromAbove: boolean;
   readonly dangers: readonly DangerFact[];
   readonly allow: readonly Allow[];
 }

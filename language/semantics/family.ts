@@ -203,6 +203,7 @@ function bareParts(context: Context, node: ast.Part, { position, side }: Copy): 
     bindsOver: null,
     drawnAs: null,
     fromBelow: false,
+    fromAbove: false,
     dangers: [],
     allow: [],
   };
@@ -272,7 +273,14 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
         part.drawnAs = shapeNamed(context, fact.shape);
         break;
       case 'PartEnd':
-        part.fromBelow = true;
+        part.fromBelow ||= fact.end === 'below';
+        part.fromAbove ||= fact.end === 'above';
+        if (part.fromBelow && part.fromAbove)
+          context.syntax(
+            'two-ways-at-once',
+            say`${bare.base} goes in from below and from above: nobody knows at which end to look for it. Delete one.`,
+            context.source(fact),
+          );
         break;
       case 'PartDanger':
         part.dangers = withDanger(context, part.dangers, fact.danger, context.source(fact));

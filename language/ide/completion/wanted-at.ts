@@ -191,7 +191,7 @@ function inFamily(before: readonly string[]): Wanted {
   switch (before[0]) {
     case 'part': {
       if (before.length < 2) return nothing;
-      if (last === 'from') return before.at(-2) === 'chosen' ? names('stock') : words('below');
+      if (last === 'from') return before.at(-2) === 'chosen' ? names('stock') : words('below', 'above');
       if (last === 'as') return words(...drawnAs);
       if (last === 'not') return words(...dangers);
       const relation = before.findLast((word) => ['on', 'in', 'through', 'holds', 'to', 'with'].includes(word));
@@ -216,6 +216,7 @@ function inFamily(before: readonly string[]): Wanted {
         'binds over',
         'drawn as',
         'from below',
+        'from above',
         ...dangerWords,
         'for each cylinder',
         'quantity',

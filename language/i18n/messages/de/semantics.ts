@@ -352,4 +352,6 @@ export const semantics: Bundle = {
     'In {0} trägt nichts {1} zusammen: als Ganzes abgenommen fiele es auseinander. Auch das Teil nennen, auf dem sie sitzen, oder in der Familie sagen, worauf sie sitzen.',
   '{0} is an assembly, and {1} is done to single parts: name those that are meant, of {2}.':
     '{0} ist eine Baugruppe, und {1} wird an einzelnen Teilen gemacht: die gemeinten nennen, aus {2}.',
+  '{0} goes in from below and from above: nobody knows at which end to look for it. Delete one.':
+    '{0} geht von unten und von oben hinein: niemand weiß, an welchem Ende es zu suchen ist. Eines löschen.',
 };

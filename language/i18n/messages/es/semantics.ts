@@ -350,4 +350,6 @@ export const semantics: Bundle = {
     'En {0} nada sostiene juntas {1}: al quitarlo entero se desarmaría. Nombrar también la pieza en que se apoyan, o decir en la familia en qué se apoyan.',
   '{0} is an assembly, and {1} is done to single parts: name those that are meant, of {2}.':
     '{0} es un conjunto, y {1} se hace a piezas sueltas: nombrar las que sean, de {2}.',
+  '{0} goes in from below and from above: nobody knows at which end to look for it. Delete one.':
+    '{0} entra por abajo y por arriba: nadie sabe en qué extremo buscar. Borrar uno.',
 };
