@@ -19,12 +19,5 @@ export function activate(context: ExtensionContext): Promise<Handtight> {
     return { reader: new BrowserMessageReader(port), writer: new BrowserMessageWriter(port) };
   };
   context.subscriptions.push({ dispose: () => worker?.terminate() });
-  return start(context, (options) => new WorkerClient('handtight', 'Handtight', server, options));
-}
-
-class WorkerClient extends LanguageClient {
-  async restart(): Promise<void> {
-    await this.stop();
-    await this.start();
-  }
+  return start(context, (options) => new LanguageClient('handtight', 'Handtight', server, options));
 }

@@ -1,5 +1,5 @@
 /** Gives the server the files that it cannot reach itself: all of them in a browser, those of virtual folders elsewhere. */
-import { Disposable, FileSystemError, FileType, l10n, Uri, workspace } from 'vscode';
+import { Disposable, FileSystemError, FileType, Uri, workspace } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { settingsName } from '../language/config/settings-name.ts';
 import {
@@ -10,6 +10,7 @@ import {
   readFileMethod,
 } from '../server/host/client-files.ts';
 import { isNamePassedOver, isRead, mostFiles } from '../server/host/files/which-files.ts';
+import { l10n } from './words.ts';
 
 export function registerClientFiles(client: BaseLanguageClient): Disposable {
   return Disposable.from(

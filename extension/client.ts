@@ -1,38 +1,36 @@
 /** What the extension is everywhere: a client of the language server, and the views and commands that need it. */
-import { commands, EventEmitter, type ExtensionContext, l10n, Uri, window, workspace } from 'vscode';
-import type {
-  BaseLanguageClient,
-  LanguageClientOptions,
-  Location as LspLocation,
-  Position as LspPosition,
+import { commands, EventEmitter, type ExtensionContext, Uri, window, workspace } from 'vscode';
+import {
+  type BaseLanguageClient,
+  type LanguageClientOptions,
+  type Location as LspLocation,
+  type Position as LspPosition,
+  State,
 } from 'vscode-languageclient';
 import { registerClientFiles } from './client-files.ts';
 import { registerNewProcedure } from './new-procedure.ts';
 import { registerPreview } from './preview.ts';
 import { registerPrint } from './print.ts';
 import { registerPrintLinks } from './print-link.ts';
+import { rememberPlaces } from './rebuild-place.ts';
 import { type CheckedNotification, checkedMethod } from './requests.ts';
 import { registerRulePages, rulePageUri } from './rule-pages.ts';
 import { registerSamples } from './samples.ts';
 import { registerStateView } from './state-view.ts';
 import { registerStatus } from './status.ts';
+import { l10n } from './words.ts';
 
-/** A client of a server that can be started again. */
-export interface Client extends BaseLanguageClient {
-  restart(): Promise<void>;
-}
-
-let client: Client | undefined;
+let client: BaseLanguageClient | undefined;
 
 /** What other extensions, and the tests, may use: the running client. */
 export interface Handtight {
-  readonly client: Client;
+  readonly client: BaseLanguageClient;
 }
 
 /** Starts the server and registers everything. @param connect makes the client, for a process or a worker */
 export async function start(
   context: ExtensionContext,
-  connect: (options: LanguageClientOptions) => Client,
+  connect: (options: LanguageClientOptions) => BaseLanguageClient,
 ): Promise<Handtight> {
   // A virtual folder has a scheme of its own. Other schemes are old states of a file, or text inside of something.
   const schemes = new Set(['file', 'untitled', ...(workspace.workspaceFolders ?? []).map(({ uri }) => uri.scheme)]);
@@ -64,12 +62,14 @@ export async function start(
   };
   client = connect(options);
   const running = client;
+  const restart = restarter(running);
   // The client keeps one handler for a notification, the last that was given.
   const checked = new EventEmitter<CheckedNotification>();
   running.onNotification(checkedMethod, (result: CheckedNotification) => checked.fire(result));
   context.subscriptions.push(
     checked,
     registerClientFiles(running),
+    rememberPlaces(),
     registerStatus(running, checked.event),
     registerRulePages(context.extensionUri),
     registerPreview(context, running, checked.event),
@@ -92,15 +92,36 @@ export async function start(
     ),
     commands.registerCommand('handtight.showOutput', () => running.outputChannel.show()),
     commands.registerCommand('handtight.restartServer', async () => {
-      await running.restart();
+      await restart();
       window.setStatusBarMessage(l10n.t('Handtight: the language server was restarted.'), 4000);
     }),
     // The server cannot see a change of the workspace's folders in its own index otherwise.
-    workspace.onDidChangeWorkspaceFolders(() => running.restart()),
+    workspace.onDidChangeWorkspaceFolders(restart),
   );
   await running.start();
   await commands.executeCommand('setContext', 'handtight.isRunning', true);
   return { client: running };
+}
+
+/** Starts the server again, whatever it is doing; who asks meanwhile waits for the same. */
+function restarter(server: BaseLanguageClient): () => Promise<void> {
+  let restarting: Promise<void> | undefined;
+  const restart = async () => {
+    try {
+      // One that is starting cannot be stopped.
+      if (server.state === State.Starting) await server.start();
+      await server.stop();
+    } catch {
+      // It did not start, or did not answer: its connection is gone all the same.
+    }
+    await server.start();
+  };
+  return () => {
+    restarting ??= restart().finally(() => {
+      restarting = undefined;
+    });
+    return restarting;
+  };
 }
 
 export async function deactivate(): Promise<void> {

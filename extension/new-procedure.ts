@@ -2,7 +2,6 @@
 import {
   commands,
   type Disposable,
-  l10n,
   type QuickPickItem,
   QuickPickItemKind,
   SnippetString,
@@ -21,6 +20,7 @@ import {
   firstProcedureMethod,
 } from './requests.ts';
 import { readSamples } from './samples.ts';
+import { l10n } from './words.ts';
 
 type FamilyChoice = FamilyChoicesResult['families'][number];
 

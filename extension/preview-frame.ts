@@ -26,8 +26,8 @@ export interface FindWords {
   readonly none: string;
 }
 
-/** The page. `nonce` is new for each: only the script below carries it. */
-export function frameHtml(nonce: string, words: FrameWords): string {
+/** The page. `nonce` is new for each: only the script below carries it. @param language of the words, ISO 639 */
+export function frameHtml(nonce: string, language: string, words: FrameWords): string {
   const policy = [
     "default-src 'none'",
     // The sheet carries its fonts and pictures in itself, and its styles in a style element.
@@ -37,7 +37,7 @@ export function frameHtml(nonce: string, words: FrameWords): string {
     `script-src 'nonce-${nonce}'`,
   ].join('; ');
   return String(html`<!DOCTYPE html>
-<html lang="en">
+<html lang="${language}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
@@ -85,10 +85,10 @@ button { font: inherit; padding: 3px 10px; border: 1px solid var(--vscode-button
 button:hover { background: var(--vscode-button-hoverBackground); }
 select, input { font: inherit; padding: 2px 4px; border-radius: 2px; }
 select { max-width: 100%; color: var(--vscode-dropdown-foreground); background: var(--vscode-dropdown-background); border: 1px solid var(--vscode-dropdown-border, transparent); }
-input { flex: 0 1 22em; min-width: 6em; color: var(--vscode-input-foreground); background: var(--vscode-input-background); border: 1px solid var(--vscode-input-border, transparent); }
+input { flex: 0 1 22em; min-width: 6em; box-sizing: border-box; color: var(--vscode-input-foreground); background: var(--vscode-input-background); border: 1px solid var(--vscode-input-border, transparent); }
 input::placeholder { color: var(--vscode-input-placeholderForeground); }
 select:focus-visible, input:focus-visible { outline: 1px solid var(--vscode-focusBorder); outline-offset: -1px; }
-#find { display: flex; align-items: center; gap: 4px; padding: 4px 10px; background: var(--vscode-editorWidget-background); border-bottom: 1px solid var(--vscode-panel-border, var(--vscode-contrastBorder, transparent)); }
+#find { display: flex; flex-wrap: wrap; align-items: center; gap: 4px; padding: 4px 10px; background: var(--vscode-editorWidget-background); border-bottom: 1px solid var(--vscode-panel-border, var(--vscode-contrastBorder, transparent)); }
 #find button { color: inherit; background: transparent; padding: 2px 7px; }
 #find button:hover { background: var(--vscode-toolbar-hoverBackground); }
 #found { color: var(--vscode-errorForeground); }
@@ -108,7 +108,7 @@ iframe { position: absolute; inset: 0; border: 0; width: 100%; height: 100%; bac
 [hidden] { display: none !important; }
 body.vscode-high-contrast header, body.vscode-high-contrast-light header { border-bottom: 1px solid var(--vscode-contrastBorder); background: var(--vscode-editor-background); }
 body.vscode-high-contrast button, body.vscode-high-contrast-light button { border: 1px solid var(--vscode-contrastBorder); }
-body.vscode-high-contrast #problems, body.vscode-high-contrast-light #problems { padding-left: 10px; }
+body.vscode-high-contrast #problems:enabled, body.vscode-high-contrast-light #problems:enabled { padding-left: 10px; border-color: var(--vscode-contrastBorder); }
 body.vscode-high-contrast button:hover, body.vscode-high-contrast-light button:hover { outline: 1px dashed var(--vscode-contrastActiveBorder); }
 `;
 
@@ -142,11 +142,15 @@ addEventListener('message', ({ data }) => {
 
 /* In a narrow column the sheet is made smaller as a whole: it keeps the lines that it has on paper. */
 const leastWidth = 640;
+let width = 0;
 new ResizeObserver(() => {
   const scale = Math.min(1, view.clientWidth / leastWidth);
   frame.style.width = view.clientWidth / scale + 'px';
   frame.style.height = view.clientHeight / scale + 'px';
   frame.style.transform = scale === 1 ? '' : 'scale(' + scale + ')';
+  /* A box that finds takes from the height only: what was found stays where it is. */
+  if (width === view.clientWidth) return;
+  width = view.clientWidth;
   scrolledTo = null;
   reveal();
 }).observe(view);
@@ -156,6 +160,8 @@ new ResizeObserver(() => {
  * not come out. So the keys stay here, and what they do to the sheet is done from here.
  */
 const takeKeys = () => view.focus({ preventScroll: true });
+/* Where the editor gives the keys to this page, they are the sheet's. */
+addEventListener('focus', () => setTimeout(() => { if (document.activeElement === document.body) takeKeys(); }));
 addEventListener('blur', () => setTimeout(() => { if (document.activeElement === frame && !pressed) takeKeys(); }));
 let pressed = false;
 function keepKeys(inner) {
@@ -168,7 +174,7 @@ view.addEventListener('keydown', (event) => {
   if (event.ctrlKey || event.altKey || event.metaKey || !scroller) return;
   const page = scroller.clientHeight * 0.9;
   if (event.key === 'Enter') {
-    const step = frame.contentDocument.querySelector('.handtight-here');
+    const step = chosenStep() ?? frame.contentDocument.querySelector('.handtight-here');
     if (step) open(step, true);
     event.preventDefault();
     return;
@@ -185,6 +191,8 @@ document.addEventListener('copy', (event) => {
   event.preventDefault();
 });
 
+const stepOf = (element) => element?.closest('[data-source-line]');
+
 /* A click shows the step in the text and leaves the reader here; a double click goes there, and so does Enter. */
 function open(step, goes) {
   mark(step);
@@ -200,6 +208,11 @@ const found = document.getElementById('found');
 function seek(backwards) {
   const there = sought.value === '' || frame.contentWindow.find(sought.value, false, backwards, true);
   found.textContent = there ? '' : found.dataset.none;
+}
+/* The step that holds what was found or chosen last. */
+function chosenStep() {
+  const chosen = frame.contentDocument.getSelection();
+  return chosen?.isCollapsed === false ? stepOf(chosen.anchorNode.parentElement) : null;
 }
 function closeFind() {
   find.hidden = true;
@@ -264,13 +277,12 @@ function showPage({ result, uri, line, form: chosen, status, whose: of }) {
   inner.documentElement.className = page.documentElement.className;
   inner.body.replaceWith(body);
   addMark(inner);
-  const stepOf = ({ target }) => target.closest('[data-source-line]');
   body.addEventListener('click', (event) => {
-    const step = stepOf(event);
+    const step = stepOf(event.target);
     if (step && event.detail === 1 && inner.getSelection()?.isCollapsed !== false) open(step, false);
   });
   body.addEventListener('dblclick', (event) => {
-    const step = stepOf(event);
+    const step = stepOf(event.target);
     if (step) open(step, true);
   });
   if (inner.scrollingElement) inner.scrollingElement.scrollTop = shown === key ? place : 0;
@@ -309,7 +321,8 @@ function mark(step) {
 /* The step of the cursor's line, or the last one that begins above it. */
 function reveal() {
   const inner = frame.contentDocument;
-  if (view.hidden || wanted === null) return;
+  if (view.hidden) return;
+  if (wanted === null) return mark(null);
   let best = null;
   for (const element of inner.querySelectorAll('[data-source-line]')) {
     if (element.dataset.sourceFile !== file) continue;

@@ -4,7 +4,6 @@ import {
   Disposable,
   type Event,
   type ExtensionContext,
-  l10n,
   Position,
   Range,
   Selection,
@@ -19,7 +18,7 @@ import {
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { type FrameWords, frameHtml } from './preview-frame.ts';
 import type { PrintPlace } from './print.ts';
-import { rebuildEditor } from './rebuild-editor.ts';
+import { rebuildPlace } from './rebuild-place.ts';
 import {
   type CheckedNotification,
   type DrawingResult,
@@ -30,8 +29,12 @@ import {
   sheetMethod,
   specsMethod,
 } from './requests.ts';
+import { l10n, language, languageSetting } from './words.ts';
 
 type PageResult = SheetResult | SpecsResult | DrawingResult;
+
+/** Must be the setting in the manifest. */
+const revealSetting = 'handtight.preview.revealStep';
 
 /** What differs between the views that are beside the editor. */
 interface View {
@@ -65,7 +68,8 @@ export type ToFrame =
       /** Whose page it is, where the cursor is in something that has none. */
       readonly whose: string | null;
     }
-  | { readonly type: 'reveal'; readonly line: number };
+  /** The line that is marked; null: none. */
+  | { readonly type: 'reveal'; readonly line: number | null };
 
 function findWords(): FrameWords['find'] {
   return {
@@ -166,17 +170,18 @@ export function registerPreview(
   onChecked: Event<CheckedNotification>,
 ): Disposable {
   return Disposable.from(
-    ...[sheetView(), specsView(), drawingView()].map((view) => registerView(view, context, client, onChecked)),
+    ...[sheetView, specsView, drawingView].map((view) => registerView(view, context, client, onChecked)),
   );
 }
 
 function registerView(
-  view: View,
+  viewNow: () => View,
   context: ExtensionContext,
   client: BaseLanguageClient,
   onChecked: Event<CheckedNotification>,
 ): Disposable {
-  const preview = new Preview(view, context, client, onChecked);
+  const preview = new Preview(viewNow, context, client, onChecked);
+  const view = viewNow();
   return Disposable.from(
     preview,
     commands.registerCommand(view.command, (uri?: Uri) => preview.show(uri)),
@@ -207,7 +212,8 @@ function kept(state: unknown): Place {
 
 /** One panel that follows the active `.rebuild` editor. */
 class Preview implements Disposable {
-  readonly #view: View;
+  /** In the language of the moment. */
+  readonly #viewNow: () => View;
   readonly #client: BaseLanguageClient;
   readonly #context: ExtensionContext;
   readonly #always: Disposable[] = [];
@@ -226,12 +232,12 @@ class Preview implements Disposable {
   #cursorMoved: ReturnType<typeof setTimeout> | undefined;
 
   constructor(
-    view: View,
+    viewNow: () => View,
     context: ExtensionContext,
     client: BaseLanguageClient,
     onChecked: Event<CheckedNotification>,
   ) {
-    this.#view = view;
+    this.#viewNow = viewNow;
     this.#context = context;
     this.#client = client;
     this.#always.push(
@@ -239,6 +245,10 @@ class Preview implements Disposable {
       // The findings take their time; what is printed does not wait for them.
       workspace.onDidChangeTextDocument(({ document, contentChanges }) => {
         if (document.languageId === 'rebuild' && contentChanges.length > 0) void this.#refresh();
+      }),
+      workspace.onDidChangeConfiguration((event) => {
+        if (event.affectsConfiguration(languageSetting)) this.#draw();
+        if (event.affectsConfiguration(revealSetting)) this.#mark(this.#reveals ? this.#position.line : null);
       }),
       window.onDidChangeActiveTextEditor((editor) => {
         // A cursor that moved just before in the editor that was left would bring its page back.
@@ -254,6 +264,10 @@ class Preview implements Disposable {
     );
   }
 
+  get #view(): View {
+    return this.#viewNow();
+  }
+
   dispose(): void {
     clearTimeout(this.#cursorMoved);
     this.#panel?.dispose();
@@ -262,8 +276,8 @@ class Preview implements Disposable {
 
   /** Opens the preview beside the editor, or brings it to the front. */
   async show(uri?: Uri): Promise<void> {
-    const editor = rebuildEditor();
-    const document = uri ?? editor?.document.uri ?? this.#document;
+    const place = rebuildPlace();
+    const document = uri ?? place?.uri ?? this.#document;
     if (document === undefined) {
       const begin = l10n.t('New Procedure');
       const chosen = await window.showInformationMessage(
@@ -273,8 +287,7 @@ class Preview implements Disposable {
       if (chosen === begin) await commands.executeCommand('handtight.newProcedure');
       return;
     }
-    if (editor !== undefined && editor.document.uri.toString() === document.toString())
-      this.#position = editor.selection.active;
+    if (place?.uri.toString() === document.toString()) this.#position = place.position;
     if (this.#panel === undefined) {
       const panel = window.createWebviewPanel(
         this.#view.viewType,
@@ -294,7 +307,7 @@ class Preview implements Disposable {
   adopt(panel: WebviewPanel, { document, position, form }: Place): void {
     this.#panel?.dispose();
     this.#panel = panel;
-    this.#document = document ?? rebuildEditor()?.document.uri;
+    this.#document = document ?? rebuildPlace()?.uri;
     this.#position = position;
     this.#form = form;
     this.#shown = undefined;
@@ -308,8 +321,14 @@ class Preview implements Disposable {
     panel.onDidDispose(() => {
       if (this.#panel === panel) this.#panel = undefined;
     });
-    // The frame says `ready` when its script runs; the page is sent then.
-    panel.webview.html = frameHtml(crypto.randomUUID().replaceAll('-', ''), this.#view.words);
+    this.#draw();
+  }
+
+  /** The frame says `ready` when its script runs; the page is sent then. */
+  #draw(): void {
+    if (this.#panel === undefined) return;
+    const nonce = crypto.randomUUID().replaceAll('-', '');
+    this.#panel.webview.html = frameHtml(nonce, language(), this.#view.words);
   }
 
   #follow(editor: TextEditor | undefined): void {
@@ -389,8 +408,15 @@ class Preview implements Disposable {
   }
 
   #reveal(): void {
-    if (!workspace.getConfiguration('handtight').get('preview.revealStep', true)) return;
-    void this.#panel?.webview.postMessage({ type: 'reveal', line: this.#position.line } satisfies ToFrame);
+    if (this.#reveals) this.#mark(this.#position.line);
+  }
+
+  get #reveals(): boolean {
+    return workspace.getConfiguration().get(revealSetting, true);
+  }
+
+  #mark(line: number | null): void {
+    void this.#panel?.webview.postMessage({ type: 'reveal', line } satisfies ToFrame);
   }
 
   #hear(message: unknown): void {

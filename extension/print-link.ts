@@ -1,7 +1,8 @@
 /** Opens what a printed sheet was made of: its code is a link to here. */
-import { type Disposable, l10n, Position, Range, Uri, type UriHandler, window } from 'vscode';
+import { type Disposable, Position, Range, Uri, type UriHandler, window } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { type PrintLinkParams, type PrintLinkResult, printLinkMethod } from './requests.ts';
+import { l10n } from './words.ts';
 
 export function registerPrintLinks(client: BaseLanguageClient): Disposable {
   return window.registerUriHandler(new SheetLinks(client));

@@ -1,8 +1,9 @@
 /** The command `handtight.print`: the procedure or job at the cursor, to a PDF in the workspace, or a page where none can be made. */
-import { commands, type Disposable, env, l10n, ProgressLocation, Uri, window, workspace } from 'vscode';
+import { commands, type Disposable, env, ProgressLocation, Uri, window, workspace } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
-import { rebuildEditor } from './rebuild-editor.ts';
+import { rebuildPlace } from './rebuild-place.ts';
 import { type PrintParams, type PrintResult, printMethod } from './requests.ts';
+import { l10n } from './words.ts';
 
 /** A place to print from; without one the active editor's cursor is taken. */
 export interface PrintPlace {
@@ -21,7 +22,8 @@ export function registerPrint(client: BaseLanguageClient): Disposable {
     }
     const folder = printFolder(Uri.parse(from.uri));
     if (folder === undefined) return undefined;
-    const ask = (draft: boolean) => print(client, { ...from, folder: folder.toString(), ...paper(), draft });
+    const ask = (draft: boolean) =>
+      print(client, { ...from, folder: folder.toString(), ...paper(Uri.parse(from.uri)), draft });
     let result = await ask(false);
     if (result.kind === 'errors') {
       const draft = l10n.t('Print a Draft');
@@ -105,15 +107,15 @@ async function offerToOpen(file: Uri): Promise<void> {
 }
 
 function activePlace(): PrintPlace | undefined {
-  const editor = rebuildEditor();
-  if (editor === undefined) return undefined;
-  const { line, character } = editor.selection.active;
-  return { uri: editor.document.uri.toString(), position: { line, character } };
+  const place = rebuildPlace();
+  if (place === undefined) return undefined;
+  const { line, character } = place.position;
+  return { uri: place.uri.toString(), position: { line, character } };
 }
 
 /** Nothing where it is left to the settings file. */
-function paper(): { paper?: 'a4' | 'letter' } {
-  const asked = workspace.getConfiguration('handtight').get<string>('print.paper');
+function paper(document: Uri): { paper?: 'a4' | 'letter' } {
+  const asked = workspace.getConfiguration('handtight', document).get<string>('print.paper');
   return asked === 'a4' || asked === 'letter' ? { paper: asked } : {};
 }
 

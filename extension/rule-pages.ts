@@ -2,8 +2,9 @@
  * The pages of the rules, behind `handtight-rule:/NAME.md`. A scheme of its own lets the manifest say that they open
  * rendered (`workbench.editorAssociations`), wherever the link is: in a hover, in the list of problems, in a command.
  */
-import { commands, Disposable, l10n, languages, Uri, window, workspace } from 'vscode';
+import { commands, Disposable, languages, Uri, window, workspace } from 'vscode';
 import { packagedFiles, packagedText } from './packaged.ts';
+import { l10n } from './words.ts';
 
 const scheme = 'handtight-rule';
 

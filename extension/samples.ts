@@ -1,6 +1,7 @@
 /** The library that comes with the extension. */
-import { commands, type Disposable, l10n, Uri, window, workspace } from 'vscode';
+import { commands, type Disposable, Uri, window, workspace } from 'vscode';
 import { packagedFiles, packagedText } from './packaged.ts';
+import { l10n } from './words.ts';
 
 export interface Sample {
   /** Path from the folder of the library. */

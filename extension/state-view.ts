@@ -4,7 +4,6 @@ import {
   Disposable,
   type Event,
   EventEmitter,
-  l10n,
   type Position,
   ThemeIcon,
   type TreeDataProvider,
@@ -15,8 +14,9 @@ import {
   workspace,
 } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
-import { rebuildEditor } from './rebuild-editor.ts';
+import { rebuildEditor } from './rebuild-place.ts';
 import { type CheckedNotification, type PlaceParams, type StateResult, stateMethod } from './requests.ts';
+import { l10n } from './words.ts';
 
 /** Must be the id in the manifest. */
 const id = 'handtight.state';

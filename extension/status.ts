@@ -1,14 +1,8 @@
 /** The item in the status bar's language list: whether the server runs, and what it found. */
-import {
-  type Disposable,
-  Disposable as Disposables,
-  type Event,
-  LanguageStatusSeverity,
-  l10n,
-  languages,
-} from 'vscode';
+import { type Disposable, Disposable as Disposables, type Event, LanguageStatusSeverity, languages } from 'vscode';
 import { type BaseLanguageClient, State } from 'vscode-languageclient';
 import type { CheckedNotification } from './requests.ts';
+import { l10n } from './words.ts';
 
 /** Keeps the item in step with the server's state and its last check. */
 export function registerStatus(client: BaseLanguageClient, onChecked: Event<CheckedNotification>): Disposable {
@@ -30,7 +24,7 @@ export function registerStatus(client: BaseLanguageClient, onChecked: Event<Chec
   });
   const checked = onChecked(({ files, errors, warnings }) => {
     item.severity = errors > 0 ? LanguageStatusSeverity.Warning : LanguageStatusSeverity.Information;
-    item.detail = l10n.t('{0} files checked: {1} errors, {2} warnings', files, errors, warnings);
+    item.detail = l10n.t('Files checked: {0}, errors: {1}, warnings: {2}', files, errors, warnings);
   });
   return Disposables.from(item, state, checked);
 }

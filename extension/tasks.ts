@@ -2,7 +2,6 @@
 import {
   type Disposable,
   type ExtensionContext,
-  l10n,
   ProcessExecution,
   Task,
   TaskGroup,
@@ -10,6 +9,7 @@ import {
   type WorkspaceFolder,
   workspace,
 } from 'vscode';
+import { l10n } from './words.ts';
 
 /** Must be the type in the manifest. */
 const type = 'handtight';

@@ -92,7 +92,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   engineering: ['model', 'quantities', 'say'],
   syntax: ['model', 'quantities', 'say', 'syntax/verbs'],
   analysis: ['engineering', 'model', 'quantities', 'say', 'syntax/verbs'],
-  'analysis/cautions': ['analysis', 'model', 'quantities', 'syntax/verbs'],
+  'analysis/cautions': ['analysis', 'model', 'quantities', 'say', 'syntax/verbs'],
   semantics: ['analysis', 'engineering', 'model', 'quantities', 'say', 'syntax', 'syntax/verbs'],
   diagnostics: [
     'analysis',
@@ -110,7 +110,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   calculator: ['engineering', 'model', 'quantities', 'say', 'syntax'],
   recommendations: ['analysis', 'engineering', 'i18n', 'model', 'quantities', 'say'],
   judgment: ['analysis', 'engineering', 'i18n', 'model', 'quantities', 'recommendations'],
-  drafting: ['analysis', 'model', 'quantities'],
+  drafting: ['analysis', 'model', 'quantities', 'say'],
   // What all documents share: the sheet as plain data, for what it is printed, and what things are called.
   documents: ['i18n', 'model', 'quantities'],
   'documents/figures': ['analysis', 'analysis/cautions', 'documents', 'engineering', 'i18n', 'model', 'quantities'],

@@ -99,27 +99,35 @@ describe('a job that is done', () => {
       'A. B., 2026-10-05',
       'Opening pressure, as found',
       'in service at least 200 bar',
-      '208 bar, pass',
+      '208 bar ✓',
       'Setting shim, fitted',
       '1.50 mm',
       '60 N·m (55 to 65 N·m)',
       '250 to 258 bar',
-      '254 bar, pass',
+      '254 bar ✓',
       '6 to 20 s',
-      '11 s, pass',
+      '11 s ✓',
       'tip dry or damp, no drop',
       'PG-400',
       'class 0.25, marks 1 bar',
-      '2026-01-15 to 2027-01-15',
+      '2026-01-15 to 2027-01-15, K-205',
       'MIC-1',
       'Procedure approved by',
-      'Test conditions: back leak: calibration fluid at 20 to 25 °C, unit upright, tip down.',
-      'Acceptance: simple (a reading within its limit passes).',
+      'From 150 bar, down to 100 bar, with calibration fluid at 20 to 25 °C, with unit upright, tip down',
+      'Hold 20 bar below the opening pressure read, for 10 s',
+      'New parts: 1 × sealing washer (every unit), 1 × dust seal (every unit), 1 × pressure spring (unit 1).',
+      'Inspected in every unit, by the procedure: needle, nozzle, nozzle nut, holder and pressure spring.',
+      'Acceptance: simple (a reading within its limit passes). No margin is kept for the tool: near its limit a reading may be off by the accuracy of the tool.',
+      '9-1',
+      '2027-12-31',
+      'Injector bench two, Dock road 14, Sampleton (invented)',
+      'Claims within twelve months, with the unit unopened and this certificate. (Invented terms.)',
+      'abab abab abab',
       'Signature',
     ])
       expect(texts).toContain(word);
     expect(texts.join('\n')).toContain('Source of limits: Demo shop, invented figure (opening pressure,');
-    expect(sheet().foot).toBe('Work order 9, Pair. Printed from abababababab.');
+    expect(sheet().foot).toBe('Work order 9, Pair. Valid only with all its pages. Printed from abababababab.');
     expect(texts.join('\n')).not.toContain('Local codes');
   });
 
@@ -368,7 +376,7 @@ describe('nothing is invented: it is refused', () => {
         'Draft: this is not a certificate.',
         'What is missing',
         'Opening pressure: the last reading, 240 bar, is outside 250 to 258 bar. Correct the unit and write what was changed and read, or put it on hold.',
-        '240 bar, fail',
+        '240 bar ✗',
       ]),
     );
     expect(text().join('\n')).not.toContain('with every test that proves the family passed');
@@ -621,7 +629,7 @@ describe('what came in', () => {
       renderText(sheet({ language }))
         .map(plain)
         .find((text) => text.startsWith('196 bar'));
-    expect(languages.map(found)).toEqual(['196 bar, fail', '196 bar, no pasa', '196 bar, ✗']);
+    expect(languages.map(found)).toEqual(['196 bar ✗', '196 bar ✗', '196 bar ✗']);
   });
 
   it('has no verdict where nobody gives a limit in service', () => {
@@ -756,22 +764,75 @@ describe('the demo job', () => {
     });
 
   test.each(languages.flatMap((language) => [[language, 'a4'] as const, [language, 'letter'] as const]))(
-    'of six units is one page: %s on %s',
+    'of six units is two pages, and what a customer reads is on the first: %s on %s',
     (language, paper) => {
       const made = sheet({ language, paper });
       expect(made.watermark).toBeNull();
-      expect(pdfOf([made])).toMatchObject({ pages: 1, accessible: true, missing: [] });
+      expect(pdfOf([made])).toMatchObject({ pages: 2, accessible: true, missing: [] });
       expect(renderHtml(made)).toContain(`<html lang="${language}">`);
       expect(renderText(made)).toContain(wordsIn(language).certificate.title);
     },
   );
 
   it('has a title of its own in each language', () => {
-    expect(languages.map((language) => sheet({ language }).header.title)).toEqual([
-      'Certificate of rebuild',
-      'Certificado de reconstrucción',
-      'Instandsetzungsbescheinigung',
+    expect(languages.map((language) => sheet({ language }).blocks.find(({ kind }) => kind === 'heading'))).toEqual([
+      { kind: 'heading', text: 'Certificate of rebuild' },
+      { kind: 'heading', text: 'Certificado de reconstrucción' },
+      { kind: 'heading', text: 'Instandsetzungsbescheinigung' },
     ]);
+  });
+
+  it('shows what did not pass at once, and what was done about it', () => {
+    const table = sheet({}).blocks.find(
+      (block) => block.kind === 'table' && block.title === 'Corrected before release',
+    );
+    expect(table?.kind === 'table' ? table.rows.map((row) => row.map(({ text }) => plain(text))) : []).toEqual([
+      ['2', 'Opening pressure 246 bar ✗', 'Setting shim, fitted 1.38 mm; nozzle nut torque 61 N·m'],
+      [
+        '4',
+        'Opening pressure 252 bar ✓; Seat leak ✗',
+        'New nozzle; new needle; setting shim, fitted 1.38 mm; nozzle nut torque 60 N·m',
+      ],
+    ]);
+  });
+
+  it('is signed by who did the work and by who releases it, before the evidence', () => {
+    const titles = sheet({}).blocks.flatMap((block) => (block.kind === 'table' ? [block.title] : []));
+    expect(titles.slice(-4)).toEqual(['Corrected before release', 'Release', 'Test conditions', 'Test equipment']);
+    const release = sheet({}).blocks.find((block) => block.kind === 'table' && block.title === 'Release');
+    expect(release?.kind === 'table' ? release.rows.map((row) => row.slice(0, 2).map(({ text }) => text)) : []).toEqual(
+      [
+        ['Work done', 'R. Abel'],
+        ['Work done', 'M. Ortiz'],
+        ['Release', ''],
+      ],
+    );
+  });
+
+  it('has a code that says in words what the paper says, and no link', () => {
+    const { text } = sheet({}).header.qr;
+    expect(text).toContain('Certificate no.: 2198-1\nWork order: 2198\nPrinted from: 000000000000');
+    expect(text).toContain('1: 1107, 2: 1108');
+    expect(text).not.toContain('://');
+  });
+
+  it('has no number and no day while it is a draft; a line for the day where nobody knows it', () => {
+    const facts = (more: Partial<Parameters<typeof buildCertificate>[2]>) => {
+      const made = buildCertificate(job.procedure, job, {
+        paper: 'a4',
+        draft: false,
+        diagnostics: [],
+        today,
+        hash: '0',
+        ...more,
+      });
+      const block = made.blocks.find(({ kind }) => kind === 'facts');
+      return block?.kind === 'facts' ? block.facts.map(({ label, text }) => `${label}: ${text}`) : [];
+    };
+    expect(facts({})).toEqual(expect.arrayContaining(['Certificate no.: 2198-1', `Issued on: ${today}`]));
+    expect(facts({ issue: { number: 2, reason: 'serial misread' } })).toContain('Certificate no.: 2198-2');
+    expect(facts({ draft: true }).join()).not.toMatch(/Certificate no|Issued on/u);
+    expect(facts({ today: null })).toContain('Issued on: ');
   });
 
   it('with more units goes on to further pages, six to a table, each with its heads', () => {
@@ -785,7 +846,7 @@ describe('the demo job', () => {
       { ...job, units },
       { paper: 'a4', draft: false, diagnostics: [], today, hash: '00' },
     );
-    const tables = made.blocks.filter((block) => block.kind === 'table' && block.title === 'Readings');
+    const tables = made.blocks.filter((block) => block.kind === 'table' && block.title.startsWith('Readings'));
     expect(tables).toHaveLength(3);
     expect(made.watermark).toBeNull();
     expect(pdfOf([made]).pages).toBeGreaterThan(1);
@@ -806,7 +867,7 @@ describe('the demo job', () => {
       { paper: 'a4', draft: false, diagnostics: [], today, hash: '00' },
     );
     expect(made.watermark).toBeNull();
-    expect(made.blocks.filter((block) => block.kind === 'table' && block.title === 'Readings')).toHaveLength(2);
+    expect(made.blocks.filter((block) => block.kind === 'table' && block.title.startsWith('Readings'))).toHaveLength(2);
     expect(renderText(made).map(plain)).toContain('25 000 to 25 800 kPa');
   });
 });

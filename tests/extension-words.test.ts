@@ -37,4 +37,13 @@ describe('the words of the extension', () => {
     );
     for (const [text, other] of Object.entries(words)) expect(holes(other)).toEqual(holes(text));
   });
+
+  it.each(manifestWords)('of the tour are pages in %s too, with the same pictures and as much text', (_, words) => {
+    const pages = (manifest.contributes.walkthroughs[0].steps as { media: { markdown: string } }[]).map(
+      ({ media }) => media.markdown,
+    );
+    // What is written in them is the author's; the words of the language, commands and settings stay.
+    const kept = (path: string) => readFileSync(path, 'utf8').match(/\]\([^)]+\)|`[a-z][^`]*`|^ {4}\s*\w+/gmu);
+    for (const page of pages) expect([page, kept(words[page]!)]).toEqual([page, kept(page)]);
+  });
 });

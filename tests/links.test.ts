@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { within } from '../language/analysis/within.ts';
 import { type CheckResult, checkFiles } from '../language/db/workspace.ts';
+import { readerOf } from '../language/i18n/translate.ts';
 import { definitionsAt } from '../language/ide/definition.ts';
 import { hoverAt } from '../language/ide/hover/hover.ts';
 import { snapshotOf } from '../language/ide/snapshot.ts';
@@ -101,7 +102,9 @@ test('definition and hover give the figure of the procedure that the text is wri
       const place = `${uri}:${line + 1} ${spec.name}`;
       expect(definitionsAt(snapshot, uri, at), place).toEqual([{ file: uri, range: spec.source.range }]);
       const written = lines[spec.source.range.start.line]!.trim();
-      expect(JSON.stringify(hoverAt(snapshot, uri, at)), place).toContain(JSON.stringify(written).slice(1, -1));
+      expect(JSON.stringify(hoverAt(snapshot, uri, at, readerOf('en'))), place).toContain(
+        JSON.stringify(written).slice(1, -1),
+      );
     }
   }
   expect(uses).toBeGreaterThan(30);

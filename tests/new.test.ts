@@ -53,7 +53,7 @@ describe('handtight new', () => {
   it.each([
     [
       ['procedur', 'pintle'],
-      '“procedur” is nothing that can be begun: write new procedure, new family or new samples. Did you mean procedure?',
+      '“procedur” is nothing that can be begun: write new procedure, new family, new job or new samples. Did you mean procedure?',
     ],
     [['procedure', 'pintel'], 'No family is called pintel. Did you mean pintle?'],
     [['procedure', 'valve', '--reads', 'spray=pressure'], 'valve is not proven by spray. Its tests: opening.'],

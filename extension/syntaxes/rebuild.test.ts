@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import { beforeAll, describe, expect, test } from 'vitest';
 import oniguruma from 'vscode-oniguruma';
 import textmate from 'vscode-textmate';
+import { drawnAs } from '../../language/model/drawn-as.ts';
 import { verbs } from '../../language/model/verbs.ts';
 import { units } from '../../language/quantities/index.ts';
 import { itemHeads, stepWords } from '../../language/syntax/keywords.ts';
@@ -43,6 +44,16 @@ function painted(text: string, scope: string): string[] {
   }
   return found;
 }
+
+test('the shape that a part is drawn as has a color, and nothing else has it', () => {
+  for (const shape of drawnAs) {
+    const text = `  part a "A" on b   drawn as ${shape}   holds c`;
+    expect(painted(text, 'support.type.shape'), shape).toEqual([shape]);
+    expect(painted(text, 'keyword.other.clause'), shape).toContain('drawn as');
+  }
+  expect(painted('  part needle "Needle" in nozzle   drawn as needle-2', 'support.type.shape')).toEqual([]);
+  expect(painted('  part spring "Spring" on needle', 'support.type.shape')).toEqual([]);
+});
 
 describe('verbs', () => {
   test('every verb is painted where a step begins', () => {

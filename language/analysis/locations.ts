@@ -1,6 +1,7 @@
 import type { Procedure, Step } from '../model/procedure.ts';
 import { isGate, readingOf } from '../model/steps.ts';
 import { oncePer } from '../quantities/memo.ts';
+import { either, type Filling, stateTerm } from '../say/say.ts';
 
 /*
  * A cell holds the set of values that are possible, as bits. Merging two ways is union. The words are what
@@ -51,6 +52,9 @@ const words = {
   reading: ['not taken', 'taken', 'taken before it was opened'],
   flag: ['no', 'yes'],
 } as const;
+
+/** All of them, and what a part is with where it is at no station of its own. */
+export const stateWords: readonly string[] = ['the unit', ...new Set(Object.values(words).flat())];
 
 export type LocationKind = keyof typeof words | 'where';
 
@@ -169,6 +173,15 @@ export class LocationLayout {
     const cell = this.locations[index]!;
     const all = cell.kind === 'where' ? this.stations : words[cell.kind];
     return all.filter((_, bit) => (value & (1 << bit)) !== 0);
+  }
+
+  /** The same for a reader; a station is called by its name. */
+  saidOf(index: number, value: number): Filling {
+    const isPlace = this.locations[index]!.kind === 'where';
+    const said = this.wordsOf(index, value).map((word) =>
+      isPlace && word !== this.stations[0] ? word : stateTerm(word),
+    );
+    return said.length === 1 ? said[0]! : either(said);
   }
 }
 

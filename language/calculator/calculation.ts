@@ -1,5 +1,6 @@
 import type { KindWord } from '../quantities/kinds.ts';
 import type { Quantity } from '../quantities/types.ts';
+import type { Filling, Said } from '../say/say.ts';
 
 /** One figure that a calculation asks for. */
 export interface Input {
@@ -7,7 +8,7 @@ export interface Input {
   /** What it measures; `number`: it has no unit; `same`: whatever is judged, the same for all such figures. */
   readonly kind: KindWord | 'number' | 'same';
   /** What it is, as the lead would say it. */
-  readonly words: string;
+  readonly words: Said;
   readonly optional?: true;
   /** Several, with commas between. */
   readonly many?: true;
@@ -28,15 +29,16 @@ export interface Given {
 
 /** Lines of the way to the answer, and the answer; or why there is none, and what to do. */
 export type Answer =
-  | { readonly steps: readonly string[]; readonly answer: readonly string[] }
-  | { readonly problem: string };
+  | { readonly steps: readonly Filling[]; readonly answer: readonly Filling[] }
+  | { readonly problem: Said };
 
 /** A calculation that the lead can check by hand. */
 export interface Calculation {
   readonly name: string;
-  readonly title: string;
-  readonly formula: readonly string[];
-  readonly source: string;
+  readonly title: Said;
+  /** With the names of the figures, as they are typed. */
+  readonly formula: readonly Filling[];
+  readonly source: Said;
   readonly inputs: readonly Input[];
   /** As it is typed, with figures that give an answer. */
   readonly example: readonly string[];

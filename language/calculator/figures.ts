@@ -10,13 +10,13 @@ export function figure({ number, unit }: Quantity | Difference): string {
   return formatQuantity(quantityOf(base({ number, unit }), unit, shown) ?? { number, unit });
 }
 
-/** A smaller figure is shown as “less than” this: no figure at a bench has a power of ten. */
+/** A smaller figure is shown as less than this: no figure at a bench has a power of ten. */
 const smallest = 1e-6;
 
 /** A plain number, to five digits. */
 export function plain(value: number): string {
   const rounded = Number(value.toPrecision(shown));
-  return rounded !== 0 && Math.abs(rounded) < smallest ? 'less than 0.000001' : String(rounded);
+  return rounded !== 0 && Math.abs(rounded) < smallest ? '< 0.000001' : String(rounded);
 }
 
 /** A length in millimeters, without its unit, for the lines of a way. */

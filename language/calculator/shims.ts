@@ -17,6 +17,7 @@ import {
   unitOf,
 } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
+import { type Filling, joined, listed, type Said, say } from '../say/say.ts';
 import type { Answer, Calculation, Given, Input } from './calculation.ts';
 import { figure, plain } from './figures.ts';
 
@@ -27,49 +28,48 @@ const most = '20 mm';
 const mostPressure = '10000 bar';
 
 const drawerInputs: readonly Input[] = [
-  { name: 'shims', kind: 'length', words: 'thicknesses in the drawer', many: true, optional: true, most },
-  { name: 'from', kind: 'length', words: 'or the thinnest,', optional: true, most },
-  { name: 'to', kind: 'length', words: 'the thickest,', optional: true, most },
-  { name: 'by', kind: 'length', words: 'and the step', optional: true, most },
+  { name: 'shims', kind: 'length', words: say`thicknesses in the drawer`, many: true, optional: true, most },
+  { name: 'from', kind: 'length', words: say`or the thinnest,`, optional: true, most },
+  { name: 'to', kind: 'length', words: say`the thickest,`, optional: true, most },
+  { name: 'by', kind: 'length', words: say`and the step`, optional: true, most },
 ];
 
 /** Thicknesses of the drawer: a list, or from, to and by. */
-function drawer(given: Given): readonly Quantity[] | { problem: string } {
+function drawer(given: Given): readonly Quantity[] | { problem: Said } {
   const series = ['from', 'to', 'by'].filter((name) => given.has(name));
   if (given.has('shims') === series.length > 0 || (series.length > 0 && series.length < 3))
-    return { problem: 'Say what is in the drawer, in one way: shims="1.00 mm, 1.05 mm", or from=, to= and by=.' };
+    return { problem: say`Say what is in the drawer, in one way: shims="1.00 mm, 1.05 mm", or from=, to= and by=.` };
   const sizes = given.has('shims')
     ? given.quantities('shims')
     : sizesOf(given.quantity('from'), given.quantity('to'), asDifference(given.quantity('by')));
   return (
     sizes ?? {
-      problem:
-        'The drawer goes from a thickness up to a thicker one, and has at most 10 000 sizes. Look at from, to and by.',
+      problem: say`The drawer goes from a thickness up to a thicker one, and has at most 10 000 sizes. Look at from, to and by.`,
     }
   );
 }
 
 /** The rate of a shim in base units; or why it is none. */
-function rateOf(given: Given): Fraction | { problem: string } {
+function rateOf(given: Given): Fraction | { problem: Said } {
   const rate = given.quantity('rate');
   if (kindOfUnit(rate.unit) !== 'setting rate')
-    return { problem: 'The rate of a shim is in pressure per length, such as 96 bar per mm.' };
+    return { problem: say`The rate of a shim is in pressure per length, such as 96 bar per mm.` };
   if (given.has('rate-error') && kindOfUnit(given.quantity('rate-error').unit) !== 'setting rate')
-    return { problem: 'The error of the rate has the unit of the rate, such as 4 bar per mm.' };
+    return { problem: say`The error of the rate has the unit of the rate, such as 4 bar per mm.` };
   if (given.has('rate-error') && compare(given.quantity('rate-error'), rate) !== -1)
     return {
-      problem: 'The error of the rate is as large as the rate: it says nothing. Fit the rate to more readings.',
+      problem: say`The error of the rate is as large as the rate: it says nothing. Fit the rate to more readings.`,
     };
   return amount(rate);
 }
 
 /** A shim that cannot have come out of this drawer: less than a third of its thinnest, or more than its thickest stack by as much. */
-function strange(now: Quantity, sizes: readonly Quantity[]): string | null {
+function strange(now: Quantity, sizes: readonly Quantity[]): Said | null {
   const all = sizes.map(base);
   const [thinnest, thickest] = [Math.min(...all), Math.max(...all)];
   const size = base(now);
   return size < thinnest / far || size > thickest * far
-    ? `A shim of ${formatQuantity(now)} is not of a drawer of ${figure(quantityOf(thinnest, now.unit)!)} to ${figure(quantityOf(thickest, now.unit)!)}. Look at the decimal mark.`
+    ? say`A shim of ${formatQuantity(now)} is not of a drawer of ${figure(quantityOf(thinnest, now.unit)!)} to ${figure(quantityOf(thickest, now.unit)!)}. Look at the decimal mark.`
     : null;
 }
 
@@ -82,9 +82,9 @@ const mostPairs = 100_000;
 const mostTurns = 100;
 
 /** As the sheet says it: `Fit 1.45 mm (now 1.30 mm): expect 253 bar, 249 bar to 257 bar`. */
-function sentence({ shims, expected, low, high }: ShimChoice, now: Quantity): string {
-  const doubt = low.number === high.number ? '' : `, ${figure(low)} to ${figure(high)} (95 %)`;
-  return `fit ${shims.map((shim) => formatQuantity(shim)).join(' and ')} (now ${formatQuantity(now)}): expect ${figure(expected)}${doubt}`;
+function sentence({ shims, expected, low, high }: ShimChoice, now: Quantity): Said {
+  const fit = say`fit ${listed(shims.map((shim) => formatQuantity(shim)))} (now ${formatQuantity(now)}): expect ${figure(expected)}`;
+  return low.number === high.number ? fit : say`${fit}, ${figure(low)} to ${figure(high)} (95 %)`;
 }
 
 /** The last digit that is written, in base units. */
@@ -93,59 +93,60 @@ function digitOf({ number, unit }: Quantity): number {
 }
 
 /** A figure beside which the others are ten times as large, or a tenth. Null: there is none. */
-function slipAmong(what: string, figures: readonly Quantity[]): string | null {
+function slipAmong(what: string, figures: readonly Quantity[]): Said | null {
   const usual = medianOf(figures.map(base));
   for (const [index, one] of figures.entries()) {
     const tens = usual === null ? 0 : slipOf(base(one), usual);
     if (tens !== 0)
-      return `${what} ${index + 1}, ${formatQuantity(one)}, is off by a power of ten beside the others. Is it ${formatQuantity(unslipped(one, tens))}?`;
+      return say`${what} ${index + 1}, ${formatQuantity(one)}, is off by a power of ten beside the others. Is it ${formatQuantity(unslipped(one, tens))}?`;
   }
   return null;
 }
 
-const upsideDown = 'The low end of the window is over the high one. Look at what was typed.';
+const upsideDown = say`The low end of the window is over the high one. Look at what was typed.`;
 
 /** A choice, or why there is none, as the answer of a calculation. */
-function answerOf(advice: ShimAdvice, now: Quantity, steps: readonly string[]): Answer {
+function answerOf(advice: ShimAdvice, now: Quantity, steps: readonly Filling[]): Answer {
   if ('choice' in advice) {
     const { choice } = advice;
     const sure =
-      choice.low.number === choice.high.number ? [] : [`lands in the window: ${plain(choice.probability * 100)} %`];
+      choice.low.number === choice.high.number ? [] : [say`lands in the window: ${plain(choice.probability * 100)} %`];
     return { steps, answer: [sentence(choice, now), ...sure] };
   }
   const { nothing } = advice;
   switch (nothing.reason) {
     case 'empty':
-      return { problem: 'There is no shim in the drawer that may be fitted.' };
+      return { problem: say`There is no shim in the drawer that may be fitted.` };
     case 'settles out':
-      return { problem: 'The spring loses more by settling than the window is wide: no reading allows for it.' };
+      return { problem: say`The spring loses more by settling than the window is wide: no reading allows for it.` };
     case 'absurd':
       return {
-        problem:
-          'By these figures every shim brings less than nothing, or more than can be written out. Look at the reading, the shim that is in, and the rate.',
+        problem: say`By these figures every shim brings less than nothing, or more than can be written out. Look at the reading, the shim that is in, and the rate.`,
       };
     case 'too thin': {
-      const held = nothing.held ? ' that may be fitted' : '';
+      const most = sentence(nothing.nearest, now);
       return {
         steps,
         answer: [
-          `Nothing in the drawer${held} is thick enough. The most it can do: ${sentence(nothing.nearest, now)}.`,
+          nothing.held
+            ? say`Nothing in the drawer that may be fitted is thick enough. The most it can do: ${most}.`
+            : say`Nothing in the drawer is thick enough. The most it can do: ${most}.`,
         ],
       };
     }
     case 'too thick':
       return {
         steps,
-        answer: [`Nothing in the drawer is thin enough. The least it can do: ${sentence(nothing.nearest, now)}.`],
+        answer: [say`Nothing in the drawer is thin enough. The least it can do: ${sentence(nothing.nearest, now)}.`],
       };
     case 'too coarse':
       return {
         steps,
         answer: [
-          'The drawer steps over the window:',
+          say`The drawer steps over the window:`,
           `  ${sentence(nothing.under, now)}`,
           `  ${sentence(nothing.over, now)}`,
-          'Grind a shim between the two, or put finer ones into the drawer.',
+          say`Grind a shim between the two, or put finer ones into the drawer.`,
         ],
       };
   }
@@ -154,30 +155,30 @@ function answerOf(advice: ShimAdvice, now: Quantity, steps: readonly string[]): 
 export const shimCalculations: readonly Calculation[] = [
   {
     name: 'choose-shim',
-    title: 'The shim that most surely brings a reading into its window',
+    title: say`The shim that most surely brings a reading into its window`,
     formula: [
-      'expected = reading + rate · (shim − shim now in), from low + settling to high',
-      'doubt = √((shim − shim now in)² · rate error² + 2 · scatter²)',
-      'the nearest to the aim of those that land with 95 %; else the surest',
+      say`expected = reading + rate · (shim − shim now in), from low + settling to high`,
+      say`doubt = √((shim − shim now in)² · rate error² + 2 · scatter²)`,
+      say`the nearest to the aim of those that land with 95 %; else the surest`,
     ],
-    source: 'Straight line; a second opening and its rate are given or fitted, never taken from the needle',
+    source: say`Straight line; a second opening and its rate are given or fitted, never taken from the needle`,
     inputs: [
-      { name: 'reading', kind: 'pressure', words: 'what the unit reads now', most: mostPressure },
-      { name: 'now', kind: 'length', words: 'shim that is in', most },
-      { name: 'low', kind: 'pressure', words: 'low end of the window', most: mostPressure },
-      { name: 'high', kind: 'pressure', words: 'high end of the window', most: mostPressure },
+      { name: 'reading', kind: 'pressure', words: say`what the unit reads now`, most: mostPressure },
+      { name: 'now', kind: 'length', words: say`shim that is in`, most },
+      { name: 'low', kind: 'pressure', words: say`low end of the window`, most: mostPressure },
+      { name: 'high', kind: 'pressure', words: say`high end of the window`, most: mostPressure },
       {
         name: 'aim',
         kind: 'pressure',
-        words: 'where it should land; the surest place where none is given',
+        words: say`where it should land; the surest place where none is given`,
         optional: true,
         most: mostPressure,
       },
-      { name: 'rate', kind: 'rate', words: 'what a shim brings' },
+      { name: 'rate', kind: 'rate', words: say`what a shim brings` },
       {
         name: 'rate-error',
         kind: 'rate',
-        words: 'standard error of the rate (fit-rate works it out)',
+        words: say`standard error of the rate (fit-rate works it out)`,
         optional: true,
         from: 'nothing',
       },
@@ -185,7 +186,7 @@ export const shimCalculations: readonly Calculation[] = [
         name: 'scatter',
         kind: 'pressure',
         most: mostPressure,
-        words: 'standard deviation of one reading of the same build',
+        words: say`standard deviation of one reading of the same build`,
         optional: true,
         from: 'nothing',
       },
@@ -193,16 +194,16 @@ export const shimCalculations: readonly Calculation[] = [
         name: 'settling',
         kind: 'pressure',
         most: mostPressure,
-        words: 'what a new spring will lose by settling: it must read so much more',
+        words: say`what a new spring will lose by settling: it must read so much more`,
         optional: true,
         from: 'nothing',
       },
       ...drawerInputs,
-      { name: 'together', kind: 'number', words: 'shims that may lie on each other: 1 or 2', optional: true },
+      { name: 'together', kind: 'number', words: say`shims that may lie on each other: 1 or 2`, optional: true },
       {
         name: 'never-above',
         kind: 'length',
-        words: 'what they may never pass, all together (where the spring binds)',
+        words: say`what they may never pass, all together (where the spring binds)`,
         optional: true,
         most,
       },
@@ -231,10 +232,12 @@ export const shimCalculations: readonly Calculation[] = [
       if (compare(low, high) === 1) return { problem: upsideDown };
       const aim = optional('aim');
       if (aim !== null && (compare(aim, low) === -1 || compare(aim, high) === 1))
-        return { problem: `The aim, ${formatQuantity(aim)}, is outside the window: what lands on it does not pass.` };
+        return {
+          problem: say`The aim, ${formatQuantity(aim)}, is outside the window: what lands on it does not pass.`,
+        };
       const together = given.has('together') ? given.number('together') : 1;
       if (together !== 1 && together !== 2)
-        return { problem: 'One shim or two lie on each other: together is 1 or 2.' };
+        return { problem: say`One shim or two lie on each other: together is 1 or 2.` };
       const sizes = drawer(given);
       if ('problem' in sizes) return sizes;
       const wrong = strange(now, sizes);
@@ -256,37 +259,37 @@ export const shimCalculations: readonly Calculation[] = [
         settling: given.has('settling') ? asDifference(given.quantity('settling')) : null,
         drawer: layOut({ sizes, counts: sizes.map(() => null), stacks: together === 2 }, neverAbove),
       });
-      const limit = neverAbove === null ? '' : `, never above ${formatQuantity(neverAbove)}`;
+      const limit = neverAbove === null ? '' : say`, never above ${formatQuantity(neverAbove)}`;
       return answerOf(advice, now, [
-        `${sizes.length} sizes in the drawer${limit}, rate ${figure(given.quantity('rate'))}`,
+        say`${sizes.length} sizes in the drawer${limit}, rate ${figure(given.quantity('rate'))}`,
       ]);
     },
   },
   {
     name: 'turn-screw',
-    title: 'How far to turn an adjusting screw',
+    title: say`How far to turn an adjusting screw`,
     formula: ['turns = (aim − reading) / rate'],
-    source: 'Straight line',
+    source: say`Straight line`,
     inputs: [
-      { name: 'reading', kind: 'pressure', words: 'what the unit reads now', from: 'nothing', most: mostPressure },
-      { name: 'aim', kind: 'pressure', words: 'what it should read', most: mostPressure },
-      { name: 'rate', kind: 'rate', words: 'how much one turn in adds' },
+      { name: 'reading', kind: 'pressure', words: say`what the unit reads now`, from: 'nothing', most: mostPressure },
+      { name: 'aim', kind: 'pressure', words: say`what it should read`, most: mostPressure },
+      { name: 'rate', kind: 'rate', words: say`how much one turn in adds` },
     ],
     example: ['reading=231 bar', 'aim=254 bar', 'rate=25 bar per turn'],
     work(given) {
       const rate = given.quantity('rate');
       if (kindOfUnit(rate.unit) !== 'screw rate')
-        return { problem: 'The rate of a screw is in pressure per turn, such as 25 bar per turn.' };
+        return { problem: say`The rate of a screw is in pressure per turn, such as 25 bar per turn.` };
       const turns = exactTurns(given.quantity('reading'), given.quantity('aim'), rate);
       if (Math.abs(turns) > mostTurns)
         return {
-          problem: `That would be ${plain(Math.abs(turns))} turns: no screw has so many. Look at the figures and their units.`,
+          problem: say`That would be ${plain(Math.abs(turns))} turns: no screw has so many. Look at the figures and their units.`,
         };
       return {
         steps: [`turns = (${figure(given.quantity('aim'))} − ${figure(given.quantity('reading'))}) / ${figure(rate)}`],
         answer: [
           turns === 0
-            ? 'it is where it should be'
+            ? say`it is where it should be`
             : `${plain(Math.abs(turns))} ${Math.abs(turns) === 1 ? 'turn' : 'turns'} ${turns > 0 ? 'in' : 'out'}, ${plain(Math.abs(turns) * 360)}°`,
         ],
       };
@@ -294,20 +297,19 @@ export const shimCalculations: readonly Calculation[] = [
   },
   {
     name: 'fit-rate',
-    title: 'What a shim brings, fitted from readings of the shop',
+    title: say`What a shim brings, fitted from readings of the shop`,
     formula: [
-      'pressure = a + rate · shim, by least squares',
-      'scatter = √(about the line² + (mark / √12)² + (rate · last digit of the shim / √12)²)',
-      'doubt of the rate: its standard error; of a new reading: Student’s t',
+      say`pressure = a + rate · shim, by least squares`,
+      say`scatter = √(about the line² + (mark / √12)² + (rate · last digit of the shim / √12)²)`,
+      say`doubt of the rate: its standard error; of a new reading: Student’s t`,
     ],
-    source:
-      'Least squares by ml-regression-multivariate-linear, held against NIST StRD Norris and GUM H.3; marks and digits: GUM 4.3.7',
+    source: say`Least squares by ml-regression-multivariate-linear, held against NIST StRD Norris and GUM H.3; marks and digits: GUM 4.3.7`,
     inputs: [
-      { name: 'shims', kind: 'length', words: 'thicknesses that were in', many: true, most },
+      { name: 'shims', kind: 'length', words: say`thicknesses that were in`, many: true, most },
       {
         name: 'pressures',
         kind: 'pressure',
-        words: 'what each one read, in the same order',
+        words: say`what each one read, in the same order`,
         many: true,
         most: mostPressure,
       },
@@ -315,7 +317,7 @@ export const shimCalculations: readonly Calculation[] = [
         name: 'mark',
         kind: 'pressure',
         most: mostPressure,
-        words: 'from one mark of the gauge to the next; the last digit written where none is given',
+        words: say`from one mark of the gauge to the next; the last digit written where none is given`,
         optional: true,
       },
     ],
@@ -323,7 +325,9 @@ export const shimCalculations: readonly Calculation[] = [
     work(given) {
       const [shims, pressures] = [given.quantities('shims'), given.quantities('pressures')];
       if (shims.length !== pressures.length)
-        return { problem: `${shims.length} shims and ${pressures.length} pressures: give one pressure for each shim.` };
+        return {
+          problem: say`${shims.length} shims and ${pressures.length} pressures: give one pressure for each shim.`,
+        };
       const slip = slipAmong('shim', shims) ?? slipAmong('pressure', pressures);
       if (slip !== null) return { problem: slip };
       const mark = given.has('mark') ? base(given.quantity('mark')) : Math.max(...pressures.map(digitOf));
@@ -331,50 +335,50 @@ export const shimCalculations: readonly Calculation[] = [
         shims.map((shim, index) => ({ x: base(shim), y: base(pressures[index]!) })),
         { x: resolutionOf(Math.max(...shims.map(digitOf))), y: resolutionOf(mark) },
       );
-      if (line === null) return { problem: 'A line needs at least three readings, with different shims.' };
+      if (line === null) return { problem: say`A line needs at least three readings, with different shims.` };
       if (line.slope <= 0)
         return {
-          problem: 'A thicker shim brought no more pressure: something else was changed between these readings.',
+          problem: say`A thicker shim brought no more pressure: something else was changed between these readings.`,
         };
       const rate = (value: number) => figure(quantityOf(value, 'bar per mm')!);
       const middle = shims.reduce((sum, shim) => sum + base(shim), 0) / shims.length;
       const { low, high } = newPointAt(line, middle, 0.95);
       return {
         steps: [
-          `${shims.length} readings, scatter ${figure(quantityOf(line.residual, 'bar')!)} (one standard deviation, marks and digits included)`,
+          say`${shims.length} readings, scatter ${figure(quantityOf(line.residual, 'bar')!)} (one standard deviation, marks and digits included)`,
         ],
         answer: [
-          `rate ${rate(line.slope)}, standard error ${rate(line.slopeError)}`,
-          `at ${figure(quantityOf(middle, 'mm')!)} a new reading falls between ${figure(quantityOf(low, 'bar')!)} and ${figure(quantityOf(high, 'bar')!)} (95 %)`,
+          say`rate ${rate(line.slope)}, standard error ${rate(line.slopeError)}`,
+          say`at ${figure(quantityOf(middle, 'mm')!)} a new reading falls between ${figure(quantityOf(low, 'bar')!)} and ${figure(quantityOf(high, 'bar')!)} (95 %)`,
         ],
       };
     },
   },
   {
     name: 'match-set',
-    title: 'Shims for a set: every unit in its window, and the least spread across it',
+    title: say`Shims for a set: every unit in its window, and the least spread across it`,
     formula: [
-      'expected = reading + rate · (shim − shim now in)',
-      'of all ways to give out the drawer, the least of highest − lowest',
+      say`expected = reading + rate · (shim − shim now in)`,
+      say`of all ways to give out the drawer, the least of highest − lowest`,
     ],
-    source: 'Exact (bottleneck assignment): no other choice from this drawer has less spread',
+    source: say`Exact (bottleneck assignment): no other choice from this drawer has less spread`,
     inputs: [
       {
         name: 'readings',
         kind: 'pressure',
-        words: 'opening pressure of each unit as it is',
+        words: say`opening pressure of each unit as it is`,
         many: true,
         most: mostPressure,
       },
-      { name: 'now', kind: 'length', words: 'shim that is in each, in the same order', many: true, most },
-      { name: 'rate', kind: 'rate', words: 'what a shim brings' },
-      { name: 'low', kind: 'pressure', words: 'low end of the window', most: mostPressure },
-      { name: 'high', kind: 'pressure', words: 'high end of the window', most: mostPressure },
+      { name: 'now', kind: 'length', words: say`shim that is in each, in the same order`, many: true, most },
+      { name: 'rate', kind: 'rate', words: say`what a shim brings` },
+      { name: 'low', kind: 'pressure', words: say`low end of the window`, most: mostPressure },
+      { name: 'high', kind: 'pressure', words: say`high end of the window`, most: mostPressure },
       ...drawerInputs,
       {
         name: 'counts',
         kind: 'number',
-        words: 'how many there are of each; one of each where none is given',
+        words: say`how many there are of each; one of each where none is given`,
         many: true,
         optional: true,
         from: 'nothing',
@@ -393,7 +397,9 @@ export const shimCalculations: readonly Calculation[] = [
     work(given) {
       const [readings, now] = [given.quantities('readings'), given.quantities('now')];
       if (readings.length !== now.length)
-        return { problem: `${readings.length} readings and ${now.length} shims: give the shim that is in each unit.` };
+        return {
+          problem: say`${readings.length} readings and ${now.length} shims: give the shim that is in each unit.`,
+        };
       const rate = rateOf(given);
       if ('problem' in rate) return rate;
       const [low, high] = [given.quantity('low'), given.quantity('high')];
@@ -404,11 +410,11 @@ export const shimCalculations: readonly Calculation[] = [
       if (wrong != null) return { problem: wrong };
       if (sizes.length * readings.length > mostPairs)
         return {
-          problem: `${readings.length} units and ${sizes.length} sizes are more than can be looked through: give the sizes about what is wanted.`,
+          problem: say`${readings.length} units and ${sizes.length} sizes are more than can be looked through: give the sizes about what is wanted.`,
         };
       const counts = given.has('counts') ? given.numbers('counts') : sizes.map(() => 1);
       if (counts.length !== sizes.length || counts.some((count) => !Number.isInteger(count) || count < 0))
-        return { problem: `Give a whole number of pieces for each of the ${sizes.length} sizes.` };
+        return { problem: say`Give a whole number of pieces for each of the ${sizes.length} sizes.` };
       // Exact: a reading just on the end of the window is inside.
       const expected = readings.map((reading, unit) =>
         sizes.map((size) => amount(reading).add(rate.mul(amount(size).sub(amount(now[unit]!))))),
@@ -424,7 +430,7 @@ export const shimCalculations: readonly Calculation[] = [
         return able > 0
           ? []
           : [
-              `unit ${unit + 1} can be brought to ${bar(Math.min(...expected[unit]!.map(Number)))} to ${bar(Math.max(...expected[unit]!.map(Number)))}`,
+              say`unit ${unit + 1} can be brought to ${bar(Math.min(...expected[unit]!.map(Number)))} to ${bar(Math.max(...expected[unit]!.map(Number)))}`,
             ];
       });
       const found = leastSpread(inside, counts, (base(low) + base(high)) / 2);
@@ -432,17 +438,17 @@ export const shimCalculations: readonly Calculation[] = [
         return {
           problem:
             reach.length > 0
-              ? `No shim of this drawer brings every unit into the window: ${reach.join('; ')}, in steps. Grind a shim, or make the drawer finer.`
-              : 'Each unit could be brought into the window, but not all from this drawer at once: there are too few of some size.',
+              ? say`No shim of this drawer brings every unit into the window: ${joined(reach, '; ')}, in steps. Grind a shim, or make the drawer finer.`
+              : say`Each unit could be brought into the window, but not all from this drawer at once: there are too few of some size.`,
         };
       return {
-        steps: [`${readings.length} units, ${sizes.length} sizes, rate ${figure(given.quantity('rate'))}`],
+        steps: [say`${readings.length} units, ${sizes.length} sizes, rate ${figure(given.quantity('rate'))}`],
         answer: [
           ...found.choice.map(
             (column, unit) =>
               `unit ${unit + 1}: fit ${formatQuantity(sizes[column]!)} (now ${formatQuantity(now[unit]!)}): expect ${bar(expected[unit]![column]!.valueOf())}`,
           ),
-          `spread ${plain(((found.high - found.low) / (base(high) - base(low) || 1)) * 100)} % of the window, ${figure(quantityOf(found.high - found.low, low.unit)!)}`,
+          say`spread ${plain(((found.high - found.low) / (base(high) - base(low) || 1)) * 100)} % of the window, ${figure(quantityOf(found.high - found.low, low.unit)!)}`,
         ],
       };
     },

@@ -1,34 +1,46 @@
 import { settingThroughAdapter } from '../engineering/adapter.ts';
 import { preloadByFactor, torqueByFactor, torqueByFriction } from '../engineering/preload.ts';
 import { proofLoad, propertyClasses, shareOfProofLoad, stressArea } from '../engineering/proof-load.ts';
+import { say } from '../say/say.ts';
 import type { Calculation, Input } from './calculation.ts';
 import { figure, plain } from './figures.ts';
 
-const torque: Input = { name: 'torque', kind: 'torque', words: 'torque at the nut', most: '100000 N·m' };
-const preload: Input = { name: 'preload', kind: 'force', words: 'force along the bolt', most: '10000000 N' };
+const torque: Input = { name: 'torque', kind: 'torque', words: say`torque at the nut`, most: '100000 N·m' };
+const preload: Input = { name: 'preload', kind: 'force', words: say`force along the bolt`, most: '10000000 N' };
 const factor: Input = {
   name: 'factor',
   kind: 'number',
-  words: 'nut factor K; 0.2 is common for dry steel, no more than a guess',
+  words: say`nut factor K; 0.2 is common for dry steel, no more than a guess`,
   most: '2',
 };
-const diameter: Input = { name: 'diameter', kind: 'length', words: 'nominal diameter of the thread', most: '1000 mm' };
-const over = 'Each figure must be over nothing. Look at what was typed.';
+const diameter: Input = {
+  name: 'diameter',
+  kind: 'length',
+  words: say`nominal diameter of the thread`,
+  most: '1000 mm',
+};
+const over = say`Each figure must be over nothing. Look at what was typed.`;
 
 export const torqueCalculations: readonly Calculation[] = [
   {
     name: 'wrench-setting',
-    title: 'What to set on a wrench that turns the nut through an adapter',
-    formula: ['setting = torque · wrench / (wrench + adapter · cos angle)'],
-    source: 'TM 9-254, general maintenance of torque wrenches',
+    title: say`What to set on a wrench that turns the nut through an adapter`,
+    formula: [say`setting = torque · wrench / (wrench + adapter · cos angle)`],
+    source: say`TM 9-254, general maintenance of torque wrenches`,
     inputs: [
       torque,
-      { name: 'wrench', kind: 'length', words: 'from the mark on the grip to the square drive', most: '5000 mm' },
-      { name: 'adapter', kind: 'length', words: 'from the square drive to the nut', from: 'nothing', most: '5000 mm' },
+      { name: 'wrench', kind: 'length', words: say`from the mark on the grip to the square drive`, most: '5000 mm' },
+      {
+        name: 'adapter',
+        kind: 'length',
+        words: say`from the square drive to the nut`,
+        from: 'nothing',
+        most: '5000 mm',
+      },
       {
         name: 'angle',
         kind: 'angle',
-        words: 'between wrench and adapter; 0° where none is given',
+        words: say`between wrench and adapter; 0° where none is given`,
         optional: true,
         from: 'anywhere',
         most: '360°',
@@ -40,20 +52,22 @@ export const torqueCalculations: readonly Calculation[] = [
       const [wrench, adapter] = [given.quantity('wrench'), given.quantity('adapter')];
       const setting = settingThroughAdapter(given.quantity('torque'), wrench, { length: adapter, angle });
       if (setting === null)
-        return { problem: 'The nut would lie at the grip or behind it, or the wrench has no length. Measure again.' };
+        return {
+          problem: say`The nut would lie at the grip or behind it, or the wrench has no length. Measure again.`,
+        };
       return {
         steps: [
           `setting = ${figure(given.quantity('torque'))} · ${figure(wrench)} / (${figure(wrench)} + ${figure(adapter)} · cos ${angle === null ? '0°' : figure(angle)})`,
         ],
-        answer: [`setting ${figure(setting)}`],
+        answer: [say`setting ${figure(setting)}`],
       };
     },
   },
   {
     name: 'torque-for-preload',
-    title: 'Torque for a preload, by the nut factor',
+    title: say`Torque for a preload, by the nut factor`,
     formula: ['torque = K · preload · diameter'],
-    source: 'Shigley, Mechanical Engineering Design (from memory)',
+    source: say`Shigley, Mechanical Engineering Design (from memory)`,
     inputs: [preload, diameter, factor],
     example: ['preload=25000 lbf', 'diameter=0.75 in', 'factor=0.2'],
     work(given) {
@@ -63,15 +77,15 @@ export const torqueCalculations: readonly Calculation[] = [
         steps: [
           `torque = ${plain(given.number('factor'))} · ${figure(given.quantity('preload'))} · ${figure(given.quantity('diameter'))}`,
         ],
-        answer: [`torque ${figure(made)}`],
+        answer: [say`torque ${figure(made)}`],
       };
     },
   },
   {
     name: 'preload-of-torque',
-    title: 'Preload that a torque brings, by the nut factor',
+    title: say`Preload that a torque brings, by the nut factor`,
     formula: ['preload = torque / (K · diameter)'],
-    source: 'Shigley, Mechanical Engineering Design (from memory)',
+    source: say`Shigley, Mechanical Engineering Design (from memory)`,
     inputs: [torque, diameter, factor],
     example: ['torque=60 N·m', 'diameter=12 mm', 'factor=0.2'],
     work(given) {
@@ -81,22 +95,28 @@ export const torqueCalculations: readonly Calculation[] = [
         steps: [
           `preload = ${figure(given.quantity('torque'))} / (${plain(given.number('factor'))} · ${figure(given.quantity('diameter'))})`,
         ],
-        answer: [`preload ${figure(made)}`],
+        answer: [say`preload ${figure(made)}`],
       };
     },
   },
   {
     name: 'torque-with-friction',
-    title: 'Torque for a preload, from the friction of thread and face',
+    title: say`Torque for a preload, from the friction of thread and face`,
     formula: ['torque = preload · (pitch / 2π + µt · rt / cos 30° + µn · rn)'],
-    source: 'Long form for 60° threads, as in Shigley, Mechanical Engineering Design (from memory)',
+    source: say`Long form for 60° threads, as in Shigley, Mechanical Engineering Design (from memory)`,
     inputs: [
       preload,
-      { name: 'pitch', kind: 'length', words: 'pitch of the thread', most: '20 mm' },
-      { name: 'thread-radius', kind: 'length', words: 'rt, half the pitch diameter', most: '500 mm' },
-      { name: 'thread-friction', kind: 'number', words: 'µt, the friction of the thread', from: 'nothing', most: '2' },
-      { name: 'face-radius', kind: 'length', words: 'rn, mean radius of the face under the head', most: '1000 mm' },
-      { name: 'face-friction', kind: 'number', words: 'µn, the friction of the face', from: 'nothing', most: '2' },
+      { name: 'pitch', kind: 'length', words: say`pitch of the thread`, most: '20 mm' },
+      { name: 'thread-radius', kind: 'length', words: say`rt, half the pitch diameter`, most: '500 mm' },
+      {
+        name: 'thread-friction',
+        kind: 'number',
+        words: say`µt, the friction of the thread`,
+        from: 'nothing',
+        most: '2',
+      },
+      { name: 'face-radius', kind: 'length', words: say`rn, mean radius of the face under the head`, most: '1000 mm' },
+      { name: 'face-friction', kind: 'number', words: say`µn, the friction of the face`, from: 'nothing', most: '2' },
     ],
     example: [
       'preload=25000 lbf',
@@ -119,24 +139,24 @@ export const torqueCalculations: readonly Calculation[] = [
         steps: [
           `lever = ${figure(given.quantity('pitch'))} / 2π + ${plain(given.number('thread-friction'))} · ${figure(given.quantity('thread-radius'))} / cos 30° + ${plain(given.number('face-friction'))} · ${figure(given.quantity('face-radius'))}`,
         ],
-        answer: [`torque ${figure(made)}`],
+        answer: [say`torque ${figure(made)}`],
       };
     },
   },
   {
     name: 'proof-load',
-    title: 'How far a torque loads a solid bolt or stud (never a hollow nut or holder)',
+    title: say`How far a torque loads a solid bolt or stud (never a hollow nut or holder)`,
     formula: [
-      'stress area = π/4 · (d − 0.9382 · P)²',
+      say`stress area = π/4 · (d − 0.9382 · P)²`,
       'preload = torque / (K · d)',
-      'share = preload / (proof stress · stress area)',
+      say`share = preload / (proof stress · stress area)`,
     ],
-    source: 'ISO 898-1 (stress area, and proof stress by class: from memory); nut factor as in Shigley (from memory)',
+    source: say`ISO 898-1 (stress area, and proof stress by class: from memory); nut factor as in Shigley (from memory)`,
     inputs: [
       torque,
       diameter,
-      { name: 'pitch', kind: 'length', words: 'pitch of the metric thread', most: '20 mm' },
-      { name: 'class', kind: 'number', words: `property class on the head: ${propertyClasses.join(', ')}` },
+      { name: 'pitch', kind: 'length', words: say`pitch of the metric thread`, most: '20 mm' },
+      { name: 'class', kind: 'number', words: say`property class on the head: ${propertyClasses.join(', ')}` },
       factor,
     ],
     example: ['torque=50 N·m', 'diameter=8 mm', 'pitch=1.25 mm', 'class=8.8', 'factor=0.2'],
@@ -145,7 +165,7 @@ export const torqueCalculations: readonly Calculation[] = [
       const propertyClass = String(given.number('class'));
       if (!propertyClasses.includes(propertyClass))
         return {
-          problem: `There is no class ${propertyClass}: they are ${propertyClasses.join(', ')}. Read it off the head.`,
+          problem: say`There is no class ${propertyClass}: they are ${propertyClasses.join(', ')}. Read it off the head.`,
         };
       const bolt = { diameter: size, pitch, propertyClass };
       const area = stressArea(size, pitch);
@@ -155,12 +175,12 @@ export const torqueCalculations: readonly Calculation[] = [
       if (area === null || load === null || share === null || preload === null) return { problem: over };
       return {
         steps: [
-          `stress area = π/4 · (${figure(size)} − 0.9382 · ${figure(pitch)})² = ${plain(area * 1e6)} mm²`,
-          `proof load = ${figure(load)}`,
+          say`stress area = π/4 · (${figure(size)} − 0.9382 · ${figure(pitch)})² = ${plain(area * 1e6)} mm²`,
+          say`proof load = ${figure(load)}`,
           `preload = ${figure(given.quantity('torque'))} / (${plain(given.number('factor'))} · ${figure(size)}) = ${figure(preload)}`,
         ],
         answer: [
-          `${plain(share * 100)} % of the proof load${share > 1 ? ': the bolt stretches for good. Look at the torque, the thread and the class again' : ''}`,
+          say`${plain(share * 100)} % of the proof load${share > 1 ? say`: the bolt stretches for good. Look at the torque, the thread and the class again` : ''}`,
         ],
       };
     },

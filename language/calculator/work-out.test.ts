@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { english } from '../say/say.ts';
 import { calculations, usage, workOut } from './work-out.ts';
 
 const named = (name: string) => calculations.find((one) => one.name === name)!;
@@ -7,7 +8,7 @@ const named = (name: string) => calculations.find((one) => one.name === name)!;
 /** The lines of the answer, with plain blanks. */
 function answer(name: string, ...typed: string[]): string {
   const made = workOut(named(name), typed);
-  const text = 'problem' in made ? `refused: ${made.problem}` : made.text.trimEnd().split('\n\n').at(-1)!;
+  const text = 'problem' in made ? `refused: ${english(made.problem)}` : made.text.trimEnd().split('\n\n').at(-1)!;
   return text.replaceAll('\u00a0', ' ').replaceAll('\u202f', ' ');
 }
 
@@ -18,11 +19,11 @@ describe('every calculation', () => {
       const made = workOut(one, one.example);
       expect(made).not.toHaveProperty('problem');
       const { text } = made as { text: string };
-      expect(text).toContain(one.source);
-      for (const line of one.formula) expect(text).toContain(line);
+      expect(text).toContain(english(one.source));
+      for (const line of one.formula) expect(text).toContain(english(line));
       for (const figure of one.example) expect(text).toContain(figure.split('=')[0]!);
       expect(text).not.toMatch(/NaN|Infinity|undefined|null/u);
-      for (const input of one.inputs) expect(usage(one)).toContain(input.name);
+      for (const input of one.inputs) expect(english(usage(one))).toContain(input.name);
     },
   );
 
@@ -57,7 +58,7 @@ describe('every calculation', () => {
           typed.filter((text) => text !== ''),
         );
         if ('problem' in made) refused++;
-        expect('problem' in made ? made.problem : made.text).not.toMatch(
+        expect('problem' in made ? english(made.problem) : made.text).not.toMatch(
           /NaN(?! ?(?:bar|mm|N|psi|in|°|”|"|$))|Infinity|undefined/mu,
         );
       }),
@@ -130,7 +131,7 @@ describe('absurd figures', () => {
     for (const [what, make] of Object.entries(absurd)) {
       const value = make(unit).trim();
       const made = workOut(one, [...typed, `${input.name}=${value}`]);
-      const text = 'problem' in made ? made.problem : made.text;
+      const text = 'problem' in made ? english(made.problem) : made.text;
       const told = `${one.name} ${input.name}=${value}`;
       expect(text.replaceAll(value, ''), told).not.toMatch(/NaN|Infinity|undefined|null|\[object|e[+-]\d/u);
       expect(text, told).not.toMatch(

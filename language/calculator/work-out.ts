@@ -10,7 +10,7 @@ import {
   readQuantity,
 } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
-import { english } from '../say/say.ts';
+import { either, english, type Filling, joined, type Said, say, type Tell, term } from '../say/say.ts';
 import { nearest } from '../syntax/nearest.ts';
 import type { Calculation, Given, Input } from './calculation.ts';
 import { gaugeCalculations } from './gauge.ts';
@@ -26,10 +26,10 @@ export const calculations: readonly Calculation[] = [
 ];
 
 /** What was worked out, in lines to print; or what is wrong and what to do. */
-export type CalculationResult = { readonly text: string } | { readonly problem: string };
+export type CalculationResult = { readonly text: string } | { readonly problem: Said };
 
 /** @param typed figures as `name=value`; the value with its unit, several with commas between */
-export function workOut(calculation: Calculation, typed: readonly string[]): CalculationResult {
+export function workOut(calculation: Calculation, typed: readonly string[], tell: Tell = english): CalculationResult {
   const read = readInputs(calculation, typed);
   if ('problem' in read) return read;
   const made = calculation.work(read.given);
@@ -38,65 +38,74 @@ export function workOut(calculation: Calculation, typed: readonly string[]): Cal
   const wide = Math.max(...read.shown.map(([, value]) => value.length));
   return {
     text: [
-      calculation.title,
+      tell(calculation.title),
       '',
-      ...calculation.formula.map((line) => `  ${line}`),
-      `  Source: ${calculation.source}.`,
+      ...calculation.formula.map((line) => `  ${tell(line)}`),
+      `  ${tell(say`Source: ${calculation.source}.`)}`,
       '',
-      ...read.shown.map(([name, value, words]) => `  ${name.padEnd(width)}  ${value.padEnd(wide)}  ${words}`),
+      ...read.shown.map(([name, value, words]) => `  ${name.padEnd(width)}  ${value.padEnd(wide)}  ${tell(words)}`),
       '',
-      ...made.steps.map((line) => `  ${line}`),
+      ...made.steps.map((line) => `  ${tell(line)}`),
       '',
-      ...made.answer,
+      ...made.answer.map(tell),
       '',
     ].join('\n'),
   };
 }
 
 /** How a calculation is requested. */
-export function usage({ name, inputs, example }: Calculation): string {
+export function usage({ name, inputs, example }: Calculation): Said {
   const width = Math.max(...inputs.map((input) => input.name.length));
-  return [
-    ...inputs.map(
-      (input) =>
-        `  ${input.name.padEnd(width)}  ${input.words}${input.optional === true ? ' (need not be given)' : ''}`,
-    ),
-    `For example: handtight work-out ${name} ${example.map((one) => `"${one}"`).join(' ')}`,
-  ].join('\n');
+  return joined(
+    [
+      ...inputs.map((input) =>
+        joined([
+          `  ${input.name.padEnd(width)} `,
+          input.optional === true ? say`${input.words} (need not be given)` : input.words,
+        ]),
+      ),
+      say`For example: handtight work-out ${name} ${example.map((one) => `"${one}"`).join(' ')}`,
+    ],
+    '\n',
+  );
 }
 
 interface ReadInputs {
   readonly given: Given;
   /** Name, value as it was understood, what it is. */
-  readonly shown: readonly (readonly [string, string, string])[];
+  readonly shown: readonly (readonly [string, string, Filling])[];
 }
 
-function readInputs(calculation: Calculation, typed: readonly string[]): ReadInputs | { problem: string } {
+function readInputs(calculation: Calculation, typed: readonly string[]): ReadInputs | { problem: Said } {
   const values = new Map<string, readonly (Quantity | number)[]>();
   for (const one of typed) {
     const [, name, text] = /^([^=]*)=(.*)$/su.exec(one) ?? [];
     if (name === undefined || text === undefined)
-      return { problem: `“${one}” is not a name, an equals sign and a value, such as ${calculation.example[0]}.` };
+      return { problem: say`“${one}” is not a name, an equals sign and a value, such as ${calculation.example[0]!}.` };
     const input = calculation.inputs.find((known) => known.name === name.trim());
     if (input === undefined) {
       const near = nearest(
         name.trim(),
         calculation.inputs.map((known) => known.name),
       );
-      return {
-        problem: `${calculation.name} has no figure ${name.trim()}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `It has ${calculation.inputs.map((known) => known.name).join(', ')}.`}`,
-      };
+      const instead =
+        near.length > 0
+          ? say`Did you mean ${either(near)}?`
+          : say`It has ${calculation.inputs.map((known) => known.name).join(', ')}.`;
+      return { problem: say`${calculation.name} has no figure ${name.trim()}. ${instead}` };
     }
-    if (values.has(input.name)) return { problem: `${input.name} is given twice. Delete one.` };
+    if (values.has(input.name)) return { problem: say`${input.name} is given twice. Delete one.` };
     const read = readValues(input, text);
-    if ('problem' in read) return { problem: `${input.name}: ${read.problem}` };
+    if ('problem' in read) return { problem: joined([`${input.name}:`, read.problem]) };
     values.set(input.name, read.values);
   }
   const other = unlike(calculation, values);
   if (other !== null) return { problem: other };
   const missing = calculation.inputs.filter((input) => input.optional !== true && !values.has(input.name));
   if (missing.length > 0)
-    return { problem: `Not given: ${missing.map((input) => input.name).join(', ')}.\n${usage(calculation)}` };
+    return {
+      problem: joined([say`Not given: ${missing.map((input) => input.name).join(', ')}.`, usage(calculation)], '\n'),
+    };
   return {
     given: givenOf(values),
     shown: calculation.inputs.flatMap((input) => {
@@ -107,20 +116,20 @@ function readInputs(calculation: Calculation, typed: readonly string[]): ReadInp
 }
 
 /** Figures of `same` kind that are not. */
-function unlike({ inputs }: Calculation, values: ReadonlyMap<string, readonly (Quantity | number)[]>): string | null {
+function unlike({ inputs }: Calculation, values: ReadonlyMap<string, readonly (Quantity | number)[]>): Said | null {
   const alike = inputs.filter(({ name, kind }) => kind === 'same' && values.has(name));
   const kinds = alike.map(({ name }) => kindOfUnit((values.get(name)![0] as Quantity).unit));
   const odd = kinds.findIndex((kind) => kind !== kinds[0]);
   return odd < 0
     ? null
-    : `${alike[0]!.name} is a ${kinds[0]}, and ${alike[odd]!.name} a ${kinds[odd]}: they must be of one kind. Look at the units.`;
+    : say`${alike[0]!.name} is a ${term(kinds[0]!)}, and ${alike[odd]!.name} a ${term(kinds[odd]!)}: they must be of one kind. Look at the units.`;
 }
 
 function shownValue(value: Quantity | number): string {
   return typeof value === 'number' ? String(value) : formatQuantity(value);
 }
 
-function readValues(input: Input, text: string): { values: readonly (Quantity | number)[] } | { problem: string } {
+function readValues(input: Input, text: string): { values: readonly (Quantity | number)[] } | { problem: Said } {
   const texts = input.many === true ? text.split(',').map((one) => one.trim()) : [text.trim()];
   const values: (Quantity | number)[] = [];
   for (const one of texts) {
@@ -130,7 +139,7 @@ function readValues(input: Input, text: string): { values: readonly (Quantity | 
       const cut = texts.length > 1 && input.kind !== 'number' && /^-?\d*$/u.test(one);
       return cut
         ? {
-            problem: `“${one}” in ${text} has no unit of its own. Write each figure with its unit, a comma between two of them, and decimals with a point: 1.30 mm, 1.35 mm.`,
+            problem: say`“${one}” in ${text} has no unit of its own. Write each figure with its unit, a comma between two of them, and decimals with a point: 1.30 mm, 1.35 mm.`,
           }
         : read;
     }
@@ -139,24 +148,24 @@ function readValues(input: Input, text: string): { values: readonly (Quantity | 
   return { values };
 }
 
-function readValue(input: Input, text: string): { value: Quantity | number } | { problem: string } {
-  if (text === '') return { problem: `nothing is given behind the equals sign. It is ${input.words}.` };
+function readValue(input: Input, text: string): { value: Quantity | number } | { problem: Said } {
+  if (text === '') return { problem: say`nothing is given behind the equals sign. It is ${input.words}.` };
   if (input.kind === 'number') {
     const read = readNumber(text);
-    if ('problem' in read) return { problem: english(read.problem) };
+    if ('problem' in read) return { problem: read.problem };
     const value = Number(read.number);
     const problem = outside(input, text, value, input.most !== undefined && value > Number(input.most));
     return problem === null ? { value } : { problem };
   }
   if (/^[-−]?[\d.,]+$/u.test(text))
-    return { problem: `${text} has no unit. Write it with one, such as ${usual(input)}.` };
+    return { problem: say`${text} has no unit. Write it with one, such as ${usual(input)}.` };
   const read = readQuantity(text);
-  if ('problem' in read) return { problem: english(read.problem) };
+  if ('problem' in read) return { problem: read.problem };
   const value = read.quantity;
   const shown = formatQuantity(value);
   if (input.kind !== 'same' && !kindAdmits(kindOf(input.kind), value.unit))
     return {
-      problem: `${shown} is a ${kindOfUnit(value.unit)}, but a ${input.kind} is needed. Check the unit.`,
+      problem: say`${shown} is a ${term(kindOfUnit(value.unit))}, but a ${term(input.kind)} is needed. Check the unit.`,
     };
   const most = input.most === undefined ? null : readQuantity(input.most);
   const over =
@@ -184,16 +193,18 @@ const usuals: Readonly<Partial<Record<Input['kind'], string>>> = {
 const [smallest, largest] = [1e-6, 1e9];
 
 /** Why a figure cannot be right for an input; null if it can. */
-function outside({ words, from, most }: Input, shown: string, value: number, over: boolean): string | null {
+function outside({ words, from, most }: Input, shown: string, value: number, over: boolean): Said | null {
   const size = Math.abs(value);
   if (size > largest || (size > 0 && size < smallest))
-    return `${shown} is ${size > largest ? 'more' : 'less'} than anything that is measured at a bench, and it is ${words}. Look at the decimal mark and the unit.`;
+    return size > largest
+      ? say`${shown} is more than anything that is measured at a bench, and it is ${words}. Look at the decimal mark and the unit.`
+      : say`${shown} is less than anything that is measured at a bench, and it is ${words}. Look at the decimal mark and the unit.`;
   if (over)
-    return `${shown} is more than ${most}, and it is ${words}: that is a slip. Look at the decimal mark and the unit.`;
+    return say`${shown} is more than ${most!}, and it is ${words}: that is a slip. Look at the decimal mark and the unit.`;
   if (from === 'anywhere' || value > 0 || (from === 'nothing' && value === 0)) return null;
   return from === 'nothing'
-    ? `${shown} is under nothing, and it is ${words}. Give it without its sign, or leave it out.`
-    : `${shown} is not over nothing, and it is ${words}. Look at what was typed.`;
+    ? say`${shown} is under nothing, and it is ${words}. Give it without its sign, or leave it out.`
+    : say`${shown} is not over nothing, and it is ${words}. Look at what was typed.`;
 }
 
 function givenOf(values: ReadonlyMap<string, readonly (Quantity | number)[]>): Given {

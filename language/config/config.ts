@@ -13,7 +13,7 @@ import { type Diagnostic, type Severity, stated } from '../model/diagnostic.ts';
 import type { Paper } from '../model/paper.ts';
 import { type SheetForm, sheetForms } from '../model/sheet-form.ts';
 import type { Position, Source } from '../model/source.ts';
-import { joined, type Said, say } from '../say/say.ts';
+import { type Filling, joined, type Said, say } from '../say/say.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textProblem } from '../syntax/text-problem.ts';
 
@@ -126,7 +126,7 @@ export interface Settings {
 /** The settings file in force, as it was read; `unreadable` says why it could not be, and what to do. */
 export type SettingsFile =
   | { readonly uri: string; readonly text: string }
-  | { readonly uri: string; readonly unreadable: string };
+  | { readonly uri: string; readonly unreadable: Filling };
 
 /** Reads a settings file. Never throws; what cannot be used is a problem at its place, and is left out. */
 export function readSettings(file: SettingsFile): Settings {

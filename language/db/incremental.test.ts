@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { edited, plain, start } from '../../tests/fixtures/workspace-edits.ts';
 import { Random } from '../../tests/fuzz/random.ts';
 import type { SettingsFile } from '../config/config.ts';
+import type { Snapshot } from '../ide/snapshot.ts';
+import { workspaceSymbols } from '../ide/workspace-symbols.ts';
 import { checkFiles, Workspace } from './workspace.ts';
 
 describe('a checker that is kept through edits', () => {
@@ -168,3 +170,24 @@ describe('one question about a workspace', () => {
     expect(log).not.toContain('parsed more.rebuild');
   });
 });
+
+it('a search for names parses each file once, however many there are, and again only what was edited', () => {
+  const files = Array.from({ length: 200 }, (_, index) => ({
+    uri: `family-${index}.rebuild`,
+    text: `family unit-${index} "Unit ${index}" {\n  part body "Body"\n}\n`,
+  }));
+  const checker = new Workspace();
+  const found = (query: string) =>
+    workspaceSymbols(snapshotOfResult(checker.check(files)), query).map(({ name }) => name);
+  expect(found('unit199')).toContain('unit-199 Unit 199');
+  checker.database.log = [];
+  expect(found('unit7')).toContain('unit-7 Unit 7');
+  expect(checker.database.log).toEqual([]);
+  files[3] = { ...files[3]!, text: files[3]!.text.replace('Body', 'Holder') };
+  expect(found('holder')).toEqual(['body Holder']);
+  expect(checker.database.log.filter((line) => line.startsWith('searched '))).toEqual(['searched family-3.rebuild']);
+});
+
+function snapshotOfResult(result: ReturnType<Workspace['check']>): Snapshot {
+  return { result, findingsIn: () => [], textOf: () => null };
+}

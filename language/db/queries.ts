@@ -32,7 +32,7 @@ import { lowerProcedure } from '../semantics/procedure.ts';
 import type { Scope } from '../semantics/scope.ts';
 import { lowerShop } from '../semantics/shop.ts';
 import { buildSignature, selectFacts } from '../semantics/signature.ts';
-import { collectSymbols, type DeclaredSymbol } from '../semantics/symbols.ts';
+import { collectSymbols, type DeclaredSymbol, type SearchedName, searchedNames } from '../semantics/symbols.ts';
 import { unreadLine } from '../semantics/unread.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
@@ -194,6 +194,10 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     'symbols',
     (uri): readonly DeclaredSymbol[] => collectSymbols(trees.tree(uri, textOf(uri)).ast),
     { held: { most: 64 } },
+  );
+  /** What can be searched for in a file: kept for all of them, so that a search parses none again. */
+  const searched = db.query('searched', (uri): readonly SearchedName[] =>
+    searchedNames(collectSymbols(trees.tree(uri, textOf(uri)).ast)),
   );
   /** What is declared in a file; by its heads alone where they are plain, so that it is not parsed for it. */
   const heads = db.query(
@@ -792,6 +796,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     heads,
     parsed,
     symbols,
+    searched,
     idsIn,
     index,
     missing,

@@ -9,7 +9,7 @@ import { type Declared, kindOfId, uriOfId } from '../semantics/declaration-id.ts
 import type { LoweredJob } from '../semantics/job.ts';
 import type { ResolvedWorkspace } from '../semantics/resolved.ts';
 import { isSomewhere, readableNames } from '../semantics/signature.ts';
-import type { DeclaredSymbol } from '../semantics/symbols.ts';
+import type { DeclaredSymbol, SearchedName } from '../semantics/symbols.ts';
 import { type Declaration, type Index, nameKey } from './declarations.ts';
 import type { Gathering } from './gathering.ts';
 import { type IssuedFile, isIssuedFile } from './issued/format.ts';
@@ -213,6 +213,10 @@ export class Snapshot {
         return [...written].flatMap((one) => this.ended(linksAt(byUse.get(one) ?? [], at, this.lineOf(one))));
       }),
     );
+  }
+
+  searched(uri: string): readonly SearchedName[] {
+    return this.queries.searched(uri);
   }
 
   symbols(uri: string): readonly DeclaredSymbol[] {

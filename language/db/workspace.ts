@@ -11,7 +11,7 @@ import { say } from '../say/say.ts';
 import type { Reference } from '../semantics/context.ts';
 import { type Declared, kindOfId } from '../semantics/declaration-id.ts';
 import type { ResolvedWorkspace } from '../semantics/resolved.ts';
-import type { DeclaredSymbol } from '../semantics/symbols.ts';
+import type { DeclaredSymbol, SearchedName } from '../semantics/symbols.ts';
 import { Database, type Store } from './engine.ts';
 import { Findings } from './findings.ts';
 import { Gathering } from './gathering.ts';
@@ -77,6 +77,8 @@ export interface CheckResult {
   readonly restated: number;
   /** The outline of each file. */
   readonly symbols: ReadonlyMap<string, readonly DeclaredSymbol[]>;
+  /** What can be searched for in each file. */
+  readonly searched: ReadonlyMap<string, readonly SearchedName[]>;
   /** What all files declare at the margin, in order: known without their outlines. */
   readonly declarations: readonly DeclarationIn[];
   /** Names of all jobs and procedures. */
@@ -263,6 +265,7 @@ export function buildResult(snapshot: Snapshot, settings: SettingsFile | null): 
     severities: () => diagnostics.settings?.severities ?? new Map(),
     restated: () => diagnostics.restated(),
     symbols: () => new LazyMap(snapshot.uris, (uri) => snapshot.symbols(uri)),
+    searched: () => new LazyMap(snapshot.uris, (uri) => snapshot.searched(uri)),
     declarations: () => snapshot.declarations(),
     declared: () => ({ jobs: snapshot.declared('Job'), procedures: snapshot.declared('Procedure') }),
     findingsIn: () => (uri) => diagnostics.in(uri),

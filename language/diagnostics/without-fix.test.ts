@@ -9,6 +9,7 @@ const either = 'Two steps contradict each other: the checker cannot know which o
 const place = 'The step exists or is needed, and where it belongs is the author’s to say.';
 const read = 'The text could not be read, or says what cannot be: what was meant is not in it.';
 const family = 'How the parts lie is a fact about the unit.';
+const work = 'What was read, by whom, with what and when, is known to those who did the work.';
 const repair = 'What has to be done to a unit that failed is the lead’s to say.';
 
 const reasons: Readonly<Record<string, string>> = {
@@ -128,6 +129,16 @@ const reasons: Readonly<Record<string, string>> = {
   'shim-step-too-coarse': tool,
 
   'checker-is-doer': either,
+  'done-on-wrong-day': work,
+  'nobody-answers': work,
+  'not-proven': work,
+  'result-fails': work,
+  'result-from-before': work,
+  'result-in-guard-band': work,
+  'result-unexplained': work,
+  'serial-not-written-down': work,
+  'spread-too-wide': work,
+  'tool-not-in-date': work,
   'implausible-result': figure,
   'not-approved': 'A revision is approved by a person on a day.',
   'reading-not-recorded': place,

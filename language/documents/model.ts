@@ -318,13 +318,15 @@ export interface LimitLine extends Sourced {
   readonly also: string;
 }
 
-/** Two rows, read from the first to the second. */
+/** Two rows, read from the first to the second; or several, one for each part number, to the last. */
 export interface Lookup {
   /** Empty: it goes on from the one above. */
   readonly title: string;
   readonly from: string;
   readonly to: string;
   readonly pairs: readonly { readonly from: string; readonly to: string }[];
+  /** Rows under the first that lead to the same, column by column; empty: it has none there. */
+  readonly besides?: readonly { readonly from: string; readonly reads: readonly string[] }[];
 }
 
 /** Repairs that begin and end alike, beside each other. */

@@ -39,7 +39,7 @@ function faceTitle(family: Family, words: Words, id: string): string {
   const part = family.parts.find(({ name }) => name === face?.part);
   if (face === undefined) return id;
   return part !== undefined && face.title === `${part.title}, ${face.name} face`
-    ? words.names.face({ face: face.name.replaceAll('-', ' '), part: words.inSentence(titleOf(part)) })
+    ? words.names.face({ face: words.face(face.name), part: words.inSentence(titleOf(part)) })
     : face.title;
 }
 
@@ -54,7 +54,7 @@ function partTitle({ names }: Words, part: Part): string {
 const sideWords = (side: string) => side.replaceAll('-', ' ');
 
 /** Several alike: `3 cover screws`. The plural of an author's word is known in English alone. */
-export function countedTitle({ procedure, words }: ObjectWords, title: string, count: number): string {
+function countedTitle({ procedure, words }: ObjectWords, title: string, count: number): string {
   if (count === 1) return title;
   const isEnglish = words.language === 'en' && (procedure.language ?? 'en') === 'en';
   return words.names.several({ count, part: isEnglish ? plural(title) : title });

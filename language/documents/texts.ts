@@ -19,9 +19,10 @@ export function renderText(sheet: Sheet): string[] {
 }
 
 /** Texts of the page head, in order. */
-export function headTexts({ form, header }: Sheet): string[] {
-  const title = form === 'certificate' ? [header.subtitle, header.title] : [header.title, header.subtitle];
-  return [...title, ...header.facts.flatMap(factTexts), header.alarm ?? ''].filter((text) => text.trim() !== '');
+export function headTexts({ header }: Sheet): string[] {
+  return [header.title, header.subtitle, ...header.facts.flatMap(factTexts), header.alarm ?? ''].filter(
+    (text) => text.trim() !== '',
+  );
 }
 
 /** Texts of one block, in reading order. */
@@ -116,8 +117,9 @@ function signTexts({ statement, boxes }: SignBoxes): string[] {
   return [statement, ...boxes.map(({ label }) => label)];
 }
 
-function lookupTexts({ title, from, to, pairs }: Lookup): string[] {
-  return [title, from, ...pairs.map((pair) => pair.from), to, ...pairs.map((pair) => pair.to)];
+function lookupTexts({ title, from, to, pairs, besides = [] }: Lookup): string[] {
+  const others = besides.flatMap((row) => [row.from, ...row.reads]);
+  return [title, from, ...pairs.map((pair) => pair.from), ...others, to, ...pairs.map((pair) => pair.to)];
 }
 
 function failTexts({ ways, stop }: FailPath): string[] {

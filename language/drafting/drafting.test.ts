@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { sampleFiles } from '../../server/host/files/samples.ts';
 import { checkFiles } from '../db/workspace.ts';
+import { inLanguage } from '../i18n/translate.ts';
 import { findStarters } from '../ide/starters.ts';
+import { english } from '../say/say.ts';
 import { draftFamily } from './family.ts';
 import { draftProcedure } from './procedure.ts';
 
@@ -43,19 +45,31 @@ describe('a first procedure', () => {
   it.each(starters.map((starter) => [starter.family.name, starter] as const))(
     'for %s has nothing wrong but its blanks',
     (_, { family, shop, familyText, shopText, reads }) => {
-      const draft = draftProcedure({ family, shop, name: 'first-draft', title: 'Rebuild and test', reads });
-      const text = `${familyText}\n${draft}`;
-      expect(text.split('…').length).toBeGreaterThan(8);
-      expect(reported(text, shopText).filter((line) => !line.includes('…') && !/^not-approved/u.test(line))).toEqual(
-        [],
-      );
+      for (const language of ['en', 'es', 'de'] as const) {
+        const tell: typeof english = (said) => inLanguage(said, language);
+        const draft = draftProcedure({ family, shop, name: 'first-draft', title: 'Rebuild and test', reads, tell });
+        const text = `${familyText}\n${draft}`;
+        expect(text.split('…').length).toBeGreaterThan(8);
+        expect(reported(text, shopText).filter((line) => !line.includes('…') && !/^not-approved/u.test(line))).toEqual(
+          [],
+        );
+        const title = { en: 'Take in', es: 'Recepción', de: 'Annahme' }[language];
+        expect(text).toContain(`stage receive "${title}"`);
+      }
     },
   );
 
   it.each(starters.map((starter) => [starter.family.name, starter] as const))(
     'for %s checks clean when it is filled in',
     (_, { family, shop, familyText, shopText, reads }) => {
-      const draft = draftProcedure({ family, shop, name: 'first-draft', title: 'Rebuild and test', reads });
+      const draft = draftProcedure({
+        family,
+        shop,
+        name: 'first-draft',
+        title: 'Rebuild and test',
+        reads,
+        tell: english,
+      });
       const text = `${familyText}\n${filledIn(draft, shop.name)}`;
       expect(reported(text, shopText)).toEqual([]);
     },
@@ -68,6 +82,7 @@ describe('a first family', () => {
     title: 'Relief valve',
     parts: ['body', 'ball', 'spring', 'plug'],
     tests: ['opening'],
+    tell: english,
   };
 
   it('has its parts one on the other, and the last screwed to the first', () => {
@@ -94,7 +109,14 @@ describe('a first family', () => {
     const familyText = draftFamily(request);
     const { resolved } = checkFiles([{ uri: 'family.rebuild', text: familyText }]);
     const reads = new Map([['opening', 'pressure']]);
-    const draft = draftProcedure({ family: resolved.families[0]!, shop, name: 'first-draft', title: 'Rebuild', reads });
+    const draft = draftProcedure({
+      family: resolved.families[0]!,
+      shop,
+      name: 'first-draft',
+      title: 'Rebuild',
+      reads,
+      tell: english,
+    });
     const text = `${familyText}\n${draft}`;
     expect(reported(text, shopText).filter((line) => !/^(?:blank-left|not-approved)/u.test(line))).toEqual([]);
     expect(reported(filledIn(text, shop.name), shopText)).toEqual([]);

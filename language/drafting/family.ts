@@ -1,3 +1,4 @@
+import { type Said, say } from '../say/say.ts';
 import { blank, list } from './blank.ts';
 
 /** What a first family is written from: everything in it is the author's. */
@@ -7,13 +8,15 @@ export interface FamilyRequest {
   /** Names of the parts in the order in which they are built, what carries the others first; its name again begins another stack on it. */
   readonly parts: readonly string[];
   readonly tests: readonly string[];
+  /** Says the remarks in the language of who writes on. */
+  readonly tell: (said: Said) => string;
 }
 
 /**
  * A first family: each part on the one before, and the last one of a stack screwed to the body, over all between them. It can be
  * drawn, and is right for simple units alone: its remarks say what to change.
  */
-export function draftFamily({ name, title, parts, tests }: FamilyRequest): string {
+export function draftFamily({ name, title, parts, tests, tell }: FamilyRequest): string {
   const [body = 'body', ...others] = parts;
   const stacks: string[][] = [];
   for (const part of [body, ...others]) {
@@ -34,11 +37,11 @@ export function draftFamily({ name, title, parts, tests }: FamilyRequest): strin
     });
   return [
     `family ${name} "${title}" {`,
-    '  // What does each part lie on, in or through? What holds it? Which parts are renewed every time?',
+    `  // ${tell(say`What does each part lie on, in or through? What holds it? Which parts are renewed every time?`)}`,
     line(body, `held in "${blank}"`),
     ...built.flatMap(lines),
     '',
-    '  // Ground and lapped faces, and what guards them: face body.end lapped meets nozzle.top guarded by nut',
+    `  // ${tell(say`Ground and lapped faces, and what guards them: ${'face body.end lapped meets nozzle.top guarded by nut'}`)}`,
     `  port inlet, outlet on ${body}`,
     ...built.flatMap((stack) => (screwed(stack) === null ? [] : [`  joint ${screwed(stack)} to ${body}`])),
     ...(tests.length === 0 ? [] : ['', `  proven by ${list(tests)}`]),

@@ -2,6 +2,7 @@ import { buildOrder, type Row } from '../analysis/build-order.ts';
 import { Relations } from '../analysis/relations.ts';
 import type { Family, Part } from '../model/family.ts';
 import type { Shop } from '../model/shop.ts';
+import { type Said, say } from '../say/say.ts';
 import { alignedColumns } from './align.ts';
 import { blank, list } from './blank.ts';
 import { DraftedSteps } from './steps.ts';
@@ -16,6 +17,8 @@ export interface DraftRequest {
   readonly title: string;
   /** Tests of the family that give a figure, each with its kind, such as `pressure`; the others are watched. */
   readonly reads: ReadonlyMap<string, string>;
+  /** Says the words of the draft in the language of who writes on. */
+  readonly tell: (said: Said) => string;
 }
 
 /**
@@ -26,9 +29,9 @@ export function draftProcedure(request: DraftRequest): string {
   const relations = Relations.of(request.family);
   const rows = buildOrder(relations);
   const draft = { ...request, relations, rows, at: chooseWorkplaces(request.shop) };
-  const { name, title, family, shop } = request;
+  const { name, title, family, shop, tell } = request;
   return [
-    `// A first draft, made from the family. Each ${blank} is for you to fill in: no figure is given that nobody gave.`,
+    `// ${tell(say`A first draft, made from the family. Each ${blank} is for you to fill in: no figure is given that nobody gave.`)}`,
     `procedure ${name} "${title}" for ${family.name} at ${shop.name}`,
     `  revision A   written by "${blank}"   approved by "${blank}" on ${blank}`,
     '{',
@@ -46,7 +49,7 @@ interface Draft extends DraftRequest {
 }
 
 function specLines(draft: Draft): string[] {
-  const { family, reads, relations } = draft;
+  const { family, reads, relations, tell } = draft;
   const steps = new DraftedSteps(draft);
   const figures = family.provenBy
     .filter(({ name }) => reads.has(name))
@@ -55,19 +58,19 @@ function specLines(draft: Draft): string[] {
     .filter(({ handTightIsFinal }) => !handTightIsFinal)
     .map(({ part }) => [
       `  spec ${part}-fit`,
-      `"${relations.part(part).title} torque"`,
+      `"${tell(say`${relations.part(part).title} torque`)}"`,
       'torque',
       blank,
       `source "${blank}"`,
     ]);
   const rate = family.provenBy.some(({ name }) => steps.repairOf(name) === 'reshim')
-    ? [['  spec shim-rate', '"Shim rate"', 'rate', blank, `source "${blank}"`]]
+    ? [['  spec shim-rate', `"${tell(say`Shim rate`)}"`, 'rate', blank, `source "${blank}"`]]
     : [];
   return alignedColumns([...figures, ...torques, ...rate]);
 }
 
 function stages(draft: Draft): string[][] {
-  const { family, relations, rows, at, reads } = draft;
+  const { family, relations, rows, at, reads, tell } = draft;
   const steps = new DraftedSteps(draft);
   const inTransit = family.ports.filter(({ under, openInTransit }) => under === null && !openInTransit);
   const ports = inTransit.map(({ name }) => name);
@@ -79,9 +82,9 @@ function stages(draft: Draft): string[][] {
   const kept = names.filter((name) => !guards.includes(name));
   const waiting = steps.waiting();
   const keep = (station: string) =>
-    kept.length === 0 ? [] : [`keep ${list(kept)} at ${station} "Own lidded basket, own number"`];
+    kept.length === 0 ? [] : [`keep ${list(kept)} at ${station} "${tell(say`Own lidded basket, own number`)}"`];
   return [
-    stage('receive', 'Take in', at.dirty, [
+    stage('receive', tell(say`Take in`), at.dirty, [
       'receive',
       'tag',
       ...verb('cap', ports),
@@ -90,7 +93,7 @@ function stages(draft: Draft): string[][] {
     ...(read === undefined
       ? []
       : [
-          stage('as-found', 'As found', at.tester, [
+          stage('as-found', tell(say`As found`), at.tester, [
             ...verb('uncap', ports),
             ...steps.onto,
             `read ${read} as found`,
@@ -98,11 +101,11 @@ function stages(draft: Draft): string[][] {
             ...verb('cap', ports),
           ]),
         ]),
-    stage('teardown', 'Strip and mark', at.dirty, [
+    stage('teardown', tell(say`Strip and mark`), at.dirty, [
       ...(steps.body === undefined ? [] : [`mark ${steps.body} with number, serial "${blank}"`]),
       ...steps.clamped([...steps.takenApart(), ...keep(at.wet), ...guard, ...verb('cap', covered)]),
     ]),
-    stage('clean', 'Wash and look over', at.wet, [
+    stage('clean', tell(say`Wash and look over`), at.wet, [
       ...verb('uncap', [...ports, ...covered]),
       ...verb('remove', guards),
       `wash ${list([...(steps.body === undefined ? [] : [steps.body]), ...names])} in ${at.solvent ?? blank}`,
@@ -111,16 +114,18 @@ function stages(draft: Draft): string[][] {
       ...guard,
       ...keep(at.clean),
     ]),
-    stage('build', 'Build', at.clean, [
+    stage('build', tell(say`Build`), at.clean, [
       ...verb('remove', guards),
       ...(at.oil === null ? [] : [`rinse all in ${at.oil}`]),
       ...steps.clamped([
         'put-together',
-        ...(waiting.length === 0 ? [] : [`keep ${list(waiting)} at ${at.tester} "Own cup, own number"`]),
+        ...(waiting.length === 0 ? [] : [`keep ${list(waiting)} at ${at.tester} "${tell(say`Own cup, own number`)}"`]),
       ]),
     ]),
-    ...(steps.isSet ? [stage('set', 'Set', at.tester, [...steps.onto, ...steps.primed, 'set-and-close'])] : []),
-    stage('prove', 'Test', at.tester, [
+    ...(steps.isSet
+      ? [stage('set', tell(say`Set`), at.tester, [...steps.onto, ...steps.primed, 'set-and-close'])]
+      : []),
+    stage('prove', tell(say`Test`), at.tester, [
       ...(steps.isSet ? [] : steps.onto),
       ...steps.primed,
       ...family.provenBy.map(({ name }) => test(name, reads.get(name), steps.repairOf(name))),
@@ -131,7 +136,7 @@ function stages(draft: Draft): string[][] {
       : [
           stage(
             'match',
-            'Match the set',
+            tell(say`Match the set`),
             at.tester,
             family.provenAcrossSet.map(
               ({ name }) =>
@@ -140,7 +145,7 @@ function stages(draft: Draft): string[][] {
             ', the set together',
           ),
         ]),
-    stage('finish', 'Finish', at.clean, [...verb('cap', ports), `sign-off by "${blank}"`]),
+    stage('finish', tell(say`Finish`), at.clean, [...verb('cap', ports), `sign-off by "${blank}"`]),
   ];
 }
 

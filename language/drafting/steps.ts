@@ -1,6 +1,7 @@
 import type { Row } from '../analysis/build-order.ts';
 import { type Relations, restsOn } from '../analysis/relations.ts';
 import type { Family, Part } from '../model/family.ts';
+import { type Said, say } from '../say/say.ts';
 import { blank, list } from './blank.ts';
 import type { Workplaces } from './workplaces.ts';
 
@@ -10,6 +11,7 @@ interface Drafted {
   readonly rows: readonly Row[];
   readonly at: Workplaces;
   readonly reads: ReadonlyMap<string, string>;
+  readonly tell: (said: Said) => string;
 }
 
 interface DraftedSequence {
@@ -150,7 +152,7 @@ export class DraftedSteps {
   }
 
   repairs(): DraftedRepair[] {
-    const { family, at, reads } = this.of;
+    const { family, at, reads, tell } = this.of;
     const tests = [...family.provenBy, ...family.provenAcrossSet].map(({ name }) => this.repairOf(name));
     const again = this.setting.length > 0 ? [...this.onto, ...this.primed, 'set-and-close'] : this.onto;
     const around = (work: readonly string[]) => [
@@ -165,15 +167,15 @@ export class DraftedSteps {
     const known: readonly DraftedRepair[] = [
       {
         name: 'reshim',
-        title: 'Change the shim',
+        title: tell(say`Change the shim`),
         steps: around([`choose ${shims} to bring ${first} to ${first} by shim-rate`, ...rinse(shims)]),
       },
       {
         name: 'reset',
-        title: 'Set it again',
+        title: tell(say`Set it again`),
         steps: [...this.off, ...this.clamped(this.opened(false)), ...again, ...this.primed],
       },
-      { name: 'rework', title: 'Open it again', steps: around([`do "${blank}"`, ...rinse('all')]) },
+      { name: 'rework', title: tell(say`Open it again`), steps: around([`do "${blank}"`, ...rinse('all')]) },
     ];
     return known.filter(({ name }) => tests.includes(name));
   }

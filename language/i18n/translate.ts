@@ -1,5 +1,5 @@
 import { type Diagnostic, stated } from '../model/diagnostic.ts';
-import { english, type Filling, filled, lowered, rendered, type Telling } from '../say/say.ts';
+import { english, type Filling, filled, lowered, rendered, type Tell, type Telling } from '../say/say.ts';
 import { Messages } from './message.ts';
 import type { Bundle } from './messages/bundle.ts';
 import { de } from './messages/de/index.ts';
@@ -37,6 +37,7 @@ function tellingOf(language: string, bundle: Bundle): Telling {
       const words = said.map((one, at) => [`en${at}`, english(one).trim().replace(/\W+/gu, '_')]);
       return String(messages.of(text).format(Object.fromEntries([...fillings.entries(), ...words])));
     },
+    term: (word, sense) => bundle[sense === undefined ? word : `${word} (${sense})`] ?? word,
     and: (items) => and.format(items),
     or: (items) => or.format(items),
     // A noun is written with a capital in German wherever it is.
@@ -47,6 +48,16 @@ function tellingOf(language: string, bundle: Bundle): Telling {
 /** What is said, in a language. */
 export function inLanguage(said: Filling, language: Language): string {
   return language === 'en' ? english(said) : rendered(said, tellingIn(language));
+}
+
+/** Who reads what is said: their language, and how it is put into it. */
+export interface Reader {
+  readonly language: Language;
+  readonly tell: Tell;
+}
+
+export function readerOf(language: Language): Reader {
+  return { language, tell: (said) => inLanguage(said, language) };
 }
 
 /** A finding in a language; of what was not said as data, the English is left. */

@@ -82,7 +82,6 @@ const untranslated: Readonly<Record<string, Readonly<Record<string, string>>>> =
     'certificate.results.judged': 'names only',
     'certificate.results.of': 'names only',
     'certificate.sourceOf': 'names only',
-    'certificate.conditionsOf': 'names and own words only',
     'certificate.ownRule': 'names only',
     'drawing.times': 'a sign and a count',
     'drawing.stage': 'a colon and names',
@@ -92,6 +91,9 @@ const untranslated: Readonly<Record<string, Readonly<Record<string, string>>>> =
     'tools.digital': 'the same word',
     'boxes.passed': 'a mark',
     'boxes.failed': 'a mark',
+    'certificate.results.pass': 'a mark',
+    'certificate.results.fail': 'a mark',
+    'certificate.units.newPart': 'a count and names',
     'boxes.marks.reuse': 'the same letter: usar',
     'boxes.marks.lap': 'the same letter: lapear',
     'boxes.marks.reject': 'the same letter: rechazar',
@@ -102,7 +104,6 @@ const untranslated: Readonly<Record<string, Readonly<Record<string, string>>>> =
     'certificate.results.judged': 'names only',
     'certificate.results.of': 'names only',
     'certificate.sourceOf': 'names only',
-    'certificate.conditionsOf': 'names and own words only',
     'certificate.ownRule': 'names only',
     'drawing.times': 'a sign and a count',
     'drawing.stage': 'a colon and names',
@@ -116,6 +117,9 @@ const untranslated: Readonly<Record<string, Readonly<Record<string, string>>>> =
     'sign.name': 'the same word',
     'boxes.passed': 'a mark',
     'boxes.failed': 'a mark',
+    'certificate.results.pass': 'a mark',
+    'certificate.results.fail': 'a mark',
+    'certificate.units.newPart': 'a count and names',
     'boxes.marks.lap': 'the same letter: läppen',
   },
 };
@@ -379,6 +383,13 @@ describe('figures and lists', () => {
     expect(words.en.inSentence('Setting shim')).toBe('setting shim');
     expect(words.es.inSentence('Laina de ajuste')).toBe('laina de ajuste');
     expect(words.es.inSentence('O-ring')).toBe('O-ring');
+    expect(words.de.face('top')).toBe('Oberseite');
+    expect(words.es.names.face({ face: words.es.face('end'), part: 'cuerpo' })).toBe('cara frontal de cuerpo');
+    expect(words.de.face('stepped-rim')).toBe('Fläche stepped rim');
+    expect(words.de.face('constructor')).toBe('Fläche constructor');
+    expect(words.de.thread('M20x1.5')).toBe('M20x1,5');
+    expect(words.es.thread('M20 × 1.5-6g, G 1/2, 0.5-20 UNF')).toBe('M20 × 1,5-6g, G 1/2, 0.5-20 UNF');
+    expect(words.en.thread('M20x1.5')).toBe('M20x1.5');
     expect(words.de.inSentence('Einstellscheibe')).toBe('Einstellscheibe');
   });
 

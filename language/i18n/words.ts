@@ -41,6 +41,10 @@ export interface Words extends Filled<Omit<typeof en, 'steps' | 'pieces'>> {
   readonly list: (words: readonly string[]) => string;
   /** A title inside a sentence: `Setting shim` becomes `setting shim`, where the language writes so. */
   readonly inSentence: (title: string) => string;
+  /** What a face is called by its name: `top face`. */
+  readonly face: (name: string) => string;
+  /** A thread, with the decimal sign of the language where it is metric: `M20x1,5` (DIN 202, from memory). */
+  readonly thread: (thread: string) => string;
 }
 
 /** What a shop calls kinds of part that the sheet itself mentions: `suplemento` instead of `laina`. No braces, no `<`. */
@@ -95,6 +99,12 @@ function wordsOf(language: Language, catalogue: Catalogue): Words {
         ? said.listEnd({ head: words.slice(0, -1).join('; '), last: words.at(-1)! })
         : conjunction.format(words),
     inSentence: language === 'de' ? (title) => title : lowered,
+    face: (name) =>
+      new Map(Object.entries(said.names.faces)).get(name) ?? said.names.otherFace({ face: name.replaceAll('-', ' ') }),
+    thread: (thread) =>
+      thread.replaceAll(/\bM\d+(?:\.\d+)?\s?[x×]\s?\d+(?:\.\d+)?/gu, (metric) =>
+        metric.replaceAll('.', wording.decimal),
+      ),
   };
 }
 

@@ -1,6 +1,7 @@
 /** Who calls a sequence, and what it calls; what a procedure is like, and what is like it. */
 import { contains } from '../model/ranges.ts';
 import type { Position, Range, Source } from '../model/source.ts';
+import { type Said, term } from '../say/say.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import { type Declared, declaredWithin } from './declared.ts';
 import { namedAt } from './named-at.ts';
@@ -10,6 +11,8 @@ import type { Snapshot } from './snapshot.ts';
 export interface Callable {
   readonly name: string;
   readonly kind: string;
+  /** What it is. */
+  readonly detail: Said;
   readonly file: string;
   readonly range: Range;
   readonly nameRange: Range;
@@ -74,7 +77,14 @@ function calls(
 }
 
 function callable({ uri, symbol }: Pick<Declared, 'uri' | 'symbol'>): Callable {
-  return { name: symbol.name, kind: symbol.kind, file: uri, range: symbol.range, nameRange: symbol.nameRange };
+  return {
+    name: symbol.name,
+    kind: symbol.kind,
+    detail: term(symbol.kind),
+    file: uri,
+    range: symbol.range,
+    nameRange: symbol.nameRange,
+  };
 }
 
 function isAt({ file, range }: Source, { file: of, nameRange }: Callable): boolean {

@@ -8,7 +8,7 @@ import type { Language } from '../i18n/words.ts';
 import type { Diagnostic, Edit } from '../model/diagnostic.ts';
 import { contains, touches } from '../model/ranges.ts';
 import type { Range } from '../model/source.ts';
-import { say } from '../say/say.ts';
+import { type Said, say } from '../say/say.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import type { Snapshot } from './snapshot.ts';
 
@@ -64,6 +64,8 @@ export function actionsIn(snapshot: Snapshot, file: string, range: Range, langua
 function isRule(code: string): boolean {
   return rules.some((rule) => rule.code === code);
 }
+
+export const allSafeTitle: Said = say`Apply all safe fixes`;
 
 /** The safe fixes of all findings of a file, applied together. */
 export function allSafeChanges(snapshot: Snapshot, file: string): TextChange[] {

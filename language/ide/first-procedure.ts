@@ -2,6 +2,7 @@
 import type { CheckResult } from '../db/workspace.ts';
 import { draftProcedure } from '../drafting/procedure.ts';
 import type { Family } from '../model/family.ts';
+import type { Said } from '../say/say.ts';
 import { readsOf, type Starter, simplest } from './starters.ts';
 
 /** A family to begin from. */
@@ -22,6 +23,8 @@ export interface FirstProcedureRequest {
   readonly title: string;
   /** Tests that give a figure, each with its kind; null: as another procedure of the family reads them. */
   readonly reads: ReadonlyMap<string, string> | null;
+  /** Says the words of the draft. */
+  readonly tell: (said: Said) => string;
 }
 
 /** Families of the workspace, and those that come with the program and have another name. */

@@ -1,4 +1,5 @@
 import { allSteps } from '../analysis/locations.ts';
+import type { Reader } from '../i18n/translate.ts';
 import type { Procedure, Spec } from '../model/procedure.ts';
 import { contains } from '../model/ranges.ts';
 import type { Position, Range } from '../model/source.ts';
@@ -25,7 +26,13 @@ export interface ShownHints {
 }
 
 /** Hints of a file inside a range. */
-export function inlayHintsIn({ result }: Snapshot, file: string, range: Range, shown: ShownHints): InlayHint[] {
+export function inlayHintsIn(
+  { result }: Snapshot,
+  file: string,
+  range: Range,
+  shown: ShownHints,
+  reader: Reader,
+): InlayHint[] {
   const procedures = result.proceduresIn(file).map(({ procedure }) => procedure);
   const hints: InlayHint[] = [];
   const isShown = ({ line }: Position) => line >= range.start.line && line <= range.end.line;
@@ -33,7 +40,7 @@ export function inlayHintsIn({ result }: Snapshot, file: string, range: Range, s
     if (isShown(hint.position)) hints.push(hint);
   };
   if (shown.shims)
-    for (const { source, text } of buildHints(procedures, result.jobsIn(file)))
+    for (const { source, text } of buildHints(procedures, result.jobsIn(file), reader))
       if (source.file === file) add({ position: source.range.end, text, isBefore: false });
   // A call is shown with the number of its first step.
   for (const procedure of shown.steps ? procedures : [])

@@ -7,6 +7,7 @@ import { buildSpecs, missingCount } from '../documents/specs/index.ts';
 import { familyDrawing } from '../documents/traveler/drawings.ts';
 import { buildSheet, type Paper, type Sheet, type SheetForm } from '../documents/traveler/index.ts';
 import { wordsIn } from '../i18n/index.ts';
+import type { Reader } from '../i18n/translate.ts';
 import { type DrawnTarget, type PrintTarget, titleOf } from './print-target.ts';
 
 /** A page as a whole HTML document. Lines are zero-based. */
@@ -77,17 +78,26 @@ export function printedPage(sheet: Sheet, fonts: readonly FontFace[]): string {
 }
 
 /** The specifications of a procedure; a job has those of its procedure. */
-export function specsPage(target: PrintTarget, fonts: readonly FontFace[]): SpecsPage {
-  const specs = buildSpecs(target.procedure);
-  return { html: renderSpecsHtml(specs, { fonts, policy: null }), ...aboutPage(target), missing: missingCount(specs) };
+export function specsPage(target: PrintTarget, fonts: readonly FontFace[], { language }: Reader): SpecsPage {
+  const specs = buildSpecs(target.procedure, language);
+  return {
+    html: renderSpecsHtml(specs, { fonts, policy: null, language }),
+    ...aboutPage(target),
+    missing: missingCount(specs),
+  };
 }
 
 /** The unit taken apart: of a family by itself; of a procedure with what that adds at its parts, and stage by stage. */
-export function drawingPage(target: DrawnTarget, result: CheckResult, fonts: readonly FontFace[]): Page {
+export function drawingPage(
+  target: DrawnTarget,
+  result: CheckResult,
+  fonts: readonly FontFace[],
+  { language }: Reader,
+): Page {
   const title = titleOf(target);
   const blocks =
     'family' in target
-      ? familyDrawing(target.family, wordsIn('en'))
+      ? familyDrawing(target.family, wordsIn(language))
       : buildSheet(target.procedure, {
           ...printedAs(result.sheet, {}),
           job: null,

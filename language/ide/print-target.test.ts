@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import { askedAt, procedureText } from '../../tests/holder.ts';
+import { readerOf } from '../i18n/translate.ts';
+import { english } from '../say/say.ts';
 import { countOf, sheetPage, specsPage } from './pages.ts';
 import { printedFrom, printTargetAt, titleOf } from './print-target.ts';
 
@@ -12,7 +14,7 @@ const job = `job 7 "Two holders" of rebuild revision A at bench {
 function printed(marked: string): string {
   const { snapshot, file, position } = askedAt(marked);
   const found = printTargetAt(snapshot.result, file, position);
-  return found.kind === 'none' ? found.reason : `${found.target.symbol.kind} ${titleOf(found.target)}`;
+  return found.kind === 'none' ? english(found.reason) : `${found.target.symbol.kind} ${titleOf(found.target)}`;
 }
 
 test('what holds the cursor prints, else what is above it, else the first', () => {
@@ -42,14 +44,14 @@ test('a printed sheet is found by the names on it', () => {
 test('pages say which lines they are of, and what is wrong with them', () => {
   const { snapshot, file } = askedAt(procedureText);
   const found = printTargetAt(snapshot.result, file);
-  if (found.kind === 'none') throw new Error(found.reason);
+  if (found.kind === 'none') throw new Error(english(found.reason));
   const sheet = sheetPage(found.target, snapshot.result, { hash: 'abcdef', fonts: [] });
   const lines = { first: 0, last: procedureText.trimEnd().split('\n').length - 1 };
   expect(sheet).toMatchObject({ title: 'Rebuild and set', lines, errors: countOf(found.target, 'error') });
   expect(sheet.errors).toBeGreaterThan(0);
   expect(sheet.html).toContain('data-source-line="9"');
   expect(sheet.html).not.toContain('Content-Security-Policy');
-  const specs = specsPage(found.target, []);
+  const specs = specsPage(found.target, [], readerOf('en'));
   expect(specs).toMatchObject({ title: 'Rebuild and set', lines, missing: 1 });
   expect(specs.html).toContain('no step torques it');
 });

@@ -6,6 +6,7 @@ import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import { contains } from '../model/ranges.ts';
 import type { Position } from '../model/source.ts';
+import { type Said, say } from '../say/say.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import { outlinesWith } from './declared.ts';
 
@@ -26,13 +27,13 @@ export type DrawnTarget = { readonly family: Family; readonly symbol: DeclaredSy
 export type FoundTarget = Found<PrintTarget>;
 export type Found<T> =
   | { readonly kind: 'target'; readonly target: T }
-  | { readonly kind: 'none'; readonly reason: string };
+  | { readonly kind: 'none'; readonly reason: Said };
 
 /** The procedure or job that holds the position; elsewhere the nearest above it, else the first of the file. */
 export function printTargetAt(result: CheckResult, file: string, position?: Position): FoundTarget {
   const printed = (result.symbols.get(file) ?? []).filter(({ kind }) => kind === 'procedure' || kind === 'job');
   if (printed.length === 0)
-    return { kind: 'none', reason: 'There is no procedure and no job in this file: only they print.' };
+    return { kind: 'none', reason: say`There is no procedure and no job in this file: only they print.` };
   return targetOf(result, file, nearestTo(position, printed)!);
 }
 
@@ -44,12 +45,15 @@ export function drawnTargetAt(result: CheckResult, file: string, position?: Posi
     (result.symbols.get(file) ?? []).filter(({ kind }) => drawn.includes(kind)),
   );
   if (symbol === undefined)
-    return { kind: 'none', reason: 'There is no family in this file, and no procedure for one: only they are drawn.' };
+    return {
+      kind: 'none',
+      reason: say`There is no family in this file, and no procedure for one: only they are drawn.`,
+    };
   if (symbol.kind !== 'family') return targetOf(result, file, symbol);
   const family = result.familiesIn(file).find(({ name }) => name === symbol.name);
-  if (family === undefined) return { kind: 'none', reason: `Family ${symbol.name} could not be read yet.` };
+  if (family === undefined) return { kind: 'none', reason: say`Family ${symbol.name} could not be read yet.` };
   if (family.parts.length === 0)
-    return { kind: 'none', reason: `Family ${symbol.name} has no parts yet. Write “part body "Body"” to begin.` };
+    return { kind: 'none', reason: say`Family ${symbol.name} has no parts yet. Write “part body "Body"” to begin.` };
   return { kind: 'target', target: { family, symbol } };
 }
 
@@ -67,7 +71,7 @@ function targetOf(result: CheckResult, file: string, symbol: DeclaredSymbol): Fo
     if (job === undefined) {
       return {
         kind: 'none',
-        reason: `Job ${symbol.name} has no sheet yet: its procedure was not found, or could not be read.`,
+        reason: say`Job ${symbol.name} has no sheet yet: its procedure was not found, or could not be read.`,
       };
     }
     const own = result.findingsIn(file).filter(isHere);
@@ -80,7 +84,7 @@ function targetOf(result: CheckResult, file: string, symbol: DeclaredSymbol): Fo
   if (found === undefined) {
     return {
       kind: 'none',
-      reason: `Procedure ${symbol.name} has no sheet yet: its family or its shop was not found, or could not be read.`,
+      reason: say`Procedure ${symbol.name} has no sheet yet: its family or its shop was not found, or could not be read.`,
     };
   }
   return { kind: 'target', target: { procedure: found.procedure, job: null, diagnostics: found.diagnostics, symbol } };
@@ -94,6 +98,13 @@ function findingsOf(result: CheckResult, procedure: Procedure): readonly Diagnos
 /** What a procedure or a job is called where it is shown to the lead. */
 export function titleOf({ symbol }: Pick<PrintTarget, 'symbol'>): string {
   return symbol.title === '' ? symbol.name : symbol.title;
+}
+
+/** Why what a printed sheet names is not found. */
+export function notFoundHere({ procedure, job }: { readonly procedure: string; readonly job: string }): Said {
+  return job === ''
+    ? say`No procedure of this workspace is called ${procedure}. Open the folder that the sheet was printed from, and scan or click again.`
+    : say`No job of this workspace is called ${job}. Open the folder that the sheet was printed from, and scan or click again.`;
 }
 
 /** Where what a printed sheet names is declared now. */

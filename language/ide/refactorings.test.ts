@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { procedureText, shopText } from '../../tests/holder.ts';
 import { edited } from '../db/fixes.ts';
 import { checkFiles } from '../db/workspace.ts';
+import { english } from '../say/say.ts';
 import { changesOf } from './code-actions.ts';
 import { positionAt } from './offset.ts';
 import { refactoringsIn } from './refactorings.ts';
@@ -24,7 +25,7 @@ function refactored(title: RegExp, marked: string): string | null {
     { uri: 'p.rebuild', text: whole },
   ]);
   const range = { start: positionAt(whole, start), end: positionAt(whole, end) };
-  const found = refactoringsIn(snapshot, 'p.rebuild', range).find((one) => title.test(one.title));
+  const found = refactoringsIn(snapshot, 'p.rebuild', range).find((one) => title.test(english(one.title)));
   return found === undefined ? null : edited(whole, changesOf(found.edits, snapshot));
 }
 

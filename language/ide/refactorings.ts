@@ -7,6 +7,7 @@ import type { Edit } from '../model/diagnostic.ts';
 import { contains, touches } from '../model/ranges.ts';
 import type { Range } from '../model/source.ts';
 import { kindOfUnit, readQuantity } from '../quantities/index.ts';
+import { type Said, say } from '../say/say.ts';
 import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import { kindWords } from '../syntax/keywords.ts';
 import type { Token } from '../syntax/token.ts';
@@ -15,7 +16,7 @@ import type { Snapshot } from './snapshot.ts';
 import { rangeOfToken, scannedFile, tokensIn } from './words.ts';
 
 export interface Refactoring {
-  readonly title: string;
+  readonly title: Said;
   readonly kind: 'extract' | 'rewrite';
   readonly edits: readonly Edit[];
 }
@@ -84,7 +85,7 @@ function sequence(asked: Asked): Refactoring | null {
     .map((line) => (line.startsWith(depth) ? `    ${line.slice(depth.length)}` : line));
   const whole = { start: { line: start, character: depth.length }, end: { line: end, character: lines[end]!.length } };
   return {
-    title: 'Extract a sequence',
+    title: say`Extract a sequence`,
     kind: 'extract',
     edits: [
       { source: { file, range: whole }, text: name },
@@ -138,7 +139,7 @@ function spec(asked: Asked): Refactoring | null {
   const from = tokens.findIndex(({ image }, index) => image === 'source' && tokens[index + 1]?.name === 'STRING');
   const source = from < 0 ? blank : tokens[from + 1]!.image;
   return {
-    title: `Make it a spec: ${name}`,
+    title: say`Make it a spec: ${name}`,
     kind: 'extract',
     edits: [
       { source: { file, range: cut(written[0]!, written.at(-1)!) }, text: name },
@@ -158,7 +159,7 @@ function isOfLimit({ name, image }: Token): boolean {
 function partNumber(asked: Asked): Refactoring | null {
   if (asked.block !== null) return null;
   const line = lineBehind(asked, ['spec', 'number']);
-  return { title: 'Add a part number', kind: 'rewrite', edits: [behindLine(asked, line, [`  number ${blank}`])] };
+  return { title: say`Add a part number`, kind: 'rewrite', edits: [behindLine(asked, line, [`  number ${blank}`])] };
 }
 
 /** What a stage has taken apart, put together in a stage behind it, in the order that the parts allow. */
@@ -194,7 +195,7 @@ function build(asked: Asked): Refactoring | null {
   const station = procedure.shop.stations.find((one) => one.clean && !one.pressure)?.name ?? blank;
   const name = freeName('build', asked.symbol);
   return {
-    title: 'Write the build from this teardown',
+    title: say`Write the build from this teardown`,
     kind: 'rewrite',
     edits: [
       behindLine(asked, block.range.end.line, [
@@ -219,7 +220,7 @@ function sister(asked: Asked): Refactoring | null {
   const title = symbol.title === '' ? '' : ` "${symbol.title}"`;
   const head = `procedure ${name}${title} for ${family.name} at ${shop.name} like ${symbol.name}`;
   return {
-    title: 'Write a sister procedure like this one',
+    title: say`Write a sister procedure like this one`,
     kind: 'rewrite',
     edits: [
       behindLine(asked, symbol.range.end.line, ['', head, '  revision A', '{', ...specs, `  number ${blank}`, '}']),
@@ -246,7 +247,7 @@ function split(asked: Asked): Refactoring | null {
   const text = `}\n\n  stage ${freeName(block.name, symbol)}${where}${together} {\n${' '.repeat(start.character)}`;
   const from = { line: start.line, character: 0 };
   return {
-    title: 'Split the stage here',
+    title: say`Split the stage here`,
     kind: 'rewrite',
     edits: [{ source: { file, range: { start: from, end: start } }, text: `  ${text}` }],
   };

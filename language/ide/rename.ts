@@ -5,6 +5,7 @@ import { Workspace } from '../db/workspace.ts';
 import type { Edit } from '../model/diagnostic.ts';
 import { comparePositions } from '../model/ranges.ts';
 import type { Position, Range, Source } from '../model/source.ts';
+import { type Said, say, term } from '../say/say.ts';
 import { callable, reserved } from '../syntax/keywords.ts';
 import { scan } from '../syntax/scan.ts';
 import { bare, type Name, nameAt, type Occurrence } from './occurrences.ts';
@@ -14,13 +15,13 @@ import { scannedFile, tokensAt } from './words.ts';
 /** A sentence that says why a name cannot be changed, or not to this one. */
 interface Refused {
   readonly kind: 'refused';
-  readonly reason: string;
+  readonly reason: Said;
 }
 
 export type RenameSubject = Refused | { readonly kind: 'name'; readonly range: Range; readonly name: string };
 export type Renamed = Refused | { readonly kind: 'changes'; readonly edits: readonly Edit[] };
 
-const refused = (reason: string): Refused => ({ kind: 'refused', reason });
+const refused = (reason: Said): Refused => ({ kind: 'refused', reason });
 
 /** Whether there is a name at a place that can be changed, and where it is. */
 export function renameSubjectAt(snapshot: Snapshot, file: string, position: Position): RenameSubject {
@@ -28,12 +29,12 @@ export function renameSubjectAt(snapshot: Snapshot, file: string, position: Posi
   if (found !== null) return { kind: 'name', range: found.here.source.range, name: found.name };
   const [token] = tokensAt(scannedFile(snapshot, file), position);
   if (token === undefined || !/^[\p{L}"]/u.test(token.image))
-    return refused('There is no name here. Put the cursor on a name that you gave: of a part, a spec, a stage.');
-  if (token.name === 'STRING') return refused('Words in quotes are printed as they are: change them in the text.');
+    return refused(say`There is no name here. Put the cursor on a name that you gave: of a part, a spec, a stage.`);
+  if (token.name === 'STRING') return refused(say`Words in quotes are printed as they are: change them in the text.`);
   return refused(
     token.name === token.image
-      ? `“${token.image}” is a word of the language here, not a name that you gave.`
-      : `“${token.image}” is not declared anywhere. Declare it, or correct it, before you rename it.`,
+      ? say`“${token.image}” is a word of the language here, not a name that you gave.`
+      : say`“${token.image}” is not declared anywhere. Declare it, or correct it, before you rename it.`,
   );
 }
 
@@ -42,7 +43,7 @@ export function renameAt(snapshot: Snapshot, file: string, position: Position, n
   const found = nameAt(snapshot, file, position, 'workspace');
   if (found === null) {
     const why = renameSubjectAt(snapshot, file, position);
-    return why.kind === 'refused' ? why : refused('There is no name here.');
+    return why.kind === 'refused' ? why : refused(say`There is no name here.`);
   }
   const wanted = bare(name.trim());
   if (wanted === found.name) return { kind: 'changes', edits: [] };
@@ -57,7 +58,7 @@ export function renameAt(snapshot: Snapshot, file: string, position: Position, n
   const issued = edits.find(({ source }) => isIssuedFile(source.file));
   if (issued !== undefined)
     return refused(
-      `${found.name} is a name of an issued revision, which never changes: ${shown(issued.source)}. Rename it in the procedure, under its next revision.`,
+      say`${found.name} is a name of an issued revision, which never changes: ${shown(issued.source)}. Rename it in the procedure, under its next revision.`,
     );
   return conflict(snapshot, found, edits, wanted) ?? { kind: 'changes', edits };
 }
@@ -68,7 +69,7 @@ const labels: readonly string[] = ['number', 'job'];
 /** How a name is written; refused where it cannot be one. */
 function writtenAs(name: string, kinds: readonly string[]): string | Refused {
   if (name === '' || /["\n\r]/u.test(name))
-    return refused('A name cannot be empty, nor have a quote or a line end in it.');
+    return refused(say`A name cannot be empty, nor have a quote or a line end in it.`);
   const [line] = scan(name).lines;
   const [token, second] = line!.tokens;
   const isWord = second === undefined && !line!.isFlawed && token?.image === name && /^\p{L}/u.test(name);
@@ -78,11 +79,11 @@ function writtenAs(name: string, kinds: readonly string[]): string | Refused {
   }
   if (!isWord)
     return refused(
-      `“${name}” cannot be a name. A name begins with a letter and goes on with letters, digits, _ and single hyphens.`,
+      say`“${name}” cannot be a name. A name begins with a letter and goes on with letters, digits, _ and single hyphens.`,
     );
-  if (reserved.includes(name)) return refused(`“${name}” joins the words of a step, and cannot be a name.`);
+  if (reserved.includes(name)) return refused(say`“${name}” joins the words of a step, and cannot be a name.`);
   if (kinds.includes('sequence') && token!.name === name && !callable.includes(name))
-    return refused(`“${name}” is a word of the language: a sequence of this name could not be called.`);
+    return refused(say`“${name}” is a word of the language: a sequence of this name could not be called.`);
   return name;
 }
 
@@ -113,16 +114,16 @@ function conflict(snapshot: Snapshot, found: Name, edits: readonly Edit[], name:
   const twice = problems.find((problem) => problem.kind === 'duplicate-name' && problem.name === name);
   if (twice?.kind === 'duplicate-name')
     return refused(
-      `There is already a ${twice.what} ${name}: ${shown(twice.first)}. Two of one name cannot be distinguished.`,
+      say`There is already a ${term(twice.what)} ${name}: ${shown(twice.first)}. Two of one name cannot be distinguished.`,
     );
   const here = places.get(edits[found.occurrences.indexOf(found.here)]!)!;
   const now = nameAt(after, here.file, here.range.start, 'workspace');
   const expected = new Set([...places.values()].map(keyOf));
   const strange = now?.occurrences.find(({ source }) => !expected.has(keyOf(source)));
   if (strange !== undefined)
-    return refused(`“${name}” already means something else there: ${shown(strange.source)}. Choose another name.`);
+    return refused(say`“${name}” already means something else there: ${shown(strange.source)}. Choose another name.`);
   if (now?.occurrences.length !== edits.length || problems.length > result.resolved.problems.length)
-    return refused(`“${name}” would be read as something else where it is used. Choose another name.`);
+    return refused(say`“${name}” would be read as something else where it is used. Choose another name.`);
   return null;
 }
 
@@ -149,6 +150,6 @@ function keyOf({ file, range: { start } }: Source): string {
 }
 
 /** A place in words. */
-function shown({ file, range }: Source): string {
-  return `line ${range.start.line + 1} of ${decodeURIComponent(file.slice(file.lastIndexOf('/') + 1))}`;
+function shown({ file, range }: Source): Said {
+  return say`line ${range.start.line + 1} of ${decodeURIComponent(file.slice(file.lastIndexOf('/') + 1))}`;
 }

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { askedAt, edited } from '../../tests/holder.ts';
+import { english } from '../say/say.ts';
 import { parse } from '../syntax/parse.ts';
 import { signatureAt } from './signature.ts';
 import { examples } from './verb-words.ts';
@@ -7,7 +8,7 @@ import { examples } from './verb-words.ts';
 /** The label with what is being written in brackets. */
 function shown(half: string): string | null {
   const { snapshot, file, position } = askedAt(edited('    slacken nut\n', `    ${half}<|>\n`));
-  const found = signatureAt(snapshot, file, position);
+  const found = signatureAt(snapshot, file, position, english);
   if (found === null) return null;
   const [from, to] = found.active === null ? [0, 0] : found.parameters[found.active]!;
   return from === to

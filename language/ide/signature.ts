@@ -1,5 +1,6 @@
 /** What a verb takes, while its step is written. */
 import type { Position } from '../model/source.ts';
+import { type Tell, term } from '../say/say.ts';
 import { stepBlocks } from '../syntax/keywords.ts';
 import { spellingOf, verbTable } from '../syntax/verbs/index.ts';
 import { placeAt } from './completion/place.ts';
@@ -19,14 +20,14 @@ export interface Signature {
 }
 
 /** The signature of the step at a place; null where no step is written. */
-export function signatureAt({ textOf }: Snapshot, file: string, position: Position): Signature | null {
+export function signatureAt({ textOf }: Snapshot, file: string, position: Position, tell: Tell): Signature | null {
   const text = textOf(file) ?? '';
   const { before, blocks, quoted } = placeAt(text, offsetAt(text, position));
   const found = quoted || !stepBlocks.includes(blocks.at(-1)?.word ?? '') ? null : verbIn(before);
   if (found === null) return null;
   const { verb, isVerb } = found;
-  const objects = objectsText(verb);
-  const clauses = [...new Set(clausesOf(verb).map(phraseText))];
+  const objects = objectsText(verb, tell);
+  const clauses = [...new Set(clausesOf(verb).map((one) => phraseText(one, tell)))];
   const pieces = [...(objects === null ? [] : [objects]), ...clauses];
   if (pieces.length === 0) return null;
   let label = spellingOf(verb);
@@ -40,7 +41,7 @@ export function signatureAt({ textOf }: Snapshot, file: string, position: Positi
   const isObject = objects !== null && (isVerb || last === ',') && said < 0;
   return {
     label,
-    documentation: verbTable[verb].does,
+    documentation: tell(term(verbTable[verb].does)),
     parameters,
     active: isObject ? 0 : said < 0 ? null : said + (objects === null ? 0 : 1),
   };

@@ -7,39 +7,40 @@ import type { Procedure, Step } from '../model/procedure.ts';
 import { comparePositions } from '../model/ranges.ts';
 import type { Position, Source } from '../model/source.ts';
 import { isTest } from '../model/steps.ts';
+import { type Filling, joined, say, stateTerm } from '../say/say.ts';
 import { placeAt } from './completion/place.ts';
 import { offsetAt } from './offset.ts';
 import type { Snapshot } from './snapshot.ts';
 import { type StateAt, stateAt } from './state-at.ts';
 
 /** One thing that may be so. */
-export interface StateItem {
-  readonly name: string;
+export interface StateItem<Text = string> {
+  readonly name: Text;
   /** How it is: `off, washed`. */
-  readonly words: string;
+  readonly words: Text;
   /** The step since which it may be so; null: as received. */
   readonly since: { readonly number: string; readonly source: Source } | null;
   /** The step at the cursor made it so. */
   readonly isNew: boolean;
 }
 
-export interface StateGroup {
+export interface StateGroup<Text = string> {
   readonly kind: 'unit' | 'off' | 'bare' | 'open' | 'wet' | 'loose' | 'tests';
-  readonly items: readonly StateItem[];
+  readonly items: readonly StateItem<Text>[];
 }
 
 /** The state after the step at the cursor; where there is none, before what is written there. */
-export type StateView =
+export type StateView<Text = string> =
   | {
       readonly kind: 'state';
       readonly procedure: string;
       /** The step that it is after; null: as the unit comes in. */
       readonly after: string | null;
-      readonly groups: readonly StateGroup[];
+      readonly groups: readonly StateGroup<Text>[];
     }
-  | { readonly kind: 'none'; readonly reason: string };
+  | { readonly kind: 'none'; readonly reason: Text };
 
-export function stateViewAt(snapshot: Snapshot, file: string, position: Position): StateView {
+export function stateViewAt(snapshot: Snapshot, file: string, position: Position): StateView<Filling> {
   const text = snapshot.textOf(file) ?? '';
   // From the end of the line: a cursor in the indentation is at the step that follows it.
   const line = text.split(/\r\n|\n|\r/u)[position.line] ?? '';
@@ -49,14 +50,14 @@ export function stateViewAt(snapshot: Snapshot, file: string, position: Position
   );
   const [outer] = before.blocks;
   if (before.blocks.some(({ word }) => word === 'sequence'))
-    return { kind: 'none', reason: 'A sequence has a state only where it is called.' };
+    return { kind: 'none', reason: say`A sequence has a state only where it is called.` };
   if (outer?.word !== 'procedure' || before.blocks.length < 2)
-    return { kind: 'none', reason: 'Put the cursor in a step of a procedure.' };
+    return { kind: 'none', reason: say`Put the cursor in a step of a procedure.` };
   const at = stateAt(snapshot, file, before);
   if (at === null)
     return {
       kind: 'none',
-      reason: 'Nothing is known of the unit here: no path leads to this place, or the procedure cannot be followed.',
+      reason: say`Nothing is known of the unit here: no path leads to this place, or the procedure cannot be followed.`,
     };
   const { states, procedure } = at;
   const steps = allSteps(procedure);
@@ -76,12 +77,12 @@ function holds({ file: own, range }: Source, file: string, position: Position): 
   return own === file && range.start.line <= position.line && comparePositions(position, range.end) <= 0;
 }
 
-function groupsOf({ states, state, procedure }: StateAt, steps: readonly Step[], now: number): StateGroup[] {
+function groupsOf({ states, state, procedure }: StateAt, steps: readonly Step[], now: number): StateGroup<Filling>[] {
   const { layout } = states;
   const { family } = procedure;
   const laid = { layout, graph: { procedure } };
-  const words = (location: number) => layout.wordsOf(location, state.get(location)).join(' or ');
-  const item = (name: string, said: string, ...locations: number[]): StateItem => {
+  const words = (location: number) => layout.saidOf(location, state.get(location));
+  const item = (name: Filling, said: Filling, ...locations: number[]): StateItem<Filling> => {
     const since = Math.max(...locations.map((location) => states.since(state, location)));
     const step = steps[since];
     return {
@@ -99,15 +100,19 @@ function groupsOf({ states, state, procedure }: StateAt, steps: readonly Step[],
       kind: 'off',
       items: off.map(({ name, title }) => {
         const { place: location, where, dirt, age } = state.part(name);
-        const with_ = state.get(where) === 1 ? [] : [`at ${words(where)}`];
+        const with_ = state.get(where) === 1 ? [] : [say`at ${words(where)}`];
         const how = state.must(location, place.gone) ? [] : [...with_, words(dirt), words(age)];
-        return item(title, [words(location), ...how].join(', '), location);
+        return item(title, joined([words(location), ...how], ', '), location);
       }),
     },
     {
       kind: 'bare',
       items: bareFaces(laid, state).map(({ face }) =>
-        item(`${titleOf(face.part)}, ${face.name}`, face.finish ?? 'bare', layout.faces.get(face.id)!.guard),
+        item(
+          `${titleOf(face.part)}, ${face.name}`,
+          face.finish === null ? say`bare` : stateTerm(face.finish),
+          layout.faces.get(face.id)!.guard,
+        ),
       ),
     },
     {
@@ -137,15 +142,15 @@ function groupsOf({ states, state, procedure }: StateAt, steps: readonly Step[],
   ];
 }
 
-type Item = (name: string, said: string, ...locations: number[]) => StateItem;
+type Item = (name: Filling, said: Filling, ...locations: number[]) => StateItem<Filling>;
 
 /** What is so of the unit as a whole; what it is not is left out. */
 function unitItems(
   state: AbstractState,
   unit: AbstractState['layout']['unit'],
   item: Item,
-  words: (location: number) => string,
-): StateItem[] {
+  words: (location: number) => Filling,
+): StateItem<Filling>[] {
   const flags: readonly [number, string][] = [
     [unit.pressure, 'under pressure'],
     [unit.clamped, 'clamped'],
@@ -156,9 +161,11 @@ function unitItems(
     [unit.signed, 'signed off'],
   ];
   return [
-    ...(state.get(unit.station) === 1 ? [] : [item('at', words(unit.station), unit.station)]),
+    ...(state.get(unit.station) === 1 ? [] : [item(stateTerm('station'), words(unit.station), unit.station)]),
     ...flags.flatMap(([location, name]) =>
-      state.may(location, flag.yes) ? [item(name, state.may(location, flag.no) ? 'on some paths' : '', location)] : [],
+      state.may(location, flag.yes)
+        ? [item(stateTerm(name), state.may(location, flag.no) ? say`on some paths` : '', location)]
+        : [],
     ),
   ];
 }
@@ -167,8 +174,8 @@ function testItems(
   { stages }: Procedure,
   gates: ReadonlyMap<string, number>,
   item: Item,
-  words: (location: number) => string,
-): StateItem[] {
+  words: (location: number) => Filling,
+): StateItem<Filling>[] {
   const tests = stages.flatMap(({ steps }) => steps.filter(isTest).map(({ gate }) => gate.id));
   return [...new Set(tests)].flatMap((id) => {
     const location = gates.get(id);

@@ -1,7 +1,8 @@
 /** Verbs and clauses in words: what each takes, with an example. */
 
+import { either, say, type Tell, term } from '../say/say.ts';
 import { phrasesAfter, spellingOf, type Verb, verbTable } from '../syntax/verbs/index.ts';
-import { everywhere, type Follow, type Phrase } from '../syntax/verbs/phrases.ts';
+import { everywhere, type Phrase } from '../syntax/verbs/phrases.ts';
 import type { VerbObject } from '../syntax/verbs/verb.ts';
 
 /** One step of each verb as it is written at the bench. */
@@ -63,29 +64,32 @@ export const examples: Readonly<Record<Verb, string>> = {
   do: 'do "Turn the seat scraper three times by hand"',
 };
 
-const objectWords: Readonly<Record<VerbObject, string>> = {
-  part: 'PARTS',
-  face: 'FACES',
-  port: 'PORTS',
-  adjuster: 'ADJUSTER',
-  reading: 'TEST or SPEC',
-  gate: 'TEST',
+/** What is to be filled in is called as its reader calls it; the words of the language stay. */
+const objectWords: Readonly<Record<VerbObject, readonly string[]>> = {
+  part: ['PARTS'],
+  face: ['FACES'],
+  port: ['PORTS'],
+  adjuster: ['ADJUSTER'],
+  reading: ['TEST', 'SPEC'],
+  gate: ['TEST'],
 };
 
-const followWords: Readonly<Partial<Record<Follow, string>>> = { text: '"…"', limit: 'LIMIT', figure: 'FIGURE' };
-
 /** What a verb acts on; null where it acts on the unit. */
-export function objectsText(verb: Verb): string | null {
+export function objectsText(verb: Verb, tell: Tell): string | null {
   const { objects, all } = verbTable[verb];
-  const words = [...objects.map((kind) => objectWords[kind]), ...(all === undefined ? [] : ['all'])];
-  return words.length === 0 ? null : words.join(', or ');
+  const words = [...objects.flatMap((kind) => objectWords[kind].map(term)), ...(all === undefined ? [] : ['all'])];
+  return words.length === 0 ? null : tell(either(words));
+}
+
+function inCapitals(text: string, tell: Tell): string {
+  return text.replace(/\b[A-Z]{4,}\b/gu, (word) => tell(term(word)));
 }
 
 /** A way to go on, as it is written. */
-export function phraseText({ said, follows, shown }: Phrase): string {
-  if (shown !== undefined) return shown.startsWith('a ') ? 'LIMIT' : shown;
-  const behind = [...new Set((follows ?? []).map((one) => followWords[one] ?? one.toUpperCase()))].join(' or ');
-  return `${said[0] ?? ''} ${behind}`.trim();
+export function phraseText({ said, follows, shown }: Phrase, tell: Tell): string {
+  if (shown !== undefined) return inCapitals(shown.startsWith('a ') ? 'LIMIT' : shown, tell);
+  const behind = [...new Set((follows ?? []).map((one) => (one === 'text' ? '"…"' : one.toUpperCase())))];
+  return inCapitals(`${said[0] ?? ''} ${tell(either(behind))}`, tell).trim();
 }
 
 /** What may follow a verb and its objects, its own clauses first. */
@@ -94,20 +98,21 @@ export function clausesOf(verb: Verb): Phrase[] {
 }
 
 /** Markdown: what a verb does, what it takes, and an example. */
-export function verbMarkdown(verb: Verb): string {
-  const takes = [...new Set(clausesOf(verb).map(phraseText))];
-  const objects = objectsText(verb);
+export function verbMarkdown(verb: Verb, tell: Tell): string {
+  const takes = [...new Set(clausesOf(verb).map((one) => phraseText(one, tell)))];
+  const objects = objectsText(verb, tell);
   return [
-    `**${spellingOf(verb)}**${objects === null ? '' : ` ${objects}`}: ${verbTable[verb].does}.`,
+    `**${spellingOf(verb)}**${objects === null ? '' : ` ${objects}`}: ${tell(term(verbTable[verb].does))}.`,
     `\`\`\`rebuild\n${examples[verb]}\n\`\`\``,
-    ...(takes.length === 0 ? [] : [`Goes on with ${takes.map((one) => `\`${one}\``).join(', ')}.`]),
+    ...(takes.length === 0 ? [] : [tell(say`Goes on with ${takes.map((one) => `\`${one}\``).join(', ')}.`)]),
   ].join('\n\n');
 }
 
 /** Markdown: the ways to go on after a verb that have a word. Null: none has it. */
-export function clauseMarkdown(verb: Verb, word: string): string | null {
+export function clauseMarkdown(verb: Verb, word: string, tell: Tell): string | null {
   const found = phrasesAfter(verb).filter(({ said }) => said.some((one) => one.split(' ').includes(word)));
   if (found.length === 0) return null;
-  const ways = [...new Set(found.map((phrase) => `\`${phraseText(phrase)}\``))];
-  return `**${word}** after ${spellingOf(verb)}: ${ways.join(', ')}\n\n\`\`\`rebuild\n${examples[verb]}\n\`\`\``;
+  const ways = [...new Set(found.map((phrase) => `\`${phraseText(phrase, tell)}\``))];
+  const head = tell(say`**${word}** after ${spellingOf(verb)}: ${ways.join(', ')}`);
+  return `${head}\n\n\`\`\`rebuild\n${examples[verb]}\n\`\`\``;
 }

@@ -1,6 +1,5 @@
 /** What is declared anywhere, by a few letters of its name or title. */
 import type { Source } from '../model/source.ts';
-import type { DeclaredSymbol } from '../semantics/symbols.ts';
 import type { Snapshot } from './snapshot.ts';
 
 export interface WorkspaceSymbol {
@@ -15,9 +14,6 @@ export interface WorkspaceSymbol {
 /** Most that are given: more letters find what is wanted. */
 const most = 200;
 
-/** Steps are no names, and the rest is found by what it is in. */
-const left = new Set(['step', 'only', 'joint', 'adjuster']);
-
 /** What has the letters of a query in its name or title in their order; all of it without one. Serials are the names of units. */
 export function workspaceSymbols({ result }: Snapshot, query: string): WorkspaceSymbol[] {
   const letters = [...query.toLowerCase().replace(/\s/gu, '')];
@@ -30,15 +26,10 @@ export function workspaceSymbols({ result }: Snapshot, query: string): Workspace
     });
   };
   const found: WorkspaceSymbol[] = [];
-  for (const [uri, symbols] of result.symbols) {
-    const walk = (symbol: DeclaredSymbol, container: string | null) => {
-      if (found.length >= most) return;
-      const name = symbol.title === '' ? symbol.name : `${symbol.name} ${symbol.title}`;
-      if (!left.has(symbol.kind) && matches(name))
-        found.push({ name, kind: symbol.kind, container, source: { file: uri, range: symbol.nameRange } });
-      for (const child of symbol.children) walk(child, symbol.name);
-    };
-    for (const symbol of symbols) walk(symbol, null);
-  }
+  for (const [uri, names] of result.searched)
+    for (const { name, kind, container, range } of names) {
+      if (found.length >= most) return found;
+      if (matches(name)) found.push({ name, kind, container, source: { file: uri, range } });
+    }
   return found;
 }

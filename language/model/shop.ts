@@ -4,6 +4,9 @@ import type { Allow, Named, Source } from './source.ts';
 
 /** The shop that a procedure is written at: stations, assets, fluids, stock and standing tolerances. */
 export interface Shop extends Named {
+  readonly about: Letterhead;
+  /** ISO 639 code of the language that its words are in, and those of its procedures that do not say; null: not said. */
+  readonly language: string | null;
   readonly stations: readonly Station[];
   readonly assets: readonly Asset[];
   readonly fluids: readonly Fluid[];
@@ -15,6 +18,17 @@ export interface Shop extends Named {
   readonly acceptance: Acceptance;
   /** Concessions on its stations, tools, fluids, stocks and standing tolerances. */
   readonly allow: readonly Allow[];
+}
+
+/** What a customer reads about the shop; null: not said. */
+export interface Letterhead {
+  /** On one line: `Harbor road 5, 12345 Somewhere`. */
+  readonly address: string | null;
+  readonly telephone: string | null;
+  /** By whom, to what, under which number. */
+  readonly accreditation: string | null;
+  /** Standing words: warranty, claims. */
+  readonly terms: string | null;
 }
 
 /** A place of work. Traits may combine (`clean, pressure`). */

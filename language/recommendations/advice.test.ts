@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { ofProcedures } from '../../tests/fixtures/of-procedures.ts';
 import { instead, procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../db/workspace.ts';
 import { buildHints } from './hints.ts';
@@ -8,9 +9,7 @@ import { matchLines, shimLines } from './report.ts';
 function job(units: string, change: Parameters<typeof procedureWith>[0] = {}) {
   const text = `${procedureWith(change)}\njob 7 of example at bench {\n${units}\n}\n`;
   const { jobs, diagnostics, procedures } = checkFiles([{ uri: 'x', text }]);
-  // That a figure cannot be is reported where it is written, and the advice says so too.
-  const others = diagnostics.filter(({ rule }) => rule !== 'implausible-result');
-  expect(others.map(({ message }) => message)).toEqual([]);
+  expect(ofProcedures(diagnostics).map(({ message }) => message)).toEqual([]);
   return { job: jobs[0]!, procedure: procedures[0]!.procedure, lines: text.split('\n') };
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { ofProcedures } from '../../tests/fixtures/of-procedures.ts';
 import { procedureWith } from '../../tests/fixtures/sound-procedure.ts';
 import { checkFiles } from '../db/workspace.ts';
 import { fittedRates } from './fitted-rate.ts';
@@ -7,9 +8,7 @@ import { rateLines } from './rate-report.ts';
 function jobs(...units: string[]) {
   const all = units.map((unit, index) => `job ${index + 1} of example at bench {\n${unit}\n}\n`).join('');
   const { jobs: made, procedures, diagnostics } = checkFiles([{ uri: 'x', text: `${procedureWith()}\n${all}` }]);
-  // That a figure cannot be is reported where it is written, and the advice says so too.
-  const others = diagnostics.filter(({ rule }) => rule !== 'implausible-result');
-  expect(others.map(({ message }) => message)).toEqual([]);
+  expect(ofProcedures(diagnostics).map(({ message }) => message)).toEqual([]);
   return { procedure: procedures[0]!.procedure, jobs: made };
 }
 

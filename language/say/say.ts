@@ -21,6 +21,9 @@ export type Filling = string | number | Said;
 /** Made once for each place in the source. */
 const templates = new WeakMap<TemplateStringsArray, Said>();
 
+/** Puts what is said into the language of whoever reads it. */
+export type Tell = (said: Filling) => string;
+
 /** Says something: say\`The ${part} was slackened.\` is the template `The {0} was slackened.` with its part. */
 export function say(strings: TemplateStringsArray, ...fillings: readonly Filling[]): Said {
   let bare = templates.get(strings);
@@ -72,6 +75,11 @@ export function term(word: string): Said {
   return [forms.term, word];
 }
 
+/** The same for how something is: to be `set` is not to `set`, and has words of its own elsewhere. */
+export function stateTerm(word: string): Said {
+  return [forms.term, word, 'state'];
+}
+
 /** What is known in each language as it is: texts by the name of their language. */
 export function inEach(texts: Readonly<Record<string, string>>): Said {
   return [forms.inEach, ...Object.entries(texts).flat()];
@@ -81,6 +89,7 @@ export function inEach(texts: Readonly<Record<string, string>>): Said {
 export interface Telling {
   readonly language: string;
   readonly text: (template: string, fillings: readonly string[], said: Said) => string;
+  readonly term: (word: string, sense?: string) => string;
   readonly and: (items: readonly string[]) => string;
   readonly or: (items: readonly string[]) => string;
   readonly lower: (title: string) => string;
@@ -105,7 +114,7 @@ export function rendered(said: Filling, telling: Telling): string {
     case forms.inEach:
       return fillings[fillings.indexOf(telling.language) + 1]!;
     case forms.term:
-      return telling.text(fillings[0]!, [], said);
+      return telling.term(fillings[0]!, fillings[1]);
     default:
       return telling.text(form, fillings, said);
   }
@@ -127,6 +136,7 @@ export function lowered(title: string): string {
 const inEnglish: Telling = {
   language: 'en',
   text: filled,
+  term: (word) => word,
   // Most lists have one.
   and: (items) => (items.length === 1 ? items[0]! : and.format(items)),
   or: (items) => or.format(items),

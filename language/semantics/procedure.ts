@@ -13,6 +13,7 @@ import { lowerAllow } from './allows.ts';
 import { type BodyBlock, lowerBody } from './body.ts';
 import type { Context } from './context.ts';
 import { ExpansionSize, mostSteps, outlineOf } from './expansion.ts';
+import { languageOf } from './language.ts';
 import { findLike, hasBeginning } from './like-chain.ts';
 import {
   type AddressedHazard,
@@ -171,6 +172,7 @@ export function lowerProcedure(
   return {
     ...named(context, node),
     ...heads,
+    language: heads.language ?? shop.language,
     extent: context.source(node),
     files: [
       ...new Set([
@@ -260,7 +262,7 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
         heads.revision = unquoted(head.revision);
         break;
       case 'InLanguage':
-        heads.language = languageOf(context, head);
+        heads.language = languageOf(context, head, head.language);
         break;
       case 'WrittenBy':
         heads.writtenBy = head.person;
@@ -302,20 +304,6 @@ function headsOf(context: Context, node: ast.Procedure, scope: Scope, isLike: bo
 /** The head as it is written, up to its brace, without words in quotes. */
 function unquotedHead(node: ast.Procedure): string {
   return (textOf(node).split('{')[0] ?? '').replace(/"[^"\n]*"/gu, '');
-}
-
-const languageNames = new Intl.DisplayNames(['en'], { type: 'language', fallback: 'none' });
-
-/** A code of ISO 639 that a reader program can make use of: `es`. */
-function languageOf(context: Context, head: ast.InLanguage): string | null {
-  const { language } = head;
-  if (/^[a-z]{2,3}$/u.test(language) && languageNames.of(language) !== undefined) return language;
-  context.syntax(
-    'unknown-word',
-    say`No language has the code ${language}, so a reader program cannot speak these words right. Write the code of ISO 639: en, es, de, pt, fr.`,
-    context.source(head, 'language'),
-  );
-  return null;
 }
 
 /** Links a name of the workspace where it is written, or reports that it is none. */

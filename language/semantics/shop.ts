@@ -5,6 +5,7 @@ import type {
   DecisionRule,
   Fluid,
   FluidKind,
+  Letterhead,
   Master,
   Shop,
   StandingTolerance,
@@ -33,6 +34,7 @@ import type { ProblemCode } from '../syntax/problem-code.ts';
 import { allowsWithin } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
+import { languageOf } from './language.ts';
 import { lowerMeasure, lowerNumber, lowerQuantity, lowerRange, lowerToleranceOnly } from './limits.ts';
 import { unreadLine } from './unread.ts';
 
@@ -71,6 +73,12 @@ export function lowerShop(context: Context, node: ast.Shop): Shop {
   const unlessStated: StandingTolerance[] = [];
   let airBelow: Shop['airBelow'] = null;
   let acceptance: Acceptance | null = null;
+  const about: { -readonly [key in keyof Letterhead]: Letterhead[key] } = {
+    address: null,
+    telephone: null,
+    accreditation: null,
+    terms: null,
+  };
   for (const item of node.items) {
     switch (item.$type) {
       case 'Station':
@@ -103,6 +111,15 @@ export function lowerShop(context: Context, node: ast.Shop): Shop {
           );
         acceptance ??= { rule: decisionRule(item.rule), sourceText: item.sourceText ?? null };
         break;
+      case 'ShopFact':
+        if (about[item.word] !== null)
+          context.syntax(
+            'written-twice',
+            say`The shop says ${item.word} twice: nobody knows which one counts. Delete one.`,
+            context.source(item),
+          );
+        about[item.word] ??= item.text;
+        break;
       case 'Unread':
         unreadLine(context, item, [
           'station',
@@ -115,6 +132,10 @@ export function lowerShop(context: Context, node: ast.Shop): Shop {
           'unless',
           'air',
           'acceptance',
+          'address',
+          'telephone',
+          'accreditation',
+          'terms',
         ]);
         break;
     }
@@ -122,6 +143,8 @@ export function lowerShop(context: Context, node: ast.Shop): Shop {
   const known = context.unique(stations, 'station');
   return {
     ...named(context, node),
+    about,
+    language: node.language === undefined ? null : languageOf(context, node, node.language),
     stations: known,
     assets: context.unique(
       assets.map((asset) => assetOf(context, asset, known)),

@@ -23,6 +23,28 @@ interface DeclaredWord {
   readonly nameRange: Range;
 }
 
+/** What can be searched for: a name that a file declares, with the author's words. */
+export interface SearchedName {
+  readonly name: string;
+  readonly kind: string;
+  /** What it is declared in; null at the margin of a file. */
+  readonly container: string | null;
+  readonly range: Range;
+}
+
+/** Steps are no names, and the rest is found by what it is in. */
+const unsearched = new Set(['step', 'only', 'joint', 'adjuster']);
+
+/** What can be searched for in an outline, flat. */
+export function searchedNames(outline: readonly DeclaredSymbol[], container: string | null = null): SearchedName[] {
+  return outline.flatMap(({ name, title, kind, nameRange, children }) => [
+    ...(unsearched.has(kind)
+      ? []
+      : [{ name: title === '' ? name : `${name} ${title}`, kind, container, range: nameRange }]),
+    ...searchedNames(children, name),
+  ]);
+}
+
 /** The outline of a file: what it declares, in order. */
 export function collectSymbols(file: ast.File): DeclaredSymbol[] {
   return file.declarations.flatMap((node) => {

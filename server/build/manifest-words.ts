@@ -6,10 +6,10 @@ import { readFileSync } from 'node:fs';
 
 type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };
 
-/** Properties with words that somebody reads. */
+/** Properties with words that somebody reads, and with the page that has them. */
 const shown = new Set([
   ...['title', 'description', 'markdownDescription', 'label', 'displayName'],
-  ...['enumDescriptions', 'markdownEnumDescriptions'],
+  ...['enumDescriptions', 'markdownEnumDescriptions', 'markdown'],
 ]);
 
 /** The languages besides English, each with its words by the English ones. */

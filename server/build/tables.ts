@@ -1,9 +1,10 @@
 /**
- * `npm run tables`: writes what comes from the table of verbs into the grammar, the colors and the README, and the settings of the
+ * `npm run tables`: writes what comes from the table of verbs and the shapes of parts into the grammar, the colors and the README, and the settings of the
  * extension from its manifest into the README.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { drawnAs } from '../../language/model/drawn-as.ts';
 import { spellingOf, type Verb, verbs, verbTable } from '../../language/syntax/verbs/index.ts';
 import { type Follow, type Phrase, type PhraseName, phrases } from '../../language/syntax/verbs/phrases.ts';
 import type { VerbObject } from '../../language/syntax/verbs/verb.ts';
@@ -107,6 +108,12 @@ export const tables: readonly Made[] = [
         verb === 'lap' ? String.raw`lap(?!\\s+if\\b)` : spellingOf(verb).replaceAll(' ', String.raw`\\s+`),
       )
       .join('|'),
+  },
+  {
+    path: 'extension/syntaxes/rebuild.tmLanguage.json',
+    place: /(\(drawn\\\\s\+as\)\\\\s\+\()([^)]*)(\))/u,
+    // The longest first: `shaft-and-wheel` is no `shaft`.
+    text: [...drawnAs].sort((a, b) => b.length - a.length).join('|'),
   },
   {
     path: 'README.md',

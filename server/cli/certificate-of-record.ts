@@ -3,6 +3,7 @@ import { readRecord } from '../../language/archive/record.ts';
 import { whyUnread } from '../host/files/read-text.ts';
 import { printSheet, WriteError } from '../host/print/index.ts';
 import { certificateName } from '../host/print/sheet-name.ts';
+import { worded, words } from './messages.ts';
 import { type PrintCommandOptions, report } from './print.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -12,12 +13,12 @@ export function certificateOfRecord(path: string, { formats, to }: PrintCommandO
   try {
     text = readFileSync(path, 'utf8');
   } catch (error) {
-    throw new UsageError(`${path} cannot be read: ${whyUnread(error)}`);
+    throw new UsageError(worded`${path} cannot be read: ${whyUnread(error)}`);
   }
   const record = readRecord(text);
   if (record === null)
     throw new UsageError(
-      `${path} is not as it was written, so no certificate is printed from it. Take it back from a backup.`,
+      worded`${path} is not as it was written, so no certificate is printed from it. Take it back from a backup.`,
     );
   const { answers, content } = record;
   const name = certificateName({ name: answers.job }, false, []);
@@ -25,7 +26,7 @@ export function certificateOfRecord(path: string, { formats, to }: PrintCommandO
     const issue = answers.issue === 1 ? name : `${name}-issue-${answers.issue}`;
     report(printSheet(content.certificate, { formats, to, name: issue }));
   } catch (error) {
-    throw error instanceof WriteError ? new UsageError(error.message) : error;
+    throw error instanceof WriteError ? new UsageError(words(error.said)) : error;
   }
   return 0;
 }

@@ -10,6 +10,7 @@ import { certificateName } from '../host/print/sheet-name.ts';
 import { findingsOn } from './bearing.ts';
 import { certificateOfRecord } from './certificate-of-record.ts';
 import { openJobIn } from './job.ts';
+import { messageLanguage, worded, words } from './messages.ts';
 import { type PrintCommandOptions, report } from './print.ts';
 import { tell } from './say.ts';
 import { UsageError } from './usage-error.ts';
@@ -24,10 +25,10 @@ export async function certificateCommand(name: string, options: PrintCommandOpti
   const diagnostics = findingsOn({ procedure, job }, result);
   const missing = findMissing(procedure, job, { diagnostics, today });
   if (missing.length > 0 && !options.draft) {
-    const words = wordsIn('en');
+    const words = wordsIn(messageLanguage());
     const lines = missing.map((one) => `  ${placeWords(words, one)}: ${one.say(words)}\n`);
     tell(
-      `${pc.red(`Job ${job.name} is not certified. What is missing:`)}\n${lines.join('')}Add it to the job, put a unit on hold, or print with --draft, which marks every page and lists what is missing.\n`,
+      `${pc.red(worded`Job ${job.name} is not certified. What is missing:`)}\n${lines.join('')}${worded`Add it to the job, put a unit on hold, or print with --draft, which marks every page and lists what is missing.`}\n`,
     );
     return 1;
   }
@@ -42,7 +43,7 @@ export async function certificateCommand(name: string, options: PrintCommandOpti
   try {
     report(printSheet(sheet, { formats, to, name: certificateName(job, options.draft, result.declared.jobs) }));
   } catch (error) {
-    throw error instanceof WriteError ? new UsageError(error.message) : error;
+    throw error instanceof WriteError ? new UsageError(words(error.said)) : error;
   }
   return 0;
 }

@@ -2,7 +2,7 @@ import type { Workspace } from '../../language/db/workspace.ts';
 import { translated } from '../../language/i18n/translate.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { diffOf, type FixedFile, fixedLines, fixWorkspace, writeFixed } from './fix.ts';
-import { messageLanguage, workspaceLanguage } from './messages.ts';
+import { messageLanguage, worded } from './messages.ts';
 import { githubReport } from './report-github.ts';
 import { jsonReport } from './report-json.ts';
 import { sarifReport } from './report-sarif.ts';
@@ -52,7 +52,6 @@ export async function checkOnce(
   const isWritten = fixes !== null && options.fix !== 'dry-run';
   if (isWritten) await writeFixed(fixes.changed);
   const { files, result } = isWritten ? fixes : workspace;
-  workspaceLanguage(result.messages);
   const language = messageLanguage();
   const diagnostics = [...result.diagnostics, ...notRead]
     .filter(({ severity, source }) => severity !== 'hint' && asked.has(source.file))
@@ -82,5 +81,5 @@ function showReport(checked: Checked, format: CheckFormat): void {
 
 function showFixes(changed: readonly FixedFile[]): void {
   say(diffOf(changed));
-  tell(changed.length === 0 ? 'No safe fix is left to make.\n' : fixedLines(changed, 'would fix'));
+  tell(changed.length === 0 ? `${worded`No safe fix is left to make.`}\n` : fixedLines(changed, worded`would fix`));
 }

@@ -19,6 +19,7 @@ import { fileKey, nameDigits } from '../host/print/file-name.ts';
 import { WriteError } from '../host/print/write.ts';
 import { findingsOn } from './bearing.ts';
 import { openJobIn } from './job.ts';
+import { messageLanguage, worded, words } from './messages.ts';
 import { say, tell } from './say.ts';
 import { UsageError } from './usage-error.ts';
 import type { CliWorkspace } from './workspace.ts';
@@ -43,7 +44,7 @@ export async function closeCommand(name: string, options: CloseOptions): Promise
   const open = whatIsOpen(workspace, options);
   if (open.length > 0) {
     tell(
-      `${pc.red(`Job ${job.name} is not closed. What is open:`)}\n${open.map((line) => `  ${line}\n`).join('')}Add it to the job, or put a unit on hold.\n`,
+      `${pc.red(worded`Job ${job.name} is not closed. What is open:`)}\n${open.map((line) => `  ${line}\n`).join('')}${worded`Add it to the job, or put a unit on hold.`}\n`,
     );
     return 1;
   }
@@ -53,12 +54,14 @@ export async function closeCommand(name: string, options: CloseOptions): Promise
   if (last !== undefined && !readList(to).has(last.name)) return finish(to, last, job.name);
   if (last !== undefined && reissue === undefined) {
     tell(
-      `Job ${job.name} is closed: ${join(to, last.name)} of ${last.closed}. A record is never changed. Where its certificate has to be issued once more, give the reason: --reissue "…".\n`,
+      `${worded`Job ${job.name} is closed: ${join(to, last.name)} of ${last.closed}. A record is never changed. Where its certificate has to be issued once more, give the reason: --reissue "…".`}\n`,
     );
     return 1;
   }
   if (last === undefined && reissue !== undefined)
-    throw new UsageError(`Job ${job.name} was not closed before, so there is nothing to reissue. Leave --reissue out.`);
+    throw new UsageError(
+      worded`Job ${job.name} was not closed before, so there is nothing to reissue. Leave --reissue out.`,
+    );
   const issue = (last?.issue ?? 0) + 1;
   const { files } = workspace;
   const unsealed = buildRecord(job, {
@@ -77,10 +80,13 @@ export async function closeCommand(name: string, options: CloseOptions): Promise
   if (readRecord(text) === null) throw new Error(`The record of job ${job.name} does not read back.`);
   written(() => {
     if (!writeRecordFile(to, record, text))
-      throw new UsageError(`${join(to, record)} was written in the meantime. See whether the job is closed now.`);
+      throw new UsageError(worded`${join(to, record)} was written in the meantime. See whether the job is closed now.`);
     enterInList(to, record, Buffer.from(text));
   });
-  say(`Closed: job ${job.name}, ${join(to, record)}${key === null ? '' : ', signed'}\n`);
+  const place = join(to, record);
+  say(
+    `${key === null ? worded`Closed: job ${job.name}, ${place}` : worded`Closed: job ${job.name}, ${place}, signed`}\n`,
+  );
   return 0;
 }
 
@@ -88,7 +94,7 @@ type Opened = CliWorkspace & { readonly job: Job };
 
 /** All that keeps a job from being closed, one to a line. */
 function whatIsOpen({ job, result, settings }: Opened, { today }: CloseOptions): string[] {
-  const words = wordsIn('en');
+  const words = wordsIn(messageLanguage());
   const { procedure } = job;
   const missing = findMissing(procedure, job, { diagnostics: findingsOn({ procedure, job }, result), today }).map(
     (one) => `${placeWords(words, one)}: ${one.say(words)}`,
@@ -98,9 +104,9 @@ function whatIsOpen({ job, result, settings }: Opened, { today }: CloseOptions):
     ...(isIssued
       ? []
       : [
-          `the procedure: revision ${procedure.revision ?? '(none)'} of ${procedure.name} is not issued, so it could be changed under the record. Issue it first: npx handtight issue ${procedure.name}.`,
+          worded`the procedure: revision ${procedure.revision ?? worded`(none)`} of ${procedure.name} is not issued, so it could be changed under the record. Issue it first: npx handtight issue ${procedure.name}.`,
         ]),
-    ...(settings !== null && 'unreadable' in settings ? [`the settings: ${settings.unreadable}`] : []),
+    ...(settings !== null && 'unreadable' in settings ? [worded`the settings: ${settings.unreadable}`] : []),
     ...missing,
   ];
 }
@@ -141,7 +147,7 @@ function issuesOf(job: string, folder: string): FoundRecord[] {
       const read = readRecord(bytes.toString('utf8'));
       if (read === null)
         throw new UsageError(
-          `${join(folder, name)} is not as it was written, so nobody can say whether the job is closed. Take it back from a backup. npx handtight verify ${folder} lists all that was changed.`,
+          worded`${join(folder, name)} is not as it was written, so nobody can say whether the job is closed. Take it back from a backup. npx handtight verify ${folder} lists all that was changed.`,
         );
       const { answers } = read;
       return answers.job === job ? [{ name, issue: answers.issue, closed: answers.closed, hash: fileHash(bytes) }] : [];
@@ -152,7 +158,7 @@ function issuesOf(job: string, folder: string): FoundRecord[] {
 /** A closing that was interrupted after its record was written. */
 function finish(folder: string, { name }: FoundRecord, job: string): number {
   written(() => enterInList(folder, name, readFileSync(join(folder, name))));
-  say(`Closed: job ${job}, ${join(folder, name)}. Its closing was interrupted, and is complete now.\n`);
+  say(`${worded`Closed: job ${job}, ${join(folder, name)}. Its closing was interrupted, and is complete now.`}\n`);
   return 0;
 }
 
@@ -160,7 +166,7 @@ function written(write: () => void) {
   try {
     write();
   } catch (error) {
-    throw error instanceof WriteError ? new UsageError(error.message) : error;
+    throw error instanceof WriteError ? new UsageError(words(error.said)) : error;
   }
 }
 
@@ -175,7 +181,7 @@ function privateKey(path: string): KeyObject {
   try {
     pem = readFileSync(path);
   } catch (error) {
-    throw new UsageError(`${path} cannot be read: ${whyUnread(error)}`);
+    throw new UsageError(worded`${path} cannot be read: ${whyUnread(error)}`);
   }
   try {
     const key = createPrivateKey(pem);
@@ -184,7 +190,7 @@ function privateKey(path: string): KeyObject {
     // Reported below.
   }
   throw new UsageError(
-    `${path} is no private key of Ed25519 in PEM. Make one with: openssl genpkey -algorithm ed25519 -out shop.pem`,
+    worded`${path} is no private key of Ed25519 in PEM. Make one with: openssl genpkey -algorithm ed25519 -out shop.pem`,
   );
 }
 

@@ -1,5 +1,6 @@
 import { InvalidArgumentError } from 'commander';
 import * as z from 'zod';
+import { worded } from './messages.ts';
 
 /** Today where the shop is, as dates are written in a job. */
 export function today(): string {
@@ -9,6 +10,6 @@ export function today(): string {
 
 export function dateText(text: string): string {
   if (!z.iso.date().safeParse(text).success)
-    throw new InvalidArgumentError(`${text} is not in the calendar. Write the date as year-month-day.`);
+    throw new InvalidArgumentError(worded`${text} is not in the calendar. Write the date as year-month-day.`);
   return text;
 }

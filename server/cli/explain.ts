@@ -2,8 +2,11 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import pc from 'picocolors';
 import { areaOf, rules } from '../../language/diagnostics/index.ts';
+import { term } from '../../language/say/say.ts';
 import { nearest } from '../../language/syntax/nearest.ts';
 import { packageRoot } from '../host/files/package-root.ts';
+import { worded, words } from './messages.ts';
+import { meant } from './near.ts';
 import { say } from './say.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -11,12 +14,16 @@ import { UsageError } from './usage-error.ts';
 export function explainCommand(code: string | undefined): number {
   if (code === undefined) {
     const width = Math.max(...rules.map((rule) => rule.code.length));
-    for (const rule of rules) say(`${rule.code.padEnd(width)}  ${rule.severity.padEnd(7)}  ${rule.title}\n`);
+    const severities = ['error', 'warning', 'hint'].map((one) => words(term(one)));
+    const wide = Math.max(...severities.map((one) => one.length));
+    for (const { code: name, severity, title } of rules)
+      say(`${name.padEnd(width)}  ${words(term(severity)).padEnd(wide)}  ${words(term(title))}\n`);
     return 0;
   }
   const { markdown, since, references } = rulePage(code);
   say(markdown.replace(/^#+ (.*)$/gmu, (_, heading) => pc.bold(heading)).replace(/^```.*\n/gmu, ''));
-  say(`\nIn Handtight since ${since}.${references.length === 0 ? '' : ` References: ${references.join(', ')}.`}\n`);
+  const more = references.length === 0 ? '' : ` ${worded`References: ${references.join(', ')}.`}`;
+  say(`\n${worded`In Handtight since ${since}.`}${more}\n`);
   return 0;
 }
 
@@ -34,11 +41,11 @@ export function rulePage(code: string): {
       rules.map((rule) => rule.code),
     );
     throw new UsageError(
-      `No rule is called ${code}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : 'To list them all: npx handtight explain'}`,
+      worded`No rule is called ${code}. ${meant(near, worded`To list them all: npx handtight explain`)}`,
     );
   }
   const page = join(packageRoot(), 'language/diagnostics/areas', area, `${code}.md`);
   if (!existsSync(page))
-    throw new UsageError(`The page of ${code} is missing from this installation (${page}). Install it again.`);
+    throw new UsageError(worded`The page of ${code} is missing from this installation (${page}). Install it again.`);
   return { markdown: readFileSync(page, 'utf8'), since: rule.since, references: rule.references ?? [] };
 }

@@ -7,6 +7,7 @@ import { Workspace } from '../../language/db/workspace.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { textProblem } from '../../language/syntax/text-problem.ts';
 import { WriteError, writeWhole } from '../host/print/write.ts';
+import { worded } from './messages.ts';
 import { note } from './say.ts';
 import { UsageError } from './usage-error.ts';
 import type { CliWorkspace } from './workspace.ts';
@@ -33,12 +34,14 @@ export function fixWorkspace(workspace: CliWorkspace): FixResult & { readonly ch
   );
   if (!fixed.isSettled)
     note(
-      `After ${mostRounds} rounds there is still something to fix. This is a defect of Handtight: please report it, with the files.`,
+      worded`After ${mostRounds} rounds there is still something to fix. This is a defect of Handtight: please report it, with the files.`,
     );
   else if (left.some(mayFix))
-    note('As long as a line cannot be read, nothing else of its file is fixed. Correct it, and run the command again.');
+    note(
+      worded`As long as a line cannot be read, nothing else of its file is fixed. Correct it, and run the command again.`,
+    );
   if (left.some((diagnostic) => !mayFix(diagnostic)))
-    note('As long as a file cannot be read, no name is corrected: it may be declared in that file.');
+    note(worded`As long as a file cannot be read, no name is corrected: it may be declared in that file.`);
   const changed = files.flatMap(({ uri, text }, index) => {
     const count = fixed.counts.get(uri) ?? 0;
     const after = fixed.files[index]!.text;
@@ -53,11 +56,13 @@ export function fixWorkspace(workspace: CliWorkspace): FixResult & { readonly ch
  */
 export async function writeFixed(changed: readonly FixedFile[]): Promise<void> {
   for (const [index, { file, before, after }] of changed.entries()) {
-    const written = changed.length === 1 ? '' : ` ${index} of ${changed.length} files were written.`;
+    const written = changed.length === 1 ? '' : ` ${worded`${index} of ${changed.length} files were written.`}`;
     const now = await readFile(file, 'utf8').catch(() => '');
     const mark = now.startsWith('\uFEFF') ? '\uFEFF' : '';
     if (now !== `${mark}${before}`)
-      throw new UsageError(`${file} changed while it was read, and is left as it is. Run the command again.${written}`);
+      throw new UsageError(
+        worded`${file} changed while it was read, and is left as it is. Run the command again.${written}`,
+      );
     try {
       writeWhole(file, `${mark}${after}`, null);
     } catch (error) {
@@ -82,5 +87,5 @@ export function diffOf(changed: readonly FixedFile[]): string {
 
 /** `fixed 3 in valve.rebuild`, a line for each file. */
 export function fixedLines(changed: readonly FixedFile[], word: string): string {
-  return changed.map(({ file, count }) => `${pc.green(word)} ${count} in ${file}\n`).join('');
+  return changed.map(({ file, count }) => `${pc.green(word)} ${worded`${count} in ${file}`}\n`).join('');
 }

@@ -4,9 +4,11 @@ import pc from 'picocolors';
 import { issuedFileName, writeIssued } from '../../language/db/issued/format.ts';
 import { buildIssued } from '../../language/db/issued/issue.ts';
 import { type SourceFile, Workspace } from '../../language/db/workspace.ts';
+import { translated } from '../../language/i18n/translate.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import { shownPath } from '../host/files/find-files.ts';
 import { WriteError, writeWhole } from '../host/print/write.ts';
+import { messageLanguage, worded, words } from './messages.ts';
 import { named } from './named.ts';
 import { say, tell } from './say.ts';
 import { UsageError } from './usage-error.ts';
@@ -32,13 +34,18 @@ export async function issueCommand(name: string, { workspace: around, today }: I
   if (refusal !== null || errors.length > 0) {
     const lines = [
       ...(refusal === null ? [] : [refusal]),
-      ...errors.map((one) => `${one.source.file}:${one.source.range.start.line + 1}: ${fullMessage(one)}`),
+      ...errors.map(
+        (one) =>
+          `${one.source.file}:${one.source.range.start.line + 1}: ${fullMessage(translated(one, messageLanguage()))}`,
+      ),
     ];
-    tell(`${pc.red(`${procedure.name} is not issued.`)}\n${lines.map((line) => `  ${line}\n`).join('')}`);
+    tell(`${pc.red(worded`${procedure.name} is not issued.`)}\n${lines.map((line) => `  ${line}\n`).join('')}`);
     return 1;
   }
   if (before !== undefined) {
-    say(`Revision ${procedure.revision} of ${procedure.name} is issued already, and is the same: ${before.uri}\n`);
+    say(
+      `${worded`Revision ${before.revision} of ${procedure.name} is issued already, and is the same: ${before.uri}`}\n`,
+    );
     return 0;
   }
   const checked = { files, result };
@@ -46,15 +53,15 @@ export async function issueCommand(name: string, { workspace: around, today }: I
   const file = join(dirname(procedure.source.file), 'issued', issuedFileName(procedure.name, procedure.revision!));
   if (existsSync(file))
     throw new UsageError(
-      `${file} is in the way: it is there, and is not this revision. Where it was changed, take it back from version control; else move it away.`,
+      worded`${file} is in the way: it is there, and is not this revision. Where it was changed, take it back from version control; else move it away.`,
     );
   readsBack({ uri: shownPath(file), text }, procedure.name, workspace);
   try {
     writeWhole(file, text, null);
   } catch (error) {
-    throw error instanceof WriteError ? new UsageError(error.message) : error;
+    throw error instanceof WriteError ? new UsageError(words(error.said)) : error;
   }
-  say(`Issued: revision ${procedure.revision} of ${procedure.name}, ${file}\n`);
+  say(`${worded`Issued: revision ${procedure.revision!} of ${procedure.name}, ${file}`}\n`);
   return 0;
 }
 
@@ -73,11 +80,11 @@ function whyNot(
   today: string,
 ): string | null {
   if (revision === null)
-    return `It has no revision, so no job could name it. Write one into the head of ${name}: revision A.`;
+    return worded`It has no revision, so no job could name it. Write one into the head of ${name}: revision A.`;
   if (approvedBy === null || approvedOn === null)
-    return 'Nobody has approved it, or the day is missing: what is issued is what the bench works by. Write approved by "…" on the day, as year-month-day, into its head.';
+    return worded`Nobody has approved it, or the day is missing: what is issued is what the bench works by. Write approved by "…" on the day, as year-month-day, into its head.`;
   return approvedOn > today
-    ? `It is approved on ${approvedOn}, which is after today, ${today}. Correct the day; with --today, where the clock of this machine is wrong.`
+    ? worded`It is approved on ${approvedOn}, which is after today, ${today}. Correct the day; with --today, where the clock of this machine is wrong.`
     : null;
 }
 

@@ -1,7 +1,9 @@
 import type { CheckResult } from '../../language/db/workspace.ts';
+import { translated } from '../../language/i18n/translate.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 import type { Job } from '../../language/model/job.ts';
 import { shownPath } from '../host/files/find-files.ts';
+import { messageLanguage, worded } from './messages.ts';
 import { named } from './named.ts';
 import { UsageError } from './usage-error.ts';
 import { type CliWorkspace, openQuietly } from './workspace.ts';
@@ -33,6 +35,6 @@ function unreadable(name: string, { jobs, diagnostics, symbols }: CheckResult) {
   const first = diagnostics.find(({ severity, source }) => severity === 'error' && source.file === file);
   if (first === undefined) return;
   throw new UsageError(
-    `The job in ${file} cannot be read. Line ${first.source.range.start.line + 1}: ${fullMessage(first)} Run npx handtight check ${file} for all of it.`,
+    worded`The job in ${file} cannot be read. Line ${first.source.range.start.line + 1}: ${fullMessage(translated(first, messageLanguage()))} Run npx handtight check ${file} for all of it.`,
   );
 }

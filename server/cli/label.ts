@@ -10,6 +10,7 @@ import { labelsPdf } from '../host/print/pdf.ts';
 import { WriteError, writeWhole } from '../host/print/write.ts';
 import { findingsOn } from './bearing.ts';
 import { openJobIn } from './job.ts';
+import { messageLanguage, worded, words } from './messages.ts';
 import { note, say, tell } from './say.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -32,34 +33,37 @@ export async function labelCommand(name: string, options: LabelCommandOptions): 
   const { procedure } = job;
   if (unit !== undefined && !job.units.some(({ place }) => place === unit))
     throw new UsageError(
-      `Job ${job.name} has no unit ${unit}. Its units: ${job.units.map(({ place }) => place).join(', ')}.`,
+      worded`Job ${job.name} has no unit ${unit}. Its units: ${job.units.map(({ place }) => place).join(', ')}.`,
     );
   if (kind === 'certificate') {
-    const words = wordsIn('en');
+    const words = wordsIn(messageLanguage());
     const missing = findMissing(procedure, job, { diagnostics: findingsOn({ procedure, job }, result), today });
     for (const one of missing) tell(`  ${placeWords(words, one)}: ${one.say(words)}\n`);
     if (missing.length > 0) {
-      tell(`${pc.red(`Job ${job.name} is not certified, so it has no such label.`)} Add what is missing to the job.\n`);
+      tell(
+        `${pc.red(worded`Job ${job.name} is not certified, so it has no such label.`)} ${worded`Add what is missing to the job.`}\n`,
+      );
       return 1;
     }
   }
   const { language, kinds } = printedAs(result.sheet, { language: options.language });
   const hash = contentHash({ procedure, job }, workspace);
   const sheet = buildLabels(procedure, job, { kind, size, unit: unit ?? null, language, kinds, hash });
-  if (sheet.labels.length === 0) throw new UsageError(`No unit of job ${job.name} has a label: every one is on hold.`);
+  if (sheet.labels.length === 0)
+    throw new UsageError(worded`No unit of job ${job.name} has a label: every one is on hold.`);
   const pdf = labelsPdf(sheet);
   if (pdf === null)
     throw new UsageError(
-      `${size.width} by ${size.height} mm is too small for these words in type that can be read. Take larger labels with --size.`,
+      worded`${size.width} by ${size.height} mm is too small for these words in type that can be read. Take larger labels with --size.`,
     );
   const piece = unit === undefined ? '' : `-unit-${unit}`;
   const file = join(to, `${fileName(`label-${kind}-${job.name}${piece}`)}.pdf`);
   try {
     writeWhole(file, pdf.bytes);
   } catch (error) {
-    throw error instanceof WriteError ? new UsageError(error.message) : error;
+    throw error instanceof WriteError ? new UsageError(words(error.said)) : error;
   }
-  if (pdf.missing.length > 0) note(`${file}: no font has ${pdf.missing.join(' ')}, which print as empty boxes.`);
-  say(`${file}: ${pdf.pages} ${pdf.pages === 1 ? 'label' : 'labels'}\n`);
+  if (pdf.missing.length > 0) note(worded`${file}: no font has ${pdf.missing.join(' ')}, which print as empty boxes.`);
+  say(`${pdf.pages === 1 ? worded`${file}: 1 label` : worded`${file}: ${pdf.pages} labels`}\n`);
   return 0;
 }

@@ -6,6 +6,7 @@ import { asDifference } from '../../language/quantities/convert.ts';
 import { convertDifference } from '../../language/quantities/index.ts';
 import { readQuantity } from '../../language/quantities/read-quantity.ts';
 import type { Difference, UnitName } from '../../language/quantities/types.ts';
+import { term } from '../../language/say/say.ts';
 import { nearest } from '../../language/syntax/nearest.ts';
 import { listName } from '../host/files/records.ts';
 import { type Ledger, openLedger } from '../host/ledger/ledger.ts';
@@ -21,6 +22,8 @@ import {
 } from '../host/ledger/questions.ts';
 import type { Row } from '../host/ledger/sqlite.ts';
 import { findingsOn } from './bearing.ts';
+import { worded, words } from './messages.ts';
+import { meant } from './near.ts';
 import type { RowFormat } from './row-formats.ts';
 import { type Column, sayRows } from './rows.ts';
 import { note, say } from './say.ts';
@@ -49,11 +52,13 @@ export async function historyCommand(word: string, { format, records }: AskOptio
   try {
     const found = history(ledger, word);
     if (found === null) {
-      say(`Nothing is recorded of ${word}: no closed job has it as serial, number, customer or renewed part.\n`);
+      say(
+        `${worded`Nothing is recorded of ${word}: no closed job has it as serial, number, customer or renewed part.`}\n`,
+      );
       return 1;
     }
     if (format === 'text') {
-      if (found.by !== 'serial') note(`${word} is a ${found.by}: all units of it are listed.`);
+      if (found.by !== 'serial') note(worded`${word} is a ${term(found.by)}: all units of it are listed.`);
       say(found.visits.map(visitText).join('\n'));
     } else
       sayRows(
@@ -107,31 +112,37 @@ const historyColumns: readonly Column<Row>[] = [
 /** A visit as text, a line for each thing. */
 export function visitText({ unit, results }: Visit): string {
   const facts = [
-    ['customer', unit.customer],
-    ['received', unit.received],
-    ['procedure', `${unit.procedure} revision ${unit.revision}`],
-    ['on hold', unit.on_hold],
-    ['as found', unit.remarks],
-    ['renewed', unit.renewed],
-    ['batches', unit.batches],
-    ['on record', unit.facts],
-    ['done by', unit.done],
-    ['certificate', `${unit.record}, issue ${unit.issue}`],
+    [worded`customer`, unit.customer],
+    [worded`received`, unit.received],
+    [worded`procedure`, worded`${String(unit.procedure)} revision ${String(unit.revision)}`],
+    [worded`on hold`, unit.on_hold],
+    [worded`as found`, unit.remarks],
+    [worded`renewed`, unit.renewed],
+    [worded`batches`, unit.batches],
+    [worded`on record`, unit.facts],
+    [worded`done by`, unit.done],
+    [worded`certificate`, worded`${String(unit.record)}, issue ${String(unit.issue)}`],
   ].filter(([, value]) => value !== null && value !== '');
-  const title = unit.title === unit.job ? '' : ` “${unit.title}”`;
   return [
-    `${pc.bold(`${unit.closed}  job ${unit.job}${title}, unit ${unit.place}: ${unit.number} ${unit.serial ?? '(no serial)'}`)}\n`,
+    `${pc.bold(`${unit.closed}  ${unitText(unit)}`)}\n`,
     ...facts.map(([name, value]) => `  ${name}: ${value}\n`),
     ...results.map((one) => `  ${resultText(one)}\n`),
   ].join('');
 }
 
-function resultText(one: Row): string {
-  const value = one.value === null ? [] : [`${one.value} ${one.value_unit}`];
-  const verdict = one.passed === null || one.role === 'torque' ? [] : [one.passed === 1 ? 'pass' : 'fail'];
-  const limit = one.limited === null ? '' : ` (limit ${one.limited})`;
-  const tool = one.tool === null ? '' : ` on ${one.tool}`;
-  return `${one.role} ${one.name} ${[...value, ...verdict].join(', ')}${limit}${tool}`;
+function unitText({ job, title, place, number, serial }: Visit['unit']): string {
+  const named = title === job ? `${job}` : `${job} “${title}”`;
+  return serial === null
+    ? worded`job ${named}, unit ${String(place)}: ${String(number)} (no serial)`
+    : worded`job ${named}, unit ${String(place)}: ${String(number)} ${String(serial)}`;
+}
+
+function resultText({ role, name, value, value_unit: unit, passed, limited, tool }: Row): string {
+  const figure = value === null ? [] : [`${value} ${unit}`];
+  const verdict = passed === null || role === 'torque' ? [] : [passed === 1 ? worded`pass` : worded`fail`];
+  const read = `${words(term(String(role)))} ${name} ${[...figure, ...verdict].join(', ')}`;
+  const held = limited == null ? read : worded`${read} (limit ${limited})`;
+  return tool == null ? held : worded`${held} on ${tool}`;
 }
 
 /** Lists what was judged with a tool, by somebody, or by a procedure. Exit code: 0, also where nothing was. */
@@ -139,19 +150,19 @@ export async function affectedCommand({ within, ...options }: AffectedOptions): 
   const { tool, by, batch, procedure, revision, from, to, format, records } = options;
   if (tool === undefined && by === undefined && batch === undefined && procedure === undefined)
     throw new UsageError(
-      'Say what is in question: --tool PG-400, --batch L-7, --by "…" or --procedure NAME, and the days with --from and --to.',
+      worded`Say what is in question: --tool PG-400, --batch L-7, --by "…" or --procedure NAME, and the days with --from and --to.`,
     );
   if (revision !== undefined && procedure === undefined)
-    throw new UsageError('A revision is one of a procedure: give --procedure NAME too.');
+    throw new UsageError(worded`A revision is one of a procedure: give --procedure NAME too.`);
   if (from !== undefined && to !== undefined && from > to)
-    throw new UsageError(`--from ${from} is after --to ${to}. Turn them around.`);
+    throw new UsageError(worded`--from ${from} is after --to ${to}. Turn them around.`);
   const least = within === undefined ? null : difference(within);
   const ledger = await asked(records);
   try {
     const all = affected(ledger, { tool, by, batch, procedure, revision, from, to });
     if (all.length === 0) unknown(ledger, { tool, by, batch, procedure });
     const rows = least === null ? all : all.filter((row) => isWithin(row, least));
-    if (format !== 'text' || rows.length > 0) sayRows(rows, affectedColumns, format);
+    if (format !== 'text' || rows.length > 0) sayRows(rows, affectedColumns(), format);
     if (format === 'text') say(`${summary(rows)}\n`);
     return 0;
   } finally {
@@ -159,51 +170,75 @@ export async function affectedCommand({ within, ...options }: AffectedOptions): 
   }
 }
 
-const affectedColumns: readonly Column<Row>[] = [
-  { key: 'day', head: 'day', value: (row) => row.day },
-  { key: 'job', head: 'job', value: (row) => row.job },
-  { key: 'customer', head: 'customer', value: (row) => row.customer },
-  { key: 'place', head: 'unit', value: (row) => row.place },
-  { key: 'number', head: 'number', value: (row) => row.number },
-  { key: 'serial', head: 'serial', value: (row) => row.serial },
+const affectedColumns = (): readonly Column<Row>[] => [
+  { key: 'day', head: worded`day`, value: (row) => row.day },
+  { key: 'job', head: worded`job`, value: (row) => row.job },
+  { key: 'customer', head: worded`customer`, value: (row) => row.customer },
+  { key: 'place', head: worded`unit`, value: (row) => row.place },
+  { key: 'number', head: worded`number`, value: (row) => row.number },
+  { key: 'serial', head: worded`serial`, value: (row) => row.serial },
   { key: 'role', head: null, value: (row) => row.role },
-  { key: 'name', head: 'what', value: (row) => row.name, shown: (row) => `${row.role} ${row.name}` },
+  {
+    key: 'name',
+    head: worded`what`,
+    value: (row) => row.name,
+    shown: (row) => `${words(term(String(row.role)))} ${row.name}`,
+  },
   {
     key: 'value',
-    head: 'reading',
+    head: worded`reading`,
     value: (row) => row.value,
     shown: (row) => (row.value === null ? '' : `${row.value} ${row.value_unit}`),
   },
   key('value_unit'),
-  { key: 'limit', head: 'limit', value: (row) => row.limited },
+  { key: 'limit', head: worded`limit`, value: (row) => row.limited },
   {
     key: 'margin',
-    head: 'inside by',
+    head: worded`inside by`,
     value: (row) => row.margin,
     shown: (row) => (row.margin === null ? '' : `${row.margin} ${row.value_unit}`),
   },
-  { key: 'tool', head: 'tool', value: (row) => row.tool },
-  { key: 'by', head: 'by', value: (row) => row.person },
+  { key: 'tool', head: worded`tool`, value: (row) => row.tool },
+  { key: 'by', head: worded`by`, value: (row) => row.person },
   key('procedure'),
   key('revision'),
   key('record'),
 ];
 
 function summary(rows: readonly Row[]): string {
-  const count = (name: string, one: string, many: string) => {
-    const different = new Set(rows.map((row) => row[name])).size;
-    return `${different} ${different === 1 ? one : many}`;
-  };
-  if (rows.length === 0) return 'Nothing was judged so.';
-  const units = new Set(rows.map(({ job, place }) => `${job} ${place}`)).size;
-  return `${rows.length} ${rows.length === 1 ? 'result' : 'results'} of ${units} ${units === 1 ? 'unit' : 'units'}, ${count('job', 'job', 'jobs')}, ${count('customer', 'customer', 'customers')}.`;
+  const different = (of: (row: Row) => unknown) => new Set(rows.map(of)).size;
+  const counts = [
+    counted(rows.length, worded`1 result`, (count) => worded`${count} results`),
+    counted(
+      different(({ job, place }) => `${job} ${place}`),
+      worded`1 unit`,
+      (count) => worded`${count} units`,
+    ),
+    counted(
+      different(({ job }) => job),
+      worded`1 job`,
+      (count) => worded`${count} jobs`,
+    ),
+    counted(
+      different(({ customer }) => customer),
+      worded`1 customer`,
+      (count) => worded`${count} customers`,
+    ),
+  ] as const;
+  return rows.length === 0
+    ? worded`Nothing was judged so.`
+    : worded`${counts[0]} of ${counts[1]}, ${counts[2]}, ${counts[3]}.`;
+}
+
+function counted(count: number, one: string, many: (count: number) => string): string {
+  return count === 1 ? one : many(count);
 }
 
 function difference(text: string): Difference {
   const read = readQuantity(text);
   if ('quantity' in read) return asDifference(read.quantity);
   throw new UsageError(
-    `--within ${text} cannot be read: ${'problem' in read ? read.problem : 'write a figure and its unit, such as "3 bar".'}`,
+    worded`--within ${text} cannot be read: ${'problem' in read ? words(read.problem) : worded`write a figure and its unit, such as "3 bar".`}`,
   );
 }
 
@@ -222,7 +257,7 @@ function unknown(ledger: Ledger, names: Pick<AffectedBy, 'tool' | 'by' | 'batch'
     const all = namesIn(ledger, what).flatMap((one) => (what === 'batch' ? one.split(', ') : one));
     if (all.includes(name)) continue;
     const near = nearest(name, all);
-    note(`No closed job has --${what} ${name}.${near.length > 0 ? ` Did you mean ${near.join(' or ')}?` : ''}`);
+    note(worded`No closed job has --${what} ${name}. ${meant(near, '')}`);
   }
 }
 
@@ -237,8 +272,8 @@ export async function learnCommand({ format, records, ...of }: LearnOptions): Pr
   const ledger = await asked(records);
   try {
     const rows = learned(ledger, of);
-    if (rows.length === 0 && format === 'text') say('No unit was closed so.\n');
-    else sayRows(rows, learnColumns, format);
+    if (rows.length === 0 && format === 'text') say(`${worded`No unit was closed so.`}\n`);
+    else sayRows(rows, learnColumns(), format);
     return 0;
   } finally {
     ledger.close();
@@ -254,25 +289,25 @@ function bar(percent: number | null): string {
     : `${String(percent).padStart(3)} % ${'█'.repeat(Math.round(percent / 10)).padEnd(10, '·')}`;
 }
 
-const learnColumns: readonly Column<Learned>[] = [
-  { key: 'month', head: 'month', value: ({ month }) => month },
-  { key: 'procedure', head: 'procedure', value: ({ procedure }) => procedure },
-  { key: 'units', head: 'units', value: ({ units }) => units },
+const learnColumns = (): readonly Column<Learned>[] => [
+  { key: 'month', head: worded`month`, value: ({ month }) => month },
+  { key: 'procedure', head: worded`procedure`, value: ({ procedure }) => procedure },
+  { key: 'units', head: worded`units`, value: ({ units }) => units },
   {
     key: 'first_pass',
-    head: 'passed at once',
+    head: worded`passed at once`,
     value: ({ firstPass, units }) => share(firstPass, units),
     shown: ({ firstPass, units }) => bar(share(firstPass, units)),
   },
   {
     key: 'found_passed',
-    head: 'as found still good',
+    head: worded`as found still good`,
     value: ({ foundPassed, found }) => share(foundPassed, found),
     shown: ({ foundPassed, found }) => bar(share(foundPassed, found)),
   },
   {
     key: 'comebacks',
-    head: 'came back, by cause',
+    head: worded`came back, by cause`,
     value: ({ comebacks }) =>
       Object.entries(comebacks)
         .map(([cause, count]) => `${cause} ${count}`)
@@ -303,7 +338,7 @@ export async function openCommand({ workspace: around, today, records, format }:
     if (closed.has(name)) continue;
     const job = result.jobOf(name);
     if (job === null) {
-      note(`Job ${name} cannot be read. Run npx handtight check.`);
+      note(worded`Job ${name} cannot be read. Run npx handtight check.`);
       continue;
     }
     const { procedure, customer, received, units, source } = job;
@@ -320,28 +355,28 @@ export async function openCommand({ workspace: around, today, records, format }:
     });
   }
   rows.sort((one, other) => ((one.received ?? '') < (other.received ?? '') ? -1 : 1));
-  if (rows.length === 0 && format === 'text') say('No job is open.\n');
-  else sayRows(rows, openColumns, format);
+  if (rows.length === 0 && format === 'text') say(`${worded`No job is open.`}\n`);
+  else sayRows(rows, openColumns(), format);
   return 0;
 }
 
-const openColumns: readonly Column<OpenJob>[] = [
-  { key: 'received', head: 'received', value: ({ received }) => received },
-  { key: 'job', head: 'job', value: ({ job }) => job },
-  { key: 'customer', head: 'customer', value: ({ customer }) => customer },
-  { key: 'procedure', head: 'procedure', value: ({ procedure }) => procedure },
-  { key: 'units', head: 'units', value: ({ units }) => units },
-  { key: 'on_hold', head: 'on hold', value: ({ onHold }) => onHold },
-  { key: 'missing', head: 'missing', value: ({ missing }) => missing },
-  { key: 'file', head: 'file', value: ({ file }) => file },
+const openColumns = (): readonly Column<OpenJob>[] => [
+  { key: 'received', head: worded`received`, value: ({ received }) => received },
+  { key: 'job', head: worded`job`, value: ({ job }) => job },
+  { key: 'customer', head: worded`customer`, value: ({ customer }) => customer },
+  { key: 'procedure', head: worded`procedure`, value: ({ procedure }) => procedure },
+  { key: 'units', head: worded`units`, value: ({ units }) => units },
+  { key: 'on_hold', head: worded`on hold`, value: ({ onHold }) => onHold },
+  { key: 'missing', head: worded`missing`, value: ({ missing }) => missing },
+  { key: 'file', head: worded`file`, value: ({ file }) => file },
 ];
 
 async function asked(records: string): Promise<Ledger> {
   if (!existsSync(join(records, listName)))
     throw new UsageError(
-      `There are no records in ${records}: no job was closed there. Give their folder with --records, or close a job: npx handtight close JOB.`,
+      worded`There are no records in ${records}: no job was closed there. Give their folder with --records, or close a job: npx handtight close JOB.`,
     );
   const ledger = await openLedger(records);
-  for (const one of ledger.notes) note(one);
+  for (const one of ledger.notes) note(words(one));
   return ledger;
 }

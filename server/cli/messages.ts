@@ -1,7 +1,8 @@
 /** The language in which the command says what it says. */
-import { inLanguage } from '../../language/i18n/translate.ts';
+import { inLanguage, type Reader, readerOf, translated } from '../../language/i18n/translate.ts';
 import { type Language, languageOf } from '../../language/i18n/words.ts';
-import type { Said } from '../../language/say/say.ts';
+import type { Diagnostic } from '../../language/model/diagnostic.ts';
+import { type Filling, say } from '../../language/say/say.ts';
 
 let chosen: Language | null = null;
 
@@ -9,8 +10,8 @@ let chosen: Language | null = null;
 let ofWorkspace: Language | null = null;
 
 /** As an option of the command says. */
-export function chooseLanguage(language: Language | undefined): void {
-  chosen = language ?? null;
+export function chooseLanguage(language: Language | null): void {
+  chosen = language;
 }
 
 /** The workspace that the command is in has a language of its own. */
@@ -25,7 +26,22 @@ export function messageLanguage(): Language {
   return chosen ?? ofWorkspace ?? languageOf(ofMachine ?? '') ?? 'en';
 }
 
-/** What the command says, in its language. */
-export function words(said: Said): string {
+/** Who reads what the command says. */
+export function messageReader(): Reader {
+  return readerOf(messageLanguage());
+}
+
+/** What was said, in the language of the command. */
+export function words(said: Filling): string {
   return inLanguage(said, messageLanguage());
+}
+
+/** Says something in the language of the command: worded\`Wrote ${file}.\` is `words` of what `say` says. */
+export function worded(strings: TemplateStringsArray, ...fillings: readonly Filling[]): string {
+  return words(say(strings, ...fillings));
+}
+
+/** What is wrong by a finding, in the language of the command. */
+export function findingText(diagnostic: Diagnostic): string {
+  return translated(diagnostic, messageLanguage()).message;
 }

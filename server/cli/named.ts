@@ -1,5 +1,8 @@
+import { term } from '../../language/say/say.ts';
 import { nearest } from '../../language/syntax/nearest.ts';
 import { shownPath } from '../host/files/find-files.ts';
+import { worded } from './messages.ts';
+import { meant, thereAre } from './near.ts';
 import { UsageError } from './usage-error.ts';
 
 interface Declared {
@@ -15,10 +18,8 @@ export function named<T>(what: string, name: string, all: readonly T[], declared
   const names = all.map((one) => declared(one).name);
   if (file !== null)
     throw new UsageError(
-      `${name} declares no ${what} that can be used. Run npx handtight check ${name}, or give a name. There are: ${names.join(', ') || 'none'}.`,
+      worded`${name} declares no ${term(what)} that can be used. Run npx handtight check ${name}, or give a name. ${thereAre(names)}`,
     );
   const near = nearest(name, names);
-  throw new UsageError(
-    `No ${what} is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `There are: ${names.join(', ') || 'none'}.`}`,
-  );
+  throw new UsageError(worded`No ${term(what)} is called ${name}. ${meant(near, thereAre(names))}`);
 }

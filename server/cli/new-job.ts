@@ -4,7 +4,9 @@ import { draftJob, nextSerials } from '../../language/drafting/job.ts';
 import { listName } from '../host/files/records.ts';
 import { openLedger } from '../host/ledger/ledger.ts';
 import { closedJobs, lastVisit } from '../host/ledger/questions.ts';
+import { worded, words } from './messages.ts';
 import { named } from './named.ts';
+import { listOf } from './near.ts';
 import { written } from './new.ts';
 import { note } from './say.ts';
 import { UsageError } from './usage-error.ts';
@@ -29,11 +31,11 @@ export async function newJobCommand(name: string, options: NewJobOptions): Promi
   const { workspace, of, units, serials, customer, title, today, number, to, records } = options;
   const { result } = await openQuietly([workspace]);
   if (result.declared.jobs.some((job) => job.name === name))
-    throw new UsageError(`There is a job ${name} already. Give the next number.`);
+    throw new UsageError(worded`There is a job ${name} already. Give the next number.`);
   const { procedure } = named('procedure', of, result.procedures, (one) => one.procedure);
   if (number !== undefined && !procedure.numbers.some((one) => one.name === number))
     throw new UsageError(
-      `${of} has no part number ${number}. It has: ${procedure.numbers.map((one) => one.name).join(', ') || 'none'}.`,
+      worded`${of} has no part number ${number}. It has: ${listOf(procedure.numbers.map((one) => one.name))}.`,
     );
   const count = Math.max(units, serials.length);
   const given = result.jobs.flatMap((job) =>
@@ -45,7 +47,7 @@ export async function newJobCommand(name: string, options: NewJobOptions): Promi
   );
   const text = draftJob(procedure, {
     name,
-    title: title ?? (count === 1 ? 'One unit' : `Set of ${count}`),
+    title: title ?? (count === 1 ? worded`One unit` : worded`Set of ${count}`),
     customer: customer ?? null,
     received: today,
     number: number ?? null,
@@ -57,7 +59,7 @@ export async function newJobCommand(name: string, options: NewJobOptions): Promi
   const closed = existsSync(join(records, listName)) ? await known(serials, records) : new Set<string>();
   for (const serial of serials) {
     const open = result.jobs.find((job) => !closed.has(job.name) && job.units.some((unit) => unit.serial === serial));
-    if (open !== undefined) note(`Serial ${serial} is in job ${open.name} too, which is not closed.`);
+    if (open !== undefined) note(worded`Serial ${serial} is in job ${open.name} too, which is not closed.`);
   }
   return code;
 }
@@ -65,13 +67,13 @@ export async function newJobCommand(name: string, options: NewJobOptions): Promi
 /** Reports when each serial was here. Gives the jobs that are closed. */
 async function known(serials: readonly string[], records: string): Promise<ReadonlySet<string>> {
   const ledger = await openLedger(records);
-  for (const one of ledger.notes) note(one);
+  for (const one of ledger.notes) note(words(one));
   const closed = closedJobs(ledger);
   for (const serial of serials) {
     const visit = lastVisit(ledger, serial);
     if (visit !== null)
       note(
-        `Serial ${serial} was here before: job ${visit.job}, closed ${visit.closed}, ${visit.customer}. For all of it: npx handtight history ${serial}`,
+        worded`Serial ${serial} was here before: job ${String(visit.job)}, closed ${String(visit.closed)}, ${String(visit.customer)}. For all of it: npx handtight history ${serial}`,
       );
   }
   ledger.close();

@@ -9,6 +9,8 @@ import { kindWords } from '../../language/syntax/keywords.ts';
 import { nearest } from '../../language/syntax/nearest.ts';
 import { sampleFiles } from '../host/files/samples.ts';
 import { WriteError, writeWhole } from '../host/print/write.ts';
+import { worded, words } from './messages.ts';
+import { listOf, meant, thereAre } from './near.ts';
 import { say } from './say.ts';
 import { UsageError } from './usage-error.ts';
 import { openWorkspace } from './workspace.ts';
@@ -27,15 +29,15 @@ export function newCommand(what: string | undefined): number {
   if (what !== undefined) {
     const near = nearest(what, ['procedure', 'family', 'job', 'samples']);
     throw new UsageError(
-      `“${what}” is nothing that can be begun: write new procedure, new family, new job or new samples.${near.length > 0 ? ` Did you mean ${near.join(' or ')}?` : ''}`,
+      worded`“${what}” is nothing that can be begun: write new procedure, new family, new job or new samples. ${meant(near, '')}`,
     );
   }
   const starters = findStarters(sampleFiles());
   const width = Math.max(...starters.map(({ family }) => family.name.length));
-  say('Families that come with the program, to begin from:\n\n');
+  say(`${worded`Families that come with the program, to begin from:`}\n\n`);
   for (const { family } of starters) say(`  ${family.name.padEnd(width)}  ${family.title}\n`);
   say(
-    '\nnpx handtight new procedure FAMILY   writes a first procedure for one of these, or for a family of this folder\nnpx handtight new family NAME --parts body,spring,plug   writes a family of your own\nnpx handtight new job NUMBER --of PROCEDURE --units 6   writes the job of an order that has come in\nnpx handtight new samples FOLDER     copies all of them, with their procedures and jobs\n',
+    `\n${worded`npx handtight new procedure FAMILY   writes a first procedure for one of these, or for a family of this folder\nnpx handtight new family NAME --parts body,spring,plug   writes a family of your own\nnpx handtight new job NUMBER --of PROCEDURE --units 6   writes the job of an order that has come in\nnpx handtight new samples FOLDER     copies all of them, with their procedures and jobs`}\n`,
   );
   return 0;
 }
@@ -51,12 +53,18 @@ export async function newProcedureCommand(name: string, options: NewProcedureOpt
   const family = choices.find((one) => one.name === name);
   const procedure = options.name ?? `rebuild-${name}`;
   const reads = options.reads.length === 0 || family === undefined ? null : readsAsked(family, options.reads);
-  const text = writeFirstProcedure(workspace, starters, { family: name, name: procedure, title: options.title, reads });
+  const text = writeFirstProcedure(workspace, starters, {
+    family: name,
+    name: procedure,
+    title: options.title,
+    reads,
+    tell: words,
+  });
   if (text === null) {
     const names = choices.map((one) => one.name);
     const near = nearest(name, names);
     throw new UsageError(
-      `No family is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `There are: ${names.join(', ')}.`} To write one of your own: npx handtight new family ${name} --parts body,spring,plug`,
+      worded`No family is called ${name}. ${meant(near, thereAre(names))} To write one of your own: npx handtight new family ${name} --parts body,spring,plug`,
     );
   }
   return written(options.to ?? join(options.workspace, `${procedure}.rebuild`), text);
@@ -74,9 +82,9 @@ export function newFamilyCommand(
 ): number {
   if (options.parts.length < 2)
     throw new UsageError(
-      'A family has at least two parts. Name them in the order in which they are built: --parts body,spring,plug',
+      worded`A family has at least two parts. Name them in the order in which they are built: --parts body,spring,plug`,
     );
-  return written(options.to ?? `${name}.rebuild`, draftFamily({ ...options, name }));
+  return written(options.to ?? `${name}.rebuild`, draftFamily({ ...options, name, tell: words }));
 }
 
 /** Copies the library that comes with the program into a folder that has none of its files yet. */
@@ -84,9 +92,11 @@ export function newSamplesCommand(folder: string): number {
   const files = sampleFiles();
   const there = files.find(({ uri }) => existsSync(join(folder, uri)));
   if (there !== undefined)
-    throw new UsageError(`${join(folder, there.uri)} is there already. Name a new folder: nothing is overwritten.`);
+    throw new UsageError(
+      worded`${join(folder, there.uri)} is there already. Name a new folder: nothing is overwritten.`,
+    );
   for (const { uri, text } of files) write(join(folder, uri), text);
-  say(`Copied ${files.length} files into ${folder}. Check them: npx handtight check ${folder}\n`);
+  say(`${worded`Copied ${files.length} files into ${folder}. Check them: npx handtight check ${folder}`}\n`);
   return 0;
 }
 
@@ -107,10 +117,10 @@ function readsAsked({ name, tests }: FamilyChoice, asked: readonly string[]): Re
     asked.map((one): [string, string] => {
       const [test = '', kind = ''] = one.split('=');
       if (!names.includes(test))
-        throw new UsageError(`${name} is not proven by ${test}. Its tests: ${names.join(', ') || 'none'}.`);
+        throw new UsageError(worded`${name} is not proven by ${test}. Its tests: ${listOf(names)}.`);
       if (!kindWords.includes(kind))
         throw new UsageError(
-          `${kind || one} is no kind of figure. Write it as ${test}=pressure. Kinds: ${kindWords.join(', ')}.`,
+          worded`${kind || one} is no kind of figure. Write it as ${test}=pressure. Kinds: ${kindWords.join(', ')}.`,
         );
       return [test, kind];
     }),
@@ -120,12 +130,15 @@ function readsAsked({ name, tests }: FamilyChoice, asked: readonly string[]): Re
 /** Writes what has been begun, and says how many blanks are left. */
 export function written(file: string, text: string): number {
   if (existsSync(file))
-    throw new UsageError(`${file} is there already. Give another file with --to: nothing is overwritten.`);
+    throw new UsageError(worded`${file} is there already. Give another file with --to: nothing is overwritten.`);
   write(file, text);
   const count = text.split(blank).length - 1;
-  say(
-    `Wrote ${file}. ${count === 0 ? '' : `It has ${count === 1 ? 'a blank' : `${count} blanks`} (${blank}) for you to fill in. `}To see what is left: npx handtight check ${file}\n`,
-  );
+  const blanks =
+    count === 1
+      ? worded`It has a blank (${blank}) for you to fill in.`
+      : worded`It has ${count} blanks (${blank}) for you to fill in.`;
+  const left = count === 0 ? '' : `${blanks} `;
+  say(`${worded`Wrote ${file}.`} ${left}${worded`To see what is left: npx handtight check ${file}`}\n`);
   return 0;
 }
 
@@ -133,6 +146,6 @@ function write(file: string, text: string): void {
   try {
     writeWhole(file, text);
   } catch (error) {
-    throw error instanceof WriteError ? new UsageError(error.message) : error;
+    throw error instanceof WriteError ? new UsageError(words(error.said)) : error;
   }
 }

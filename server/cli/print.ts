@@ -10,6 +10,7 @@ import { contentHash } from '../host/files/content-hash.ts';
 import { shownPath } from '../host/files/find-files.ts';
 import { type Printed, printSheet, printSheets, type SheetFormat, WriteError } from '../host/print/index.ts';
 import { bookFile, pieceOf, sheetNames } from '../host/print/sheet-name.ts';
+import { worded, words } from './messages.ts';
 import { onStop } from './on-stop.ts';
 import { type Progress, startProgress } from './progress.ts';
 import { note, say, tell } from './say.ts';
@@ -69,7 +70,7 @@ export async function printCommand(names: readonly string[], options: PrintComma
   } catch (error) {
     if (!(error instanceof WriteError)) throw error;
     throw new UsageError(
-      run.ready.length > 1 ? `${error.message} ${run.printed} of ${run.ready.length} printed.` : error.message,
+      run.ready.length > 1 ? worded`${error.said} ${run.printed} of ${run.ready.length} printed.` : words(error.said),
     );
   } finally {
     progress.stop();
@@ -78,7 +79,9 @@ export async function printCommand(names: readonly string[], options: PrintComma
   for (const warning of toolWarnings(sifted.ready, options.today)) note(warning);
   for (const reason of refused) tell(`${withRed(reason)}\n`);
   if (run.printed + refused.length > 1)
-    tell(`${pc.bold(`${run.printed} printed${refused.length === 0 ? '' : `, ${refused.length} not printed`}`)}\n`);
+    tell(
+      `${pc.bold(refused.length === 0 ? worded`${run.printed} printed` : worded`${run.printed} printed, ${refused.length} not printed`)}\n`,
+    );
   return refused.length > 0 ? 1 : 0;
 }
 
@@ -123,7 +126,7 @@ function printTogether(run: Run, oneFile: string): void {
   const { formats, to } = options;
   const [first, ...others] = ready.map((target) => sheetFor(target, run));
   if (first === undefined) return;
-  progress.say(`${ready.length} into one file`);
+  progress.say(worded`${ready.length} into one file`);
   const name = bookFile(oneFile, options.draft);
   report(printSheets([first, ...others], `${first.header.subtitle}: ${name}`, { formats, to, name }));
   run.printed = ready.length;
@@ -152,27 +155,27 @@ function sheetFor(target: Ready, run: Run): Sheet {
 /** A unit, a repair or a station that is not there would print an empty page. */
 function refuseUnknown({ procedure, job }: Ready, { unit, part, station, form }: ReturnType<typeof askedOf>): void {
   if (unit !== null && job === null)
-    throw new UsageError('--unit prints one unit of a job: name the job by its number.');
+    throw new UsageError(worded`--unit prints one unit of a job: name the job by its number.`);
   if (unit !== null && !job!.units.some(({ place }) => place === unit))
     throw new UsageError(
-      `Job ${job!.name} has no unit ${unit}. Its units: ${job!.units.map(({ place }) => place).join(', ')}.`,
+      worded`Job ${job!.name} has no unit ${unit}. Its units: ${job!.units.map(({ place }) => place).join(', ')}.`,
     );
   const repairs = procedure.repairs.map((_, index) => `R${index + 1}`);
   if (part !== null && part !== 'specs' && part !== 'drawing' && !repairs.includes(part))
     throw new UsageError(
-      `${procedure.name} has no repair ${part}. ${repairs.length === 0 ? 'It has none.' : `Its repairs: ${repairs.join(', ')}.`}`,
+      worded`${procedure.name} has no repair ${part}. ${repairs.length === 0 ? worded`It has none.` : worded`Its repairs: ${repairs.join(', ')}.`}`,
     );
   const stations = [...new Set(procedure.stages.flatMap((stage) => stage.station ?? []))];
   if (station !== null && form !== 'instruction')
-    throw new UsageError('--station prints what is done at one station: add --form instruction.');
+    throw new UsageError(worded`--station prints what is done at one station: add --form instruction.`);
   if (station !== null && !stations.includes(station))
-    throw new UsageError(`${procedure.name} has no stage at ${station}. Its stations: ${stations.join(', ')}.`);
+    throw new UsageError(worded`${procedure.name} has no stage at ${station}. Its stations: ${stations.join(', ')}.`);
 }
 
 /** Says what was written, and what a reader of it should know. */
 export function report({ files, notes }: Printed): void {
-  for (const file of files) say(`${pc.green('printed')}  ${shownPath(file)}\n`);
-  for (const one of notes) note(one);
+  for (const file of files) say(`${pc.green(worded`printed`)}  ${shownPath(file)}\n`);
+  for (const one of notes) note(words(one));
 }
 
 /** What is not printed, and why, comes first; what to do about it follows. */

@@ -2,6 +2,7 @@
 import { type Command, Option } from 'commander';
 import { dateText, today } from './dates.ts';
 import type { AffectedOptions, AskOptions, LearnOptions, OpenOptions } from './ledger.ts';
+import { worded } from './messages.ts';
 import { rowFormats } from './row-formats.ts';
 import type { ToolsOptions } from './tools.ts';
 
@@ -10,10 +11,10 @@ export function records(program: Command, end: (code: number) => void): void {
   tools(program, end);
   program
     .command('issue')
-    .description('issue a revision of a procedure: its text is kept, and jobs that name it are judged by it')
+    .description(worded`issue a revision of a procedure: its text is kept, and jobs that name it are judged by it`)
     .argument('<procedure>')
-    .option('--today <date>', 'date of issue, if the clock of this machine is wrong', dateText, today())
-    .option('--workspace <folder>', 'look names up in this folder', '.')
+    .option('--today <date>', worded`date of issue, if the clock of this machine is wrong`, dateText, today())
+    .option('--workspace <folder>', worded`look names up in this folder`, '.')
     .action(async (name: string, options: { today: string; workspace: string }) => {
       const { issueCommand } = await import('./issue.ts');
       end(await issueCommand(name, options));
@@ -21,13 +22,13 @@ export function records(program: Command, end: (code: number) => void): void {
 
   program
     .command('close')
-    .description('close a finished job: write its record, which is never changed again')
+    .description(worded`close a finished job: write its record, which is never changed again`)
     .argument('<job>')
-    .option('--reissue <reason>', 'close it once more, with a new issue of its certificate')
-    .option('--key <file>', "sign the record with the shop's private key (Ed25519, PEM)")
-    .option('--to <folder>', 'where the records are', 'records')
-    .option('--today <date>', 'date of closing, if the clock of this machine is wrong', dateText, today())
-    .option('--workspace <folder>', 'look names up in this folder', '.')
+    .option('--reissue <reason>', worded`close it once more, with a new issue of its certificate`)
+    .option('--key <file>', worded`sign the record with the shop's private key (Ed25519, PEM)`)
+    .option('--to <folder>', worded`where the records are`, 'records')
+    .option('--today <date>', worded`date of closing, if the clock of this machine is wrong`, dateText, today())
+    .option('--workspace <folder>', worded`look names up in this folder`, '.')
     .action(async (name: string, options: { today: string; workspace: string; to: string }) => {
       const { closeCommand } = await import('./close.ts');
       end(await closeCommand(name, options));
@@ -35,16 +36,18 @@ export function records(program: Command, end: (code: number) => void): void {
 
   program
     .command('verify')
-    .description('check the records of closed jobs: name each that was changed, is missing, or is new')
+    .description(worded`check the records of closed jobs: name each that was changed, is missing, or is new`)
     .argument('[folder]', '', 'records')
-    .option('--key <file>', "require the signature of the shop's public key (PEM)")
+    .option('--key <file>', worded`require the signature of the shop's public key (PEM)`)
     .action(async (folder: string, options: { key?: string }) => {
       const { verifyCommand } = await import('./verify.ts');
       end(verifyCommand(folder, options));
     });
 
   asking(program.command('history'))
-    .description('say what was done to a unit, by its serial; or all of a job, part number, customer or renewed part')
+    .description(
+      worded`say what was done to a unit, by its serial; or all of a job, part number, customer or renewed part`,
+    )
     .argument('<serial>')
     .action(async (word: string, options: AskOptions) => {
       const { historyCommand } = await import('./ledger.ts');
@@ -52,34 +55,34 @@ export function records(program: Command, end: (code: number) => void): void {
     });
 
   asking(program.command('affected'))
-    .description('list what was judged with a tool, by somebody or by a procedure, nearest to its limit first')
-    .option('--tool <number>', 'read with this tool')
-    .option('--batch <batch>', 'a part of this batch went in')
-    .option('--by <person>', 'done by this person')
-    .option('--procedure <name>', 'judged by this procedure')
-    .option('--revision <revision>', 'of the procedure')
-    .option('--from <date>', 'on this day or later', dateText)
-    .option('--to <date>', 'on this day or before', dateText)
-    .option('--within <quantity>', 'only what was nearer than this to its limit, such as "3 bar"')
+    .description(worded`list what was judged with a tool, by somebody or by a procedure, nearest to its limit first`)
+    .option('--tool <number>', worded`read with this tool`)
+    .option('--batch <batch>', worded`a part of this batch went in`)
+    .option('--by <person>', worded`done by this person`)
+    .option('--procedure <name>', worded`judged by this procedure`)
+    .option('--revision <revision>', worded`of the procedure`)
+    .option('--from <date>', worded`on this day or later`, dateText)
+    .option('--to <date>', worded`on this day or before`, dateText)
+    .option('--within <quantity>', worded`only what was nearer than this to its limit, such as "3 bar"`)
     .action(async (options: AffectedOptions) => {
       const { affectedCommand } = await import('./ledger.ts');
       end(await affectedCommand(options));
     });
 
   asking(program.command('learn'))
-    .description('show month by month what the closed jobs say: passed at once, as found, comebacks by cause')
-    .option('--procedure <name>', 'of this procedure')
-    .option('--from <date>', 'closed on this day or later', dateText)
-    .option('--to <date>', 'closed on this day or before', dateText)
+    .description(worded`show month by month what the closed jobs say: passed at once, as found, comebacks by cause`)
+    .option('--procedure <name>', worded`of this procedure`)
+    .option('--from <date>', worded`closed on this day or later`, dateText)
+    .option('--to <date>', worded`closed on this day or before`, dateText)
     .action(async (options: LearnOptions) => {
       const { learnCommand } = await import('./ledger.ts');
       end(await learnCommand(options));
     });
 
   asking(program.command('open'))
-    .description('list the jobs that are not closed: for whom, since when, how many units, and what is missing')
-    .option('--today <date>', 'if the clock of this machine is wrong', dateText, today())
-    .option('--workspace <folder>', 'the folder with the jobs', '.')
+    .description(worded`list the jobs that are not closed: for whom, since when, how many units, and what is missing`)
+    .option('--today <date>', worded`if the clock of this machine is wrong`, dateText, today())
+    .option('--workspace <folder>', worded`the folder with the jobs`, '.')
     .action(async (options: OpenOptions) => {
       const { openCommand } = await import('./ledger.ts');
       end(await openCommand(options));
@@ -89,11 +92,11 @@ export function records(program: Command, end: (code: number) => void): void {
 function tools(program: Command, end: (code: number) => void): void {
   program
     .command('tools')
-    .description('list the tools of the shop by the day on which their calibration ends')
-    .option('--within <days>', 'only what is due within so many days, or overdue')
-    .option('--today <date>', 'if the clock of this machine is wrong', dateText, today())
-    .addOption(new Option('--format <format>', 'output format').choices([...rowFormats]).default('text'))
-    .option('--workspace <folder>', 'the folder with the shop', '.')
+    .description(worded`list the tools of the shop by the day on which their calibration ends`)
+    .option('--within <days>', worded`only what is due within so many days, or overdue`)
+    .option('--today <date>', worded`if the clock of this machine is wrong`, dateText, today())
+    .addOption(new Option('--format <format>', worded`output format`).choices([...rowFormats]).default('text'))
+    .option('--workspace <folder>', worded`the folder with the shop`, '.')
     .action(async (options: ToolsOptions) => {
       const { toolsCommand } = await import('./tools.ts');
       end(await toolsCommand(options));
@@ -102,6 +105,6 @@ function tools(program: Command, end: (code: number) => void): void {
 
 function asking(command: Command): Command {
   return command
-    .addOption(new Option('--format <format>', 'output format').choices([...rowFormats]).default('text'))
-    .option('--records <folder>', 'the records of closed jobs', 'records');
+    .addOption(new Option('--format <format>', worded`output format`).choices([...rowFormats]).default('text'))
+    .option('--records <folder>', worded`the records of closed jobs`, 'records');
 }

@@ -4,7 +4,8 @@ import type { FlowAnalysis, PathContext } from '../../language/analysis/flow-ana
 import { pathWords } from '../../language/analysis/prose.ts';
 import type { Source } from '../../language/model/source.ts';
 import { isGate } from '../../language/model/steps.ts';
-import { capital, english } from '../../language/say/say.ts';
+import { capital, either, stateTerm, term } from '../../language/say/say.ts';
+import { worded, words } from './messages.ts';
 import { openProcedure } from './procedure.ts';
 import { say, sayData } from './say.ts';
 import { visibleJson } from './visible.ts';
@@ -39,20 +40,33 @@ export async function replayCommand(
     return 0;
   }
   for (const { numbers, steps } of flows) {
-    if (numbers !== null) say(`${pc.bold(`For ${numbers.join(', ')}`)}\n\n`);
+    if (numbers !== null) say(`${pc.bold(worded`For ${numbers.join(', ')}`)}\n\n`);
     let path = '';
     for (const step of steps) {
-      if (step.path !== path) say(`\n${pc.bold(step.path === '' ? 'First path' : step.path)}\n`);
+      if (step.path !== path) say(`\n${pc.bold(step.path === '' ? worded`First path` : step.path)}\n`);
       path = step.path;
       say(`${pc.cyan(step.number.padEnd(7))}${step.words}\n`);
       for (const [cell, values] of Object.entries(step.after)) {
         const before = step.before[cell]!;
         if (before.join() !== values.join())
-          say(`         ${cell}: ${pc.dim(before.join(' or '))} → ${values.join(' or ')}\n`);
+          say(`         ${cellText(cell)}: ${pc.dim(valuesText(cell, before))} → ${valuesText(cell, values)}\n`);
       }
     }
   }
   return 0;
+}
+
+/** What a location is of, and which of its properties, in the language of the command: `part shim place`. */
+export function cellText(cell: string): string {
+  const [kind, ...rest] = cell.split(' ');
+  const [name, property] = kind === 'unit' ? [[], rest] : [[rest[0]!], rest.slice(1)];
+  return [words(term(kind!)), ...name, words(stateTerm(property.join(' ')))].join(' ');
+}
+
+/** What may be true there. Where something is, is called by its name. */
+export function valuesText(cell: string, values: readonly string[]): string {
+  const isPlace = / (?:stays with|station)$/u.test(cell);
+  return words(either(values.map((value) => (isPlace && value !== 'the unit' ? value : stateTerm(value)))));
 }
 
 /** Each step of a flow analysis, with the state before and after it in words. */
@@ -60,15 +74,15 @@ export function stepsOf(flow: FlowAnalysis): ReplayedStep[] {
   const { layout, graph: program } = flow;
   const cautions = cautionsByStep(program.procedure);
   const steps: ReplayedStep[] = [];
-  const words = (values: Int32Array): Written =>
+  const written = (values: Int32Array): Written =>
     Object.fromEntries(
       layout.locations.map((cell, index) => [`${cell.of} ${cell.property}`, layout.wordsOf(index, values[index]!)]),
     );
-  const said = (path: PathContext) => english(capital(pathWords(program.procedure, path) ?? ''));
+  const said = (path: PathContext) => words(capital(pathWords(program.procedure, path) ?? ''));
   let before: Written = {};
   flow.visit({
     step: (visit) => {
-      before = words(visit.before.values);
+      before = written(visit.before.values);
     },
     after: ({ step, path }, state) => {
       steps.push({
@@ -83,9 +97,13 @@ export function stepsOf(flow: FlowAnalysis): ReplayedStep[] {
         path: said(path),
         file: step.source.file,
         range: step.source.range,
-        cautions: cautions(step).map(({ topic, word, because }) => ({ topic, word, because: becauseText(because) })),
+        cautions: cautions(step).map(({ topic, word, because }) => ({
+          topic,
+          word,
+          because: words(becauseText(because)),
+        })),
         before,
-        after: words(state.values),
+        after: written(state.values),
       });
     },
   });

@@ -17,7 +17,7 @@ export function textReport(checked: Checked): string {
   const shown = checked.diagnostics.slice(0, most).map((diagnostic) => one(diagnostic, checked));
   const left = checked.diagnostics.length - shown.length;
   const rest = left > 0 ? [`${words(say`… and ${left} more.`)}\n`] : [];
-  const fixed = checked.fixed.length === 0 ? [] : [fixedLines(checked.fixed, 'fixed')];
+  const fixed = checked.fixed.length === 0 ? [] : [fixedLines(checked.fixed, words(say`fixed`))];
   return [...fixed, ...shown, ...rest, summary(checked)].join('\n');
 }
 

@@ -1,5 +1,6 @@
 /** The only place where the command writes to its two streams (held by tests/architecture.test.ts). */
 import pc from 'picocolors';
+import { worded } from './messages.ts';
 import { visible } from './visible.ts';
 
 /** Writes the answer, with what could steer a terminal or a build server written out. */
@@ -19,7 +20,7 @@ export function tell(text: string): void {
 
 /** Something to know that stops nothing. */
 export function note(text: string): void {
-  tell(`${pc.yellow('note')}  ${text}\n`);
+  tell(`${pc.yellow(worded`note`)}  ${text}\n`);
 }
 
 /** Writes for a program. The text must have been made safe by its writer: `visibleJson`, `visibleHtml`. */

@@ -3,6 +3,7 @@ import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { fileKey, fileName } from '../host/print/file-name.ts';
 import { sheetNames } from '../host/print/sheet-name.ts';
 import { findingsOn } from './bearing.ts';
+import { worded } from './messages.ts';
 import type { Target } from './targets.ts';
 
 /** A target that may be printed. */
@@ -32,8 +33,11 @@ export function sift(targets: readonly Target[], result: CheckResult, { draft, o
     const diagnostics = findingsOn(target, result);
     const errors = diagnostics.filter(({ severity }) => severity === 'error').length;
     if (errors > 0 && !draft) {
+      const [called, file] = [calledIn(target), fileOf(diagnostics, target)];
       refused.push(
-        `${calledIn(target)} is not printed: it has ${errors} error${errors === 1 ? '' : 's'}. Run npx handtight check ${fileOf(diagnostics, target)} to see ${errors === 1 ? 'it' : 'them'}, or print it with --draft, which marks every page.`,
+        errors === 1
+          ? worded`${called} is not printed: it has 1 error. Run npx handtight check ${file} to see it, or print it with --draft, which marks every page.`
+          : worded`${called} is not printed: it has ${errors} errors. Run npx handtight check ${file} to see them, or print it with --draft, which marks every page.`,
       );
       continue;
     }
@@ -43,7 +47,7 @@ export function sift(targets: readonly Target[], result: CheckResult, { draft, o
     const first = ownFiles ? taken.get(key) : undefined;
     if (first !== undefined) {
       refused.push(
-        `${calledIn(target)} (${(target.job ?? target.procedure).source.file}) is not printed: its file ${fileName(name)} would be that of ${calledIn(first)} (${(first.job ?? first.procedure).source.file}). Print it alone into another folder with --to, or all into one file with --one-file.`,
+        worded`${calledIn(target)} (${(target.job ?? target.procedure).source.file}) is not printed: its file ${fileName(name)} would be that of ${calledIn(first)} (${(first.job ?? first.procedure).source.file}). Print it alone into another folder with --to, or all into one file with --one-file.`,
       );
       continue;
     }
@@ -55,7 +59,7 @@ export function sift(targets: readonly Target[], result: CheckResult, { draft, o
 
 /** What a target is called in messages. */
 export function calledIn({ procedure, job }: Target): string {
-  return job === null ? procedure.name : `job ${job.name}`;
+  return job === null ? procedure.name : worded`job ${job.name}`;
 }
 
 /** The one file that the errors are in: of the job, the settings, the procedure; where there are several, the procedure's. */

@@ -5,6 +5,8 @@ import type { Job } from '../../language/model/job.ts';
 import type { Procedure } from '../../language/model/procedure.ts';
 import { nearest } from '../../language/syntax/nearest.ts';
 import { FileFinder, shownPath } from '../host/files/find-files.ts';
+import { findingText, worded, words } from './messages.ts';
+import { meant, thereAre } from './near.ts';
 import { undeclared } from './undeclared.ts';
 import { UsageError } from './usage-error.ts';
 import { type CliWorkspace, excludedHere, openWorkspace } from './workspace.ts';
@@ -57,11 +59,11 @@ export async function findTargets(names: readonly string[], around: string): Pro
     targets: [...targets.values()],
     refused: [
       ...new Set(found.flatMap(({ refused }) => refused ?? [])),
-      ...workspace.notRead.filter(costs).map(({ source, message }) => `${source.file} is not printed: ${message}`),
+      ...workspace.notRead.filter(costs).map((one) => worded`${one.source.file} is not printed: ${findingText(one)}`),
     ],
     notes: [
       ...found.flatMap(({ note }) => note ?? []),
-      ...workspace.notRead.filter((one) => !costs(one)).map(({ source, message }) => `${source.file}: ${message}`),
+      ...workspace.notRead.filter((one) => !costs(one)).map((one) => `${one.source.file}: ${findingText(one)}`),
     ],
   };
 }
@@ -88,10 +90,12 @@ function targetsOf(name: string, workspace: CliWorkspace, folders: Folders): Fou
   if (target === null)
     return folder === undefined ? unknown(name, workspace) : targetsOfFolder(name, folder, workspace);
   if (folder === undefined) return { targets: [target] };
-  const what = target.job === null ? 'procedure' : 'job';
   return {
     targets: [target],
-    note: `${name} is both a ${what} and a folder: the ${what} is used. Write ./${name} for the folder.`,
+    note:
+      target.job === null
+        ? worded`${name} is both a procedure and a folder: the procedure is used. Write ./${name} for the folder.`
+        : worded`${name} is both a job and a folder: the job is used. Write ./${name} for the folder.`,
   };
 }
 
@@ -107,7 +111,7 @@ function targetsOfFile(name: string, workspace: CliWorkspace): Found {
   const targets = [...jobsIn(files, workspace), ...proceduresIn(files, workspace)];
   if (targets.length === 0)
     throw new UsageError(
-      `${name} declares no procedure and no job that can be printed. Run npx handtight check ${name} first.`,
+      worded`${name} declares no procedure and no job that can be printed. Run npx handtight check ${name} first.`,
     );
   return { targets, refused: undeclared(['job', 'procedure'], files, workspace.result) };
 }
@@ -116,15 +120,21 @@ function targetsOfFile(name: string, workspace: CliWorkspace): Found {
 function targetsOfFolder(name: string, { files, unread: lost }: Folder, workspace: CliWorkspace): Found {
   if (files.length === 0 && lost.length > 0) return { targets: [] };
   if (files.length === 0)
-    throw new UsageError(`There is no .rebuild file in ${name}. Give a folder that has jobs or procedures in it.`);
+    throw new UsageError(
+      worded`There is no .rebuild file in ${name}. Give a folder that has jobs or procedures in it.`,
+    );
   const jobs = jobsIn(files, workspace);
   const unread = undeclared(['job'], files, workspace.result);
   if (jobs.length > 0 || unread.length > 0) return { targets: jobs, refused: unread };
   const procedures = proceduresIn(files, workspace);
   const refused = undeclared(['procedure'], files, workspace.result);
   if (procedures.length === 0 && refused.length === 0)
-    throw new UsageError(`${name} declares no job and no procedure: there is nothing to print in it.`);
-  return { targets: procedures, refused, note: `${name} declares no job: its procedures are printed as blank sheets.` };
+    throw new UsageError(worded`${name} declares no job and no procedure: there is nothing to print in it.`);
+  return {
+    targets: procedures,
+    refused,
+    note: worded`${name} declares no job: its procedures are printed as blank sheets.`,
+  };
 }
 
 function jobsIn(files: readonly string[], { result }: CliWorkspace): Target[] {
@@ -142,9 +152,7 @@ function proceduresIn(files: readonly string[], { result }: CliWorkspace): Targe
 function unknown(name: string, { result }: CliWorkspace): never {
   const known = [...result.jobs.map((job) => job.name), ...result.procedures.map(({ procedure }) => procedure.name)];
   const near = nearest(name, known);
-  throw new UsageError(
-    `No job, procedure or folder is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `There are: ${known.join(', ') || 'none'}.`}`,
-  );
+  throw new UsageError(worded`No job, procedure or folder is called ${name}. ${meant(near, thereAre(known))}`);
 }
 
 function isFile(name: string): boolean {
@@ -165,7 +173,7 @@ async function folderAt(path: string, around: string): Promise<Folder> {
   const isExcluded = await excludedHere();
   await finder.at(around, isExcluded);
   const found = await finder.at(path, isExcluded);
-  if ('problem' in found) throw new UsageError(found.problem);
+  if ('problem' in found) throw new UsageError(words(found.problem));
   return {
     files: found.files.filter((file) => file.endsWith('.rebuild')).map(shownPath),
     unread: finder.unread.map((one) => shownPath(one.path)).filter((one) => isWithin(one, shownPath(path))),

@@ -1,4 +1,5 @@
 import type { CheckResult } from '../../language/db/workspace.ts';
+import { worded } from './messages.ts';
 
 /** Why things that files declare, or seem to, have no sheet: what cannot be read must not be passed over in silence. */
 export function undeclared(
@@ -18,9 +19,10 @@ export function undeclared(
       .filter(
         ({ kind, nameRange }) => kinds.some((wanted) => wanted === kind) && !made.has(placeOf(file, nameRange.start)),
       )
-      .map(
-        ({ kind, name }) =>
-          `${kind} ${name.replace(/"/gu, '')} is not printed: ${kind === 'job' ? 'its procedure was' : 'its family or its shop was'} not found, or could not be read. Run npx handtight check ${file} to see why.`,
+      .map(({ kind, name }) =>
+        kind === 'job'
+          ? worded`job ${name.replace(/"/gu, '')} is not printed: its procedure was not found, or could not be read. Run npx handtight check ${file} to see why.`
+          : worded`procedure ${name.replace(/"/gu, '')} is not printed: its family or its shop was not found, or could not be read. Run npx handtight check ${file} to see why.`,
       );
   });
 }
@@ -34,5 +36,5 @@ function isErrorIn(file: string) {
 }
 
 function unreadFile(file: string): string {
-  return `${file} is not printed: nothing in it can be read. Run npx handtight check ${file} to see why.`;
+  return worded`${file} is not printed: nothing in it can be read. Run npx handtight check ${file} to see why.`;
 }

@@ -5,6 +5,7 @@ import pc from 'picocolors';
 import { type JobRecord, readRecord } from '../../language/archive/record.ts';
 import { whyUnread } from '../host/files/read-text.ts';
 import { fileHash, listName, readList, recordNames, strayLines } from '../host/files/records.ts';
+import { worded } from './messages.ts';
 import { say } from './say.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -26,10 +27,10 @@ export function verifyCommand(folder: string, { key }: VerifyOptions): number {
     const record = readRecord(bytes.toString('utf8'));
     const listed = list.get(name);
     if (record === null || (listed !== undefined && listed !== fileHash(bytes)))
-      found.push(`${name}: changed. It is not as it was written. Take it back from a backup.`);
+      found.push(worded`${name}: changed. It is not as it was written. Take it back from a backup.`);
     else if (listed === undefined)
       found.push(
-        `${name}: new. It is whole, and not in ${listName}: its closing was interrupted, or somebody put it here. If job ${record.answers.job} was closed here, close it again, which completes the list.`,
+        worded`${name}: new. It is whole, and not in ${listName}: its closing was interrupted, or somebody put it here. If job ${record.answers.job} was closed here, close it again, which completes the list.`,
       );
     else {
       const problem = signatureProblem(record, wanted);
@@ -40,17 +41,23 @@ export function verifyCommand(folder: string, { key }: VerifyOptions): number {
   }
   const there = new Set(names);
   for (const name of list.keys())
-    if (!there.has(name)) found.push(`${name}: missing. It is in ${listName}. Take it back from a backup.`);
+    if (!there.has(name)) found.push(worded`${name}: missing. It is in ${listName}. Take it back from a backup.`);
   const stray = strayLines(folder);
   if (stray > 0)
     found.push(
-      `${listName}: changed. ${stray} of its lines ${stray === 1 ? 'is none' : 'are none'} that was written. Take it back from a backup.`,
+      stray === 1
+        ? worded`${listName}: changed. One of its lines was not written so. Take it back from a backup.`
+        : worded`${listName}: changed. ${stray} of its lines were not written so. Take it back from a backup.`,
     );
   for (const line of found) say(`${pc.red('✗')} ${line}\n`);
-  for (const [one, count] of keys) say(`${count} signed with the key ${fingerprint(one)}\n`);
-  if (unsigned > 0) say(`${unsigned} not signed\n`);
-  const records = `${names.length} ${names.length === 1 ? 'record' : 'records'}`;
-  say(found.length === 0 ? `${records}: all as they were written.\n` : `${records}: ${found.length} wrong.\n`);
+  for (const [one, count] of keys) say(`${worded`${count} signed with the key ${fingerprint(one)}`}\n`);
+  if (unsigned > 0) say(`${worded`${unsigned} not signed`}\n`);
+  const records = names.length === 1 ? worded`1 record` : worded`${names.length} records`;
+  say(
+    found.length === 0
+      ? `${worded`${records}: all as they were written.`}\n`
+      : `${worded`${records}: ${found.length} wrong.`}\n`,
+  );
   return found.length === 0 ? 0 : 1;
 }
 
@@ -59,24 +66,24 @@ function namesIn(folder: string): string[] {
   try {
     names = recordNames(folder);
   } catch (error) {
-    throw new UsageError(`${folder} cannot be read: ${whyUnread(error)}`);
+    throw new UsageError(worded`${folder} cannot be read: ${whyUnread(error)}`);
   }
   if (names.length === 0 && readList(folder).size === 0)
-    throw new UsageError(`There is no record in ${folder}. Give the folder that npx handtight close writes to.`);
+    throw new UsageError(worded`There is no record in ${folder}. Give the folder that npx handtight close writes to.`);
   return names;
 }
 
 function signatureProblem({ seal, signature }: JobRecord, wanted: string | null): string | null {
-  if (signature === null) return wanted === null ? null : 'not signed.';
+  if (signature === null) return wanted === null ? null : worded`not signed.`;
   if (wanted !== null && signature.key !== wanted)
-    return `signed with another key, ${fingerprint(signature.key)}. See whether that key is the shop's too.`;
+    return worded`signed with another key, ${fingerprint(signature.key)}. See whether that key is the shop's too.`;
   try {
     const key = createPublicKey({ key: Buffer.from(signature.key, 'base64'), type: 'spki', format: 'der' });
     if (verify(null, Buffer.from(seal), key, Buffer.from(signature.value, 'base64'))) return null;
   } catch {
     // No key, or no signature.
   }
-  return 'changed. Its signature is not that of this record.';
+  return worded`changed. Its signature is not that of this record.`;
 }
 
 /** What people compare a key by. */
@@ -93,6 +100,6 @@ function publicKey(path: string): string {
     // Reported below.
   }
   throw new UsageError(
-    `${path} is no key of Ed25519 in PEM. Make the public one with: openssl pkey -in shop.pem -pubout -out shop.pub`,
+    worded`${path} is no key of Ed25519 in PEM. Make the public one with: openssl pkey -in shop.pem -pubout -out shop.pub`,
   );
 }

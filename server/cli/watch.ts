@@ -6,6 +6,7 @@ import type { Workspace } from '../../language/db/workspace.ts';
 import { settingsAt } from '../host/files/find-files.ts';
 import { isNamePassedOver, isRead } from '../host/files/which-files.ts';
 import { type CheckOptions, checkOnce } from './check.ts';
+import { worded } from './messages.ts';
 import { onStop } from './on-stop.ts';
 import { clearTerminal, say } from './say.ts';
 import { UsageError } from './usage-error.ts';
@@ -41,14 +42,14 @@ export async function watchCommand(paths: readonly string[], options: CheckOptio
   let known: Workspace | null = null;
   const check = async () => {
     clearTerminal();
-    say(pc.dim(`${new Date().toTimeString().slice(0, 8)}  checking\n`));
+    say(pc.dim(`${new Date().toTimeString().slice(0, 8)}  ${worded`checking`}\n`));
     const { workspace } = await checkOnce(paths, options, known);
     if (known === null) keepResults();
     known = workspace;
   };
   await check();
   for (;;) {
-    say(pc.dim('Watching for changes. Ctrl-C ends it.\n'));
+    say(pc.dim(`${worded`Watching for changes. Ctrl-C ends it.`}\n`));
     if (!isChanged)
       await new Promise<void>((done) => {
         changed = done;

@@ -1,5 +1,7 @@
 import { calculations, usage, workOut } from '../../language/calculator/work-out.ts';
 import { nearest } from '../../language/syntax/nearest.ts';
+import { worded, words } from './messages.ts';
+import { meant } from './near.ts';
 import { say } from './say.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -7,10 +9,10 @@ import { UsageError } from './usage-error.ts';
 export function workOutCommand(name: string | undefined, typed: readonly string[]): number {
   if (name === undefined) {
     const width = Math.max(...calculations.map((one) => one.name.length));
-    for (const one of calculations) say(`${one.name.padEnd(width)}  ${one.title}\n`);
+    for (const one of calculations) say(`${one.name.padEnd(width)}  ${words(one.title)}\n`);
     return 0;
   }
-  say(calculationAnswer(name, typed, 'To list them all: npx handtight work-out'));
+  say(calculationAnswer(name, typed, worded`To list them all: npx handtight work-out`));
   return 0;
 }
 
@@ -23,12 +25,10 @@ export function calculationAnswer(name: string, typed: readonly string[], otherw
   const calculation = calculations.find((one) => one.name === name);
   if (calculation === undefined) {
     const near = nearest(name, names);
-    throw new UsageError(
-      `No calculation is called ${name}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : otherwise}`,
-    );
+    throw new UsageError(worded`No calculation is called ${name}. ${meant(near, otherwise)}`);
   }
-  if (typed.length === 0) return `${calculation.title}\n${usage(calculation)}\n`;
-  const made = workOut(calculation, typed);
-  if ('problem' in made) throw new UsageError(made.problem);
+  if (typed.length === 0) return `${words(calculation.title)}\n${words(usage(calculation))}\n`;
+  const made = workOut(calculation, typed, words);
+  if ('problem' in made) throw new UsageError(words(made.problem));
   return made.text;
 }

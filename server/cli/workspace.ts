@@ -4,6 +4,7 @@ import { isSettings } from '../../language/config/settings-name.ts';
 import { jobHeads } from '../../language/db/job-heads.ts';
 import { type CheckResult, type SourceFile, Workspace } from '../../language/db/workspace.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
+import { type Filling, say } from '../../language/say/say.ts';
 import { digest } from '../host/cache/digest.ts';
 import { JobIndex } from '../host/cache/job-index.ts';
 import { cachePlace, ResultCache } from '../host/cache/result-cache.ts';
@@ -13,6 +14,7 @@ import { readText, readTextNow } from '../host/files/read-text.ts';
 import { isRead } from '../host/files/which-files.ts';
 import type { ReadText } from '../host/host.ts';
 import { workOutInThreads } from '../host/threads/check-threads.ts';
+import { findingText, worded, words, workspaceLanguage } from './messages.ts';
 import { note } from './say.ts';
 import { UsageError } from './usage-error.ts';
 
@@ -52,7 +54,7 @@ export async function openWorkspace(
   const asked = await filesOf(finder, paths.length === 0 ? ['.'] : paths, isExcluded);
   const stray = paths.find((path) => !isRead(path) && asked.includes(shownPath(path)));
   if (stray !== undefined)
-    throw new UsageError(`${stray} is not a .rebuild file. Give one, or a folder that has some.`);
+    throw new UsageError(worded`${stray} is not a .rebuild file. Give one, or a folder that has some.`);
   const unread = [...finder.unread];
   const alone = paths.length > 0 && paths.every((path) => path.endsWith('.rebuild'));
   const near =
@@ -64,11 +66,11 @@ export async function openWorkspace(
   const named = new Set(paths.map(shownPath));
   if (!asked.some((path) => !isSettings(path) || named.has(path)) && unread.length === 0)
     throw new UsageError(
-      `There is no .rebuild file in ${paths.length === 0 ? 'this folder' : paths.join(', ')}. Give a file or a folder that has some.`,
+      worded`There is no .rebuild file in ${paths.length === 0 ? worded`this folder` : paths.join(', ')}. Give a file or a folder that has some.`,
     );
   const found = [...new Set([...asked, ...near])].sort();
   const files: SourceFile[] = [];
-  const notRead = new Map(finder.unread.map(({ path, message }) => [shownPath(path), message]));
+  const notRead = new Map<string, Filling>(finder.unread.map(({ path, message }) => [shownPath(path), message]));
   const place = usesCache ? cachePlace() : null;
   const jobs = isWhole || place === null ? null : new JobIndex(place, process.cwd());
   for (const path of found.filter((one) => !isSettings(one))) {
@@ -80,7 +82,7 @@ export async function openWorkspace(
     const read = readTextNow(path);
     if (read.kind === 'text')
       files.push({ uri: path, text: read.text, jobs: isWhole ? undefined : (jobHeads(read.text) ?? undefined) });
-    else if (named.has(path)) throw new UsageError(`${path}: ${whyNot(read)}`);
+    else if (named.has(path)) throw new UsageError(`${path}: ${words(whyNot(read))}`);
     else notRead.set(path, whyNot(read));
   }
   const idle = found.filter((path) => isSettings(path) && path !== settings?.uri);
@@ -92,6 +94,8 @@ export async function openWorkspace(
       cache.keep(workspace.database, (uri) => workspace.jobsOf(uri) !== null);
       jobs?.keep((path) => workspace.jobsOf(path));
     });
+  const result = known === null ? workspace.open(files, settings) : workspace.check(files, settings);
+  workspaceLanguage(result.messages);
   return {
     files,
     asked: new Set([
@@ -100,7 +104,7 @@ export async function openWorkspace(
       ...(settings === null ? [] : [settings.uri]),
     ]),
     settings,
-    result: known === null ? workspace.open(files, settings) : workspace.check(files, settings),
+    result,
     kept: workspace,
     notRead: [
       ...[...notRead].sort().map(([path, message]) => unreadFinding(path, message)),
@@ -147,7 +151,7 @@ export function keepResults() {
 /** Reads and checks for a command that reports no findings: what was not read is reported beside its answer. */
 export async function openQuietly(paths: readonly string[]): Promise<CliWorkspace> {
   const workspace = await openWorkspace(paths, undefined);
-  for (const { message, source } of workspace.notRead) note(`${source.file}: ${message}`);
+  for (const one of workspace.notRead) note(`${one.source.file}: ${findingText(one)}`);
   return workspace;
 }
 
@@ -169,15 +173,17 @@ function excludes(settings: SettingsFile | null): IsExcluded {
   return settings === null ? () => false : excludedBy(dirname(resolve(settings.uri)), readSettings(settings).exclude);
 }
 
-function whyNot(read: Exclude<ReadText, { kind: 'text' }>): string {
-  return read.kind === 'gone' ? 'This file disappeared while it was being read. Run the command again.' : read.message;
+function whyNot(read: Exclude<ReadText, { kind: 'text' }>): Filling {
+  return read.kind === 'gone'
+    ? say`This file disappeared while it was being read. Run the command again.`
+    : read.message;
 }
 
 async function filesOf(finder: FileFinder, paths: readonly string[], isExcluded: IsExcluded): Promise<string[]> {
   const found: string[] = [];
   for (const path of paths) {
     const at = await finder.at(path, isExcluded);
-    if ('problem' in at) throw new UsageError(at.problem);
+    if ('problem' in at) throw new UsageError(words(at.problem));
     found.push(...at.files.map(shownPath));
   }
   return [...new Set(found)];

@@ -6,6 +6,7 @@ import type { Printed } from '../../language/db/printed-content.ts';
 import type { CheckResult, Kept, SourceFile, Workspace } from '../../language/db/workspace.ts';
 import type { FontFace } from '../../language/documents/renderers/index.ts';
 import type { Sheet } from '../../language/documents/traveler/index.ts';
+import type { Filling, Said } from '../../language/say/say.ts';
 
 export interface Host {
   readonly files: Files;
@@ -69,18 +70,18 @@ export interface FoundWorkspace {
   /** Settings that are in force in a folder may be above it. */
   readonly files: readonly string[];
   /** What was found and cannot be read, and what to do about it. */
-  readonly unread: readonly { readonly uri: string; readonly message: string }[];
+  readonly unread: readonly { readonly uri: string; readonly message: Filling }[];
 }
 
 /** A file's text, or what to say about it. `gone`: it is no longer there. */
 export type ReadText =
   | { readonly kind: 'text'; readonly text: string }
-  | { readonly kind: 'unreadable'; readonly message: string }
+  | { readonly kind: 'unreadable'; readonly message: Filling }
   | { readonly kind: 'gone' };
 
 export interface Printer {
-  /** Writes a sheet as a PDF. Rejects with a sentence for a person where it cannot be written. */
-  print(sheet: Sheet, to: PrintPlace): Promise<PrintedFile>;
+  /** Writes a sheet as a PDF; or a sentence for a person where it cannot be written. */
+  print(sheet: Sheet, to: PrintPlace): Promise<PrintedFile | { readonly problem: Filling }>;
 }
 
 export interface PrintPlace {
@@ -95,5 +96,5 @@ export interface PrintPlace {
 export interface PrintedFile {
   readonly uri: string;
   /** What the person who prints should know, such as characters that no font has. */
-  readonly notes: readonly string[];
+  readonly notes: readonly Said[];
 }

@@ -2,6 +2,7 @@
 import { dirname, join } from 'node:path';
 import { readSettings } from '../../language/config/config.ts';
 import type { Sheet } from '../../language/documents/traveler/index.ts';
+import { type Filling, say } from '../../language/say/say.ts';
 import { digest } from './cache/digest.ts';
 import { cachePlace, ResultCache } from './cache/result-cache.ts';
 import { sha256 } from './files/content-hash.ts';
@@ -10,7 +11,7 @@ import { excludedBy, FileFinder, settingsAt } from './files/find-files.ts';
 import { packageRoot } from './files/package-root.ts';
 import { readText } from './files/read-text.ts';
 import { canonicalUri, pathOfUri, uriOfPath } from './files/uris.ts';
-import type { Files, FoundFolder, FoundWorkspace, Host, PrintedFile, PrintPlace } from './host.ts';
+import type { Files, FoundFolder, FoundWorkspace, Host, Printer, PrintPlace } from './host.ts';
 import { startThreads } from './threads/check-threads.ts';
 
 export const nodeHost = (client: Client): Host => ({
@@ -60,7 +61,7 @@ async function findFiles(uris: readonly string[]): Promise<FoundWorkspace> {
   const finder = new FileFinder();
   const folders: FoundFolder[] = [];
   const files: string[] = [];
-  const unread: { uri: string; message: string }[] = [];
+  const unread: { uri: string; message: Filling }[] = [];
   for (const uri of uris) {
     const path = pathOfUri(uri);
     if (path === null) continue;
@@ -92,11 +93,16 @@ async function findFiles(uris: readonly string[]): Promise<FoundWorkspace> {
   };
 }
 
-async function print(sheet: Sheet, to: PrintPlace): Promise<PrintedFile> {
+async function print(sheet: Sheet, to: PrintPlace): Promise<Awaited<ReturnType<Printer['print']>>> {
   const path = pathOfUri(to.folder);
-  if (path === null) throw new Error(`There is no folder on this machine's disk behind ${to.folder}.`);
-  const { printSheet, sheetNames } = await import('./print/index.ts');
+  if (path === null) return { problem: say`There is no folder on this machine's disk behind ${to.folder}.` };
+  const { printSheet, sheetNames, WriteError } = await import('./print/index.ts');
   const name = sheetNames(to.result)(to.printed, to.draft, sheet.form === 'card' ? '' : sheet.form);
-  const { files, notes } = printSheet(sheet, { formats: ['pdf'], to: path, name });
-  return { uri: uriOfPath(files[0]!), notes };
+  try {
+    const { files, notes } = printSheet(sheet, { formats: ['pdf'], to: path, name });
+    return { uri: uriOfPath(files[0]!), notes };
+  } catch (error) {
+    if (error instanceof WriteError) return { problem: error.said };
+    return { problem: error instanceof Error ? error.message : String(error) };
+  }
 }

@@ -8,7 +8,8 @@ import {
   type TextEdit,
   type WorkspaceEdit,
 } from 'vscode-languageserver-types';
-import type { Action, TextChange } from '../../language/ide/code-actions.ts';
+import { type Action, allSafeTitle, type TextChange } from '../../language/ide/code-actions.ts';
+import type { Reader } from '../../language/ide/problem.ts';
 import type { Refactoring } from '../../language/ide/refactorings.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { fixAllKind } from './capabilities.ts';
@@ -23,6 +24,7 @@ export interface Editing {
   readonly diagnosticOf: (diagnostic: Diagnostic) => LspDiagnostic;
   /** Command of the client that opens the page of a rule; null: it has none. */
   readonly explain: string | null;
+  readonly reader: Reader;
 }
 
 /** An action; none where the client cannot do it. */
@@ -50,7 +52,7 @@ export function codeAction(action: Action, editing: Editing): CodeAction[] {
 /** All safe changes as one action; null where there are none. */
 export function fixAll(changes: readonly TextChange[], editing: Editing): CodeAction | null {
   if (changes.length === 0) return null;
-  return { title: 'Apply all safe fixes', kind: fixAllKind, edit: workspaceEdit(changes, editing) };
+  return { title: editing.reader.tell(allSafeTitle), kind: fixAllKind, edit: workspaceEdit(changes, editing) };
 }
 
 /** A refactoring as an action. */
@@ -60,7 +62,7 @@ export function refactoringAction(
   editing: Editing,
 ): CodeAction {
   const refactor = kind === 'extract' ? CodeActionKind.RefactorExtract : CodeActionKind.RefactorRewrite;
-  return { title, kind: refactor, edit: workspaceEdit(changes, editing) };
+  return { title: editing.reader.tell(title), kind: refactor, edit: workspaceEdit(changes, editing) };
 }
 
 function workspaceEdit(changes: readonly TextChange[], editing: Editing): WorkspaceEdit {

@@ -3,6 +3,7 @@ import { type CompletionItem, CompletionItemKind, InsertTextFormat } from 'vscod
 import * as z from 'zod';
 import type { Suggestion } from '../../language/ide/completion/completions.ts';
 import { documentationOf } from '../../language/ide/documentation.ts';
+import type { Reader } from '../../language/ide/problem.ts';
 import type { Snapshot } from '../../language/ide/snapshot.ts';
 
 /** What an item is found again by when it is looked at. */
@@ -15,21 +16,25 @@ const subject = z.strictObject({
 });
 
 /** The item with what there is to read about it. */
-export function resolvedItem(item: CompletionItem, snapshotOf: (uri: string) => Snapshot): CompletionItem {
+export function resolvedItem(
+  item: CompletionItem,
+  snapshotOf: (uri: string) => Snapshot,
+  { tell }: Reader,
+): CompletionItem {
   const read = subject.safeParse(item.data);
   if (!read.success) return item;
-  const value = documentationOf(snapshotOf(read.data.uri), read.data);
+  const value = documentationOf(snapshotOf(read.data.uri), read.data, tell);
   return value === null ? item : { ...item, documentation: { kind: 'markdown', value } };
 }
 
 /** @param uri the document that it is offered in */
-export function completionItem(suggestion: Suggestion, uri: string): CompletionItem {
+export function completionItem(suggestion: Suggestion, uri: string, { tell }: Reader): CompletionItem {
   const { label, kind, names, about, detail, description, insert, order } = suggestion;
   return {
     label,
     kind: itemKind(suggestion),
-    ...(detail === undefined ? {} : { detail }),
-    ...(description === undefined ? {} : { labelDetails: { description } }),
+    ...(detail === undefined ? {} : { detail: tell(detail) }),
+    ...(description === undefined ? {} : { labelDetails: { description: tell(description) } }),
     ...(insert === undefined ? {} : { insertText: insert.text }),
     ...(insert?.snippet === true ? { insertTextFormat: InsertTextFormat.Snippet } : {}),
     sortText: order,

@@ -12,7 +12,7 @@ import type { CheckResult, SourceFile } from '../../language/db/workspace.ts';
 import type { Snapshot } from '../../language/ide/snapshot.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import { idleSettings, unreadFinding } from '../host/files/not-read.ts';
-import { isPassedOver, isRead } from '../host/files/which-files.ts';
+import { goneText, isPassedOver, isRead } from '../host/files/which-files.ts';
 import type { Files, FoundFolder, FoundWorkspace, ReadText, SessionResults } from '../host/host.ts';
 import { FirstCheck } from './first-check.ts';
 import { readingOrder } from './reading-order.ts';
@@ -411,7 +411,7 @@ export class DocumentStore {
       if (text !== null) return { uri, text };
       const read = this.#disk.get(uri);
       if (read?.kind === 'unreadable') return { uri, unreadable: read.message };
-      if (read !== undefined) return { uri, unreadable: 'It is no longer there.' };
+      if (read !== undefined) return { uri, unreadable: goneText };
     }
     return null;
   }

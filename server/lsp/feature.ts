@@ -1,5 +1,6 @@
 /** What a feature of the editor needs of the server: each is in a file of its own, and `features.ts` lists them. */
 import type { Connection, Location, Diagnostic as LspDiagnostic } from 'vscode-languageserver';
+import type { Reader } from '../../language/ide/problem.ts';
 import type { Snapshot } from '../../language/ide/snapshot.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Source } from '../../language/model/source.ts';
@@ -13,6 +14,8 @@ export interface Session {
   /** As they are now. */
   readonly settings: () => Settings;
   readonly options: InitializationOptions;
+  /** Who reads what is said: in the language that is set, else in that of the editor. */
+  readonly reader: () => Reader;
   /** URI of the page of a rule; null where it has none. */
   readonly pageOf: (rule: string) => string | null;
   readonly diagnosticOf: (diagnostic: Diagnostic) => LspDiagnostic;

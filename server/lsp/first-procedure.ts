@@ -1,5 +1,5 @@
 /** The requests for a first procedure: what it can begin from, and its text. */
-import { familyChoices, writeFirstProcedure } from '../../language/ide/first-procedure.ts';
+import { type FirstProcedureRequest, familyChoices, writeFirstProcedure } from '../../language/ide/first-procedure.ts';
 import { findStarters, ownStarter, type Starter } from '../../language/ide/starters.ts';
 import type { DocumentStore } from './document-store.ts';
 import type {
@@ -16,12 +16,17 @@ export function choicesFor(store: DocumentStore, { uri, samples }: FamilyChoices
   return { families: familyChoices(store.check(uri), startersIn(samples)) };
 }
 
-export function firstProcedureFor(store: DocumentStore, params: FirstProcedureParams): FirstProcedureResult {
+/** @param tell says the words of the draft */
+export function firstProcedureFor(
+  store: DocumentStore,
+  params: FirstProcedureParams,
+  tell: FirstProcedureRequest['tell'],
+): FirstProcedureResult {
   const { uri, samples, reads, own, ...request } = params;
   const known = startersIn(samples);
-  const starters = own === undefined ? known : [...known, ownStarter({ ...own, name: request.family }, known)];
+  const starters = own === undefined ? known : [...known, ownStarter({ ...own, name: request.family, tell }, known)];
   const asked = new Map(Object.entries(reads));
-  return { text: writeFirstProcedure(store.check(uri), starters, { ...request, reads: asked }) };
+  return { text: writeFirstProcedure(store.check(uri), starters, { ...request, reads: asked, tell }) };
 }
 
 function startersIn(samples: FamilyChoicesParams['samples']): readonly Starter[] {

@@ -11,7 +11,8 @@ import {
 } from 'vscode-languageserver';
 import { isSettings } from '../../language/config/settings-name.ts';
 import { isIssuedFile } from '../../language/db/issued/format.ts';
-import { formatEdits, formatTyped, unreadable } from '../../language/ide/format/format.ts';
+import { formatEdits, formatTyped, notLaidOut, unreadable } from '../../language/ide/format/format.ts';
+import type { Reader } from '../../language/ide/problem.ts';
 import type { Edit } from '../../language/model/diagnostic.ts';
 import { onType } from './capabilities.ts';
 import { asked, type Feature } from './feature.ts';
@@ -26,13 +27,13 @@ export const format: Feature = {
     };
     session.connection.onDocumentFormatting(({ textDocument: { uri } }) =>
       answer(uri, (text, file) => {
-        refuseUnreadable(text);
+        refuseUnreadable(text, session.reader());
         return formatEdits(text, file);
       }),
     );
     session.connection.onDocumentRangeFormatting(({ textDocument: { uri }, range }) =>
       answer(uri, (text, file) => {
-        refuseUnreadable(text);
+        refuseUnreadable(text, session.reader());
         return formatEdits(text, file, range);
       }),
     );
@@ -60,11 +61,7 @@ function textEdit({ source: { range }, text }: Edit): TextEdit {
   return { range, newText: text };
 }
 
-function refuseUnreadable(text: string): void {
+function refuseUnreadable(text: string, { tell }: Reader): void {
   const why = unreadable(text);
-  if (why !== null)
-    throw new ResponseError(
-      ErrorCodes.InvalidRequest,
-      `Not laid out: line ${why.line + 1} cannot be read. ${why.message}`,
-    );
+  if (why !== null) throw new ResponseError(ErrorCodes.InvalidRequest, tell(notLaidOut(why)));
 }

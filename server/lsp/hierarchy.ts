@@ -37,10 +37,13 @@ function itemAsked(session: Session, { uri, selectionRange }: { uri: string; sel
   return { snapshot, of: callablesAt(snapshot, file, selectionRange.start) };
 }
 
-function itemOf({ name, kind, file, range, nameRange }: Callable, { store }: Session): CallHierarchyItem {
+function itemOf(
+  { name, kind, detail, file, range, nameRange }: Callable,
+  { store, reader }: Session,
+): CallHierarchyItem {
   return {
     name,
-    detail: kind,
+    detail: reader().tell(detail),
     kind: kind === 'sequence' ? SymbolKind.Function : SymbolKind.Package,
     uri: store.clientUri(file),
     range,

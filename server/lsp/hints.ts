@@ -7,7 +7,8 @@ export const hints: Feature = {
   register(session) {
     session.connection.languages.inlayHint.on(({ textDocument: { uri }, range }) => {
       const { snapshot, file } = asked(session, uri);
-      return inlayHintsIn(snapshot, file, range, session.settings().hints).map(({ position, text, isBefore }) => ({
+      const { hints: shown } = session.settings();
+      return inlayHintsIn(snapshot, file, range, shown, session.reader()).map(({ position, text, isBefore }) => ({
         position,
         label: text,
         ...(isBefore ? { paddingRight: true } : { kind: InlayHintKind.Type, paddingLeft: true }),

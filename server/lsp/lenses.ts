@@ -1,7 +1,7 @@
 /** Code lenses and links: print, uses of a sequence, the page of a rule. */
 import type { CodeLens, DocumentLink } from 'vscode-languageserver';
 import * as z from 'zod';
-import { codeLensesOf, usesAt } from '../../language/ide/code-lenses.ts';
+import { codeLensesOf, printTitle, usesAt, usesTitle } from '../../language/ide/code-lenses.ts';
 import { documentLinksOf } from '../../language/ide/document-links.ts';
 import { asked, type Feature, locationOf } from './feature.ts';
 
@@ -10,7 +10,7 @@ const lensData = z.strictObject({ uri: z.string().max(4096) });
 
 export const lenses: Feature = {
   register(session) {
-    const { connection, options } = session;
+    const { connection, options, reader } = session;
     connection.onCodeLens(({ textDocument: { uri } }) => {
       const { snapshot, file } = asked(session, uri);
       const { printCommand, usesCommand } = options;
@@ -18,7 +18,7 @@ export const lenses: Feature = {
         if (kind === 'uses') return usesCommand === undefined ? [] : [{ range, data: { uri } }];
         if (printCommand === undefined) return [];
         const place = { uri, position: range.start };
-        return [{ range, command: { title: 'Print', command: printCommand, arguments: [place] } }];
+        return [{ range, command: { title: reader().tell(printTitle), command: printCommand, arguments: [place] } }];
       });
     });
     connection.onCodeLensResolve((lens) => {
@@ -28,15 +28,14 @@ export const lenses: Feature = {
       const { uri } = read.data;
       const { snapshot, file } = asked(session, uri);
       const uses = usesAt(snapshot, file, lens.range).map((source) => locationOf(session, source));
-      const title =
-        uses.length === 0 ? 'Not called' : uses.length === 1 ? 'Called once' : `Called ${uses.length} times`;
+      const title = reader().tell(usesTitle(uses.length));
       return { ...lens, command: { title, command, arguments: [uri, lens.range.start, uses] } };
     });
     connection.onDocumentLinks(({ textDocument: { uri } }) => {
       const { snapshot, file } = asked(session, uri);
-      return documentLinksOf(snapshot, file).flatMap(({ range, rule }): DocumentLink[] => {
+      return documentLinksOf(snapshot, file).flatMap(({ range, rule, tooltip }): DocumentLink[] => {
         const target = session.pageOf(rule);
-        return target === null ? [] : [{ range, target, tooltip: `Explain ${rule}` }];
+        return target === null ? [] : [{ range, target, tooltip: reader().tell(tooltip) }];
       });
     });
   },

@@ -32,7 +32,7 @@ export const navigation: Feature = {
     connection.onPrepareRename(({ textDocument: { uri }, position }) => {
       const { snapshot, file } = asked(session, uri);
       const found = renameSubjectAt(snapshot, file, position);
-      if (found.kind === 'refused') throw refusal(found.reason);
+      if (found.kind === 'refused') throw refusal(session.reader().tell(found.reason));
       return { range: found.range, placeholder: found.name };
     });
     connection.onRenameRequest(({ textDocument: { uri }, position, newName }) => {
@@ -40,7 +40,7 @@ export const navigation: Feature = {
       const wanted = name.safeParse(newName);
       if (!wanted.success) throw new ResponseError(ErrorCodes.InvalidParams, wanted.error.message);
       const renamed = renameAt(snapshot, file, position, wanted.data);
-      if (renamed.kind === 'refused') throw refusal(renamed.reason);
+      if (renamed.kind === 'refused') throw refusal(session.reader().tell(renamed.reason));
       const files = [...new Set(renamed.edits.map(({ source }) => source.file))];
       return {
         documentChanges: files.map(

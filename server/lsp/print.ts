@@ -2,6 +2,7 @@
 import type * as z from 'zod';
 import { countOf, printedPage, sheetFor } from '../../language/ide/pages.ts';
 import { printTargetAt, titleOf } from '../../language/ide/print-target.ts';
+import type { Reader } from '../../language/ide/problem.ts';
 import type { Host } from '../host/host.ts';
 import type { DocumentStore } from './document-store.ts';
 import { hashedTarget } from './hashed.ts';
@@ -12,9 +13,10 @@ export async function printAt(
   store: DocumentStore,
   host: Host,
   { uri, position, folder, paper, form, draft }: z.output<typeof printParams>,
+  { tell }: Reader,
 ): Promise<PrintResult> {
   const found = await hashedTarget(store, host, uri, (state) => printTargetAt(state, store.canonical(uri), position));
-  if (found.kind === 'none') return found;
+  if (found.kind === 'none') return { kind: 'none', reason: tell(found.reason) };
   const { target, result, hash } = found;
   const errors = countOf(target, 'error');
   if (errors > 0 && !draft) return { kind: 'errors', title: titleOf(target), errors };
@@ -27,10 +29,7 @@ export async function printAt(
     const piece = sheet.form === 'card' ? of : `${of}-${sheet.form}`;
     return { kind: 'page', name: draft ? `${piece}-draft` : piece, html: printedPage(sheet, await host.fonts()) };
   }
-  try {
-    const file = await printer.print(sheet, { folder, printed, result, draft });
-    return { kind: 'printed', file: file.uri, draft, notes: file.notes };
-  } catch (error) {
-    return { kind: 'none', reason: error instanceof Error ? error.message : String(error) };
-  }
+  const file = await printer.print(sheet, { folder, printed, result, draft });
+  if ('problem' in file) return { kind: 'none', reason: tell(file.problem) };
+  return { kind: 'printed', file: file.uri, draft, notes: file.notes.map(tell) };
 }

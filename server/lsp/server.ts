@@ -21,7 +21,7 @@ import { completionsAt } from '../../language/ide/completion/completions.ts';
 import { definitionsAt } from '../../language/ide/definition.ts';
 import { hoverAt } from '../../language/ide/hover/hover.ts';
 import { outlineOf } from '../../language/ide/outline.ts';
-import { languageOf, rulePage } from '../../language/ide/problem.ts';
+import { inLanguage, languageOf, readerOf, rulePage } from '../../language/ide/problem.ts';
 import { refactoringsIn } from '../../language/ide/refactorings.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Host } from '../host/host.ts';
@@ -118,6 +118,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
   };
   /** Of what is said: as it is set, else that of the editor. */
   const language = () => languageOf(settings.language) ?? languageOf(params.locale ?? '') ?? 'en';
+  const reader = () => readerOf(language());
   const clientUri = (uri: string) => store.clientUri(uri);
   const toDiagnostic = (diagnostic: Diagnostic) => diagnosticOf(diagnostic, pageOf, clientUri, client, language());
   registerFeatures({
@@ -125,6 +126,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     store,
     settings: () => settings,
     options,
+    reader,
     pageOf,
     diagnosticOf: toDiagnostic,
   });
@@ -213,14 +215,14 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     const onlyNames = context?.triggerKind === CompletionTriggerKind.TriggerCharacter;
     const options = { snippets: completesSnippets, onlyNames };
     return completionsAt(store.snapshot(uri), store.canonical(uri), position, options).map((one) =>
-      completionItem(one, uri),
+      completionItem(one, uri, reader()),
     );
   });
-  connection.onCompletionResolve((item) => resolvedItem(item, (uri) => store.snapshot(uri)));
+  connection.onCompletionResolve((item) => resolvedItem(item, (uri) => store.snapshot(uri), reader()));
 
   connection.onHover(async ({ textDocument: { uri }, position }) => {
     const { specMarkdown } = await import('../../language/ide/hover/spec.ts');
-    const hover = hoverAt(store.snapshot(uri), store.canonical(uri), position, specMarkdown);
+    const hover = hoverAt(store.snapshot(uri), store.canonical(uri), position, reader(), specMarkdown);
     return hover && { range: hover.range, contents: { kind: 'markdown', value: hover.markdown } };
   });
 
@@ -237,7 +239,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     const snapshot = store.snapshot(uri);
     const file = store.canonical(uri);
     const versionOf = (of: string) => store.document(of)?.version ?? null;
-    const editing = { clientUri, versionOf, snippets, diagnosticOf: toDiagnostic, explain };
+    const editing = { clientUri, versionOf, snippets, diagnosticOf: toDiagnostic, explain, reader: reader() };
     const wants = (kind: string) =>
       only === undefined || only.some((one) => kind === one || kind.startsWith(`${one}.`));
     const actions = wants(CodeActionKind.QuickFix)
@@ -259,28 +261,28 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     sheetMethod,
     unlessCanceled(async (params: unknown) => {
       const { sheetAt } = await import('./pages.ts');
-      return sheetAt(store, host, understood(sheetParams, params));
+      return sheetAt(store, host, understood(sheetParams, params), reader());
     }),
   );
   connection.onRequest<SpecsResult, void>(
     specsMethod,
     unlessCanceled(async (params: unknown) => {
       const { specsAt } = await import('./pages.ts');
-      return specsAt(store, host, understood(placeParams, params));
+      return specsAt(store, host, understood(placeParams, params), reader());
     }),
   );
   connection.onRequest<DrawingResult, void>(
     drawingMethod,
     unlessCanceled(async (params: unknown) => {
       const { drawingAt } = await import('./pages.ts');
-      return drawingAt(store, host, understood(placeParams, params));
+      return drawingAt(store, host, understood(placeParams, params), reader());
     }),
   );
   connection.onRequest<StateResult, void>(
     stateMethod,
     unlessCanceled(async (params: unknown) => {
       const { stateOf } = await import('./pages.ts');
-      return stateOf(store, understood(placeParams, params));
+      return stateOf(store, understood(placeParams, params), reader());
     }),
   );
   connection.onRequest<PrintResult, void>(
@@ -289,7 +291,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
       const { printAt } = await import('./print.ts');
       const to = understood(printParams, params);
       await checking.settled();
-      return printAt(store, host, to);
+      return printAt(store, host, to, reader());
     }),
   );
   connection.onRequest<PrintLinkResult, void>(
@@ -297,7 +299,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     unlessCanceled(async (params: unknown) => {
       const link = understood(printLinkParams, params);
       await checking.settled();
-      return resolvePrintLink(store, host, link);
+      return resolvePrintLink(store, host, link, reader());
     }),
   );
 
@@ -312,7 +314,8 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     firstProcedureMethod,
     unlessCanceled(async (params: unknown) => {
       const { firstProcedureFor } = await import('./first-procedure.ts');
-      return firstProcedureFor(store, understood(firstProcedureParams, params));
+      const draft = understood(firstProcedureParams, params);
+      return firstProcedureFor(store, draft, (said) => inLanguage(said, language()));
     }),
   );
 

@@ -6,7 +6,7 @@ export const signature: Feature = {
   register(session) {
     session.connection.onSignatureHelp(({ textDocument: { uri }, position }) => {
       const { snapshot, file } = asked(session, uri);
-      const found = signatureAt(snapshot, file, position);
+      const found = signatureAt(snapshot, file, position, session.reader().tell);
       if (found === null) return null;
       const { label, documentation, parameters, active } = found;
       return {

@@ -1,5 +1,6 @@
 import { isAbsolute, relative, resolve, sep } from 'node:path';
 import { type CheckResult, type SourceFile, Workspace } from '../../language/db/workspace.ts';
+import { worded } from '../cli/messages.ts';
 import { UsageError } from '../cli/usage-error.ts';
 import { type CliWorkspace, openWorkspace } from '../cli/workspace.ts';
 import { shownPath } from '../host/files/find-files.ts';
@@ -47,9 +48,9 @@ export class Folder {
     const path = resolve(this.path, file);
     const way = relative(resolve(this.path), path);
     if (way === '' || way === '..' || way.startsWith(`..${sep}`) || isAbsolute(way))
-      throw new UsageError(`${file} is not in the folder of this server. Give a path from that folder.`);
+      throw new UsageError(worded`${file} is not in the folder of this server. Give a path from that folder.`);
     if (!file.endsWith('.rebuild'))
-      throw new UsageError(`${file} is not a .rebuild file. Give it a name that ends so.`);
+      throw new UsageError(worded`${file} is not a .rebuild file. Give it a name that ends so.`);
     return shownPath(path);
   }
 
@@ -68,6 +69,6 @@ export class Folder {
 export function draftOf(file: string, text: string | undefined): Draft | null {
   if (text === undefined) return null;
   if (text.length > longestText)
-    throw new UsageError(`The text has ${text.length} characters; a procedure has at most ${longestText}.`);
+    throw new UsageError(worded`The text has ${text.length} characters; a procedure has at most ${longestText}.`);
   return { file, text };
 }

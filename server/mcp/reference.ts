@@ -1,6 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { nearest } from '../../language/syntax/nearest.ts';
+import { worded } from '../cli/messages.ts';
+import { meant } from '../cli/near.ts';
 import { UsageError } from '../cli/usage-error.ts';
 import { packageRoot } from '../host/files/package-root.ts';
 
@@ -29,13 +31,13 @@ export function referenceTopics(): readonly string[] {
 export function reference(topic: string | undefined): string {
   const all = chapters();
   if (all.length === 0)
-    throw new UsageError('The reference is missing from this installation: its README is not there. Install it again.');
+    throw new UsageError(
+      worded`The reference is missing from this installation: its README is not there. Install it again.`,
+    );
   if (topic === undefined) return all.map(({ text }) => text).join('');
   const found = all.find(({ title }) => title.toLowerCase() === topic.toLowerCase());
   if (found !== undefined) return found.text;
   const titles = all.map(({ title }) => title);
   const near = nearest(topic, titles);
-  throw new UsageError(
-    `No chapter is called ${topic}. ${near.length > 0 ? `Did you mean ${near.join(' or ')}?` : `There are: ${titles.join('; ')}.`}`,
-  );
+  throw new UsageError(worded`No chapter is called ${topic}. ${meant(near, worded`There are: ${titles.join('; ')}.`)}`);
 }

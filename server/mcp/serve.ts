@@ -5,6 +5,7 @@
 import { McpServer } from '@modelcontextprotocol/sdk/server/mcp.js';
 import { StdioServerTransport } from '@modelcontextprotocol/sdk/server/stdio.js';
 import manifest from '../../package.json' with { type: 'json' };
+import { worded } from '../cli/messages.ts';
 import { Folder } from './folder.ts';
 import { addCalculate } from './tools/calculate.ts';
 import { addCheck } from './tools/check.ts';
@@ -14,17 +15,18 @@ import { addHistory, addShims } from './tools/jobs.ts';
 import { addReplay } from './tools/replay.ts';
 
 /** What an assistant reads before anything else. */
-const instructions = [
-  'Handtight checks machine rebuild procedures (.rebuild files) of a repair shop.',
-  'Read the chapters of the `language` tool before you draft; check each draft with `check` until it is clean.',
-  'A specification comes from the maker or the lead. Where you do not have one, leave it blank (`spec opening pressure source "…"` is not a place to guess), say so, and let the lead fill it in.',
-  'Local codes, the maker’s data and licensed practice come first.',
-].join(' ');
+const instructions = () =>
+  [
+    worded`Handtight checks machine rebuild procedures (.rebuild files) of a repair shop.`,
+    worded`Read the chapters of the \`language\` tool before you draft; check each draft with \`check\` until it is clean.`,
+    worded`A specification comes from the maker or the lead. Where you do not have one, leave it blank (\`spec opening pressure source "…"\` is not a place to guess), say so, and let the lead fill it in.`,
+    worded`Local codes, the maker’s data and licensed practice come first.`,
+  ].join(' ');
 
 /** A server for one folder, with no transport yet. */
 export function buildServer(path: string): McpServer {
   const folder = new Folder(path);
-  const server = new McpServer({ name: 'handtight', version: manifest.version }, { instructions });
+  const server = new McpServer({ name: 'handtight', version: manifest.version }, { instructions: instructions() });
   for (const add of [addCheck, addExplain, addLanguage, addReplay, addCalculate, addShims, addHistory, addFormat])
     add(server, folder);
   return server;

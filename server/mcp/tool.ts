@@ -1,5 +1,6 @@
 import type { McpServer } from '@modelcontextprotocol/sdk/server/mcp.js';
 import type { CallToolResult } from '@modelcontextprotocol/sdk/types.js';
+import { worded } from '../cli/messages.ts';
 import { UsageError } from '../cli/usage-error.ts';
 import { visible } from '../cli/visible.ts';
 import type { Folder } from './folder.ts';
@@ -19,7 +20,7 @@ export function text(lines: string): CallToolResult {
   const shown =
     safe.length <= longest
       ? safe
-      : `${safe.slice(0, longest)}\n… and ${safe.length - longest} characters more. Ask about less at a time.`;
+      : worded`${safe.slice(0, longest)}\n… and ${safe.length - longest} characters more. Ask about less at a time.`;
   return { content: [{ type: 'text', text: shown }] };
 }
 

@@ -25,7 +25,7 @@ function isNode(value: unknown): value is Node {
 function templatesIn(source: string): string[] {
   const found: string[] = [];
   const walk = (node: Node) => {
-    if (node.type === 'TaggedTemplateExpression' && node.tag?.name === 'say')
+    if (node.type === 'TaggedTemplateExpression' && (node.tag?.name === 'say' || node.tag?.name === 'worded'))
       found.push(
         node.quasi!.quasis.map(({ value }, index) => (index === 0 ? '' : `{${index - 1}}`) + value.cooked).join(''),
       );

@@ -117,6 +117,7 @@ const shops = [
     'station near "Near" live, not live',
   ]),
   inShop('air below 20 psi\n  air below 25 psi'),
+  inShop('terms "Thirty days"\n  terms "Sixty days"'),
   inShop('unless stated torque ±5 %\n  unless stated torque ±6 %'),
 ];
 

@@ -44,6 +44,7 @@ const structural: ReadonlySet<string> = new Set([
     'acceptance',
     'thread',
     'like',
+    'language',
     'revision',
     'numberText',
   ],
@@ -51,6 +52,7 @@ const structural: ReadonlySet<string> = new Set([
 
 /** Texts that are printed elsewhere or nowhere, with the reason. */
 const elsewhere: readonly { readonly path: RegExp; readonly why: string }[] = [
+  { path: /\.shop\.about\.|\.certificate$/u, why: 'a customer reads it on the certificate' },
   { path: /\.results\./u, why: 'what was found and read prints on the certificate' },
   { path: /\.(adjusters|joints)\.\d+\.title/u, why: 'a joint and an adjuster are called by their part' },
 ];

@@ -19,7 +19,8 @@ export function startBrowser(): Promise<Browser> {
 
 /** What is opened, and what is run in it; all paths absolute. */
 export interface Workbench {
-  readonly workspace: string;
+  /** Null: no folder is open. */
+  readonly workspace: string | null;
   /** Under development; null: only what is installed. */
   readonly extension: string | null;
   /** Compiled suite that exports `run`; without it the workbench is only opened. */
@@ -36,7 +37,9 @@ export function workbenchAddress(host: Host, workbench: Workbench): string {
     ['skipWelcome', 'true'],
   ];
   if (workbench.tests !== undefined) payload.push(['extensionTestsPath', remote(workbench.tests)]);
-  const query = new URLSearchParams({ folder: workbench.workspace, payload: JSON.stringify(payload) });
+  const opened: Record<string, string> =
+    workbench.workspace === null ? { ew: 'true' } : { folder: workbench.workspace };
+  const query = new URLSearchParams({ ...opened, payload: JSON.stringify(payload) });
   return `${host.origin}/?${query}`;
 }
 
@@ -72,11 +75,23 @@ export async function openFile(page: Page, name: string): Promise<void> {
   await page.locator('.monaco-editor .view-line').first().waitFor();
 }
 
+/** Opens the palette and types a title there. A box that is closing may take the palette with it: then it is opened again. */
+export async function seekCommand(page: Page, title: string): Promise<void> {
+  const input = page.locator('.quick-input-widget input');
+  for (let tries = 0; tries < 5; tries++) {
+    await page.keyboard.press('F1');
+    await page.waitForTimeout(150);
+    if (!(await input.isVisible())) continue;
+    await input.fill(`>${title}`);
+    await page.locator('.quick-input-list .monaco-list-row').first().waitFor();
+    return;
+  }
+  throw new Error('The palette does not open.');
+}
+
 /** Runs a command by its title. */
 export async function command(page: Page, title: string): Promise<void> {
-  await page.keyboard.press('F1');
-  await page.locator('.quick-input-widget input').fill(`>${title}`);
-  await page.locator('.quick-input-list .monaco-list-row').first().waitFor();
+  await seekCommand(page, title);
   await page.waitForTimeout(300);
   await page.keyboard.press('Enter');
   await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });

@@ -2,56 +2,21 @@
 import * as assert from 'node:assert/strict';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
 import { command, openFile } from './browser.ts';
-
-export interface KeyboardTest {
-  readonly name: string;
-  run(page: Page, workspace: string): Promise<void>;
-}
+import { beginTests } from './keys/begin.ts';
+import { commandTests } from './keys/commands.ts';
+import { type Bench, begin, type KeyboardTest, saved, type } from './keys/hands.ts';
+import { reloadTests } from './keys/reload.ts';
+import { serverTests } from './keys/server.ts';
+import { settingTests } from './keys/settings.ts';
+import { tourTests } from './keys/tour.ts';
+import { viewTests } from './keys/views.ts';
+import { wordTests } from './keys/words.ts';
 
 /** Files that are typed into: they must be there before the editor opens, or it does not find them. */
 const emptyFiles = ['typed.rebuild', 'tab.rebuild', 'family.rebuild'];
 
-/** An empty file, open in the editor. */
-async function begin(page: Page, name: string): Promise<void> {
-  await openFile(page, name);
-  await page.locator('.monaco-editor .view-lines').first().click();
-  await page.locator('.monaco-editor.focused').waitFor();
-}
-
-/** The pause before Enter, ms: long enough for the list of suggestions to be there. */
-const pause = 250;
-
-/**
- * Types lines as an author does: the editor indents by itself, and has closed the brace already, so that a line that
- * closes a block is gone down to.
- */
-async function type(page: Page, text: string): Promise<void> {
-  for (const [index, line] of text.split('\n').entries()) {
-    const keys = line.trimStart();
-    if (keys === '}') {
-      // An open list would take the arrow.
-      await page.keyboard.press('Escape');
-      await page.keyboard.press('ArrowDown');
-      await page.keyboard.press('End');
-      continue;
-    }
-    if (index > 0) await page.keyboard.press('Enter');
-    await page.keyboard.type(keys);
-    await page.waitForTimeout(pause);
-  }
-}
-
-/** What the file holds after it was saved. */
-async function saved(page: Page, workspace: string, name: string): Promise<string> {
-  await page.keyboard.press('Escape');
-  await page.keyboard.press('Control+S');
-  await page.locator(`.tab.active:not(.dirty)[data-resource-name="${name}"]`).waitFor();
-  return readFileSync(join(workspace, name), 'utf8');
-}
-
-export const keyboardTests: readonly KeyboardTest[] = [
+const keyboardTests: readonly KeyboardTest[] = [
   {
     name: 'a procedure typed by keys is what was typed: Enter ends the line, whatever the list offers',
     async run(page, workspace) {
@@ -173,19 +138,32 @@ export const keyboardTests: readonly KeyboardTest[] = [
   },
 ];
 
+const allTests: readonly KeyboardTest[] = [
+  ...keyboardTests,
+  ...viewTests,
+  ...wordTests,
+  ...tourTests,
+  ...reloadTests,
+  ...beginTests,
+  ...commandTests,
+  ...settingTests,
+  ...serverTests,
+];
+
+/** The longest that one look may wait, ms. */
+const timeLimit = 30_000;
+
 /** Runs them in one page; how many passed and failed. */
-export async function runKeyboardTests(
-  open: () => Promise<Page>,
-  workspace: string,
-): Promise<{ passed: number; failed: number }> {
+export async function runKeyboardTests(bench: Bench, workspace: string): Promise<{ passed: number; failed: number }> {
   for (const name of emptyFiles) writeFileSync(join(workspace, name), '');
-  const page = await open();
+  const page = await bench.open(workspace);
+  page.setDefaultTimeout(timeLimit);
   const count = { passed: 0, failed: 0 };
-  for (const test of keyboardTests) {
+  for (const test of allTests) {
     if (process.env.ONLY && !new RegExp(process.env.ONLY, 'u').test(test.name)) continue;
     const begun = Date.now();
     try {
-      await test.run(page, workspace);
+      await test.run(page, workspace, bench);
       count.passed++;
       console.log(`ok   ${test.name} (${Date.now() - begun} ms)`);
     } catch (error) {

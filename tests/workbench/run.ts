@@ -2,7 +2,8 @@
  * Runs the editor tests in the real VS Code workbench: `node tests/workbench/run.ts`.
  * Ends with the suite's own code; everything that it started is ended too. With `--install` it only installs the host; with
  * `--packed` it packs the extension, installs that, and runs with it those tests that show that nothing is missing in it; with
- * `--trusted` it runs what the editor does only in a folder that is trusted.
+ * `--trusted` it runs what the editor does only in a folder that is trusted; with `--keys` only the tests by keys and mouse.
+ * ONLY is a pattern of the names of the tests that are run.
  */
 import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -24,6 +25,7 @@ let count = '';
 
 const isPacked = process.argv.includes('--packed');
 const isTrusted = process.argv.includes('--trusted');
+const isByKeys = process.argv.includes('--keys');
 
 /** What shows that a packed extension is whole: the server runs, pages are found, fonts and typesetter are there, samples too. */
 const ofPackage =
@@ -50,7 +52,15 @@ async function main(): Promise<number> {
   const extension = isPacked ? emptyExtension(mkdtempSync(join(tmpdir(), 'handtight-empty-'))) : root;
   const host = await startHost(undisturbed, isTrusted ? ['--disable-workspace-trust'] : [], packed);
   const browser = await startBrowser();
+  const open = (folder: string | null) => openWorkbench(browser, host, { workspace: folder, extension: root });
+  const runByKeys = async (code: number) => {
+    const byKeys = await runKeyboardTests({ open }, workspace);
+    const [passed = 0, failed = isByKeys ? 0 : 1] = (count.match(/\d+/gu) ?? []).map(Number);
+    count = `${passed + byKeys.passed} passed, ${failed + byKeys.failed} failed`;
+    return byKeys.failed > 0 ? 1 : code;
+  };
   try {
+    if (isByKeys) return await runByKeys(0);
     const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
     if (process.env.VERBOSE) page.on('console', (message) => console.log(`[page] ${message.text()}`));
     const ended = new Promise<number>((resolve) => {
@@ -80,12 +90,7 @@ async function main(): Promise<number> {
     const code = await ended;
     if (code !== 0 && process.env.PICTURE) await page.screenshot({ path: process.env.PICTURE });
     await page.close();
-    if (isPacked || isTrusted) return code;
-    const open = () => openWorkbench(browser, host, { workspace, extension: root });
-    const byKeys = await runKeyboardTests(open, workspace);
-    const [passed = 0, failed = 1] = (count.match(/\d+/gu) ?? []).map(Number);
-    count = `${passed + byKeys.passed} passed, ${failed + byKeys.failed} failed`;
-    return byKeys.failed > 0 ? 1 : code;
+    return isPacked || isTrusted ? code : await runByKeys(code);
   } finally {
     await browser.close();
     await host.stop();

@@ -1,5 +1,6 @@
 import type { Danger } from '../../model/danger.ts';
 import type { Verb } from '../../model/verbs.ts';
+import { joined, type Said, say, term } from '../../say/say.ts';
 
 /** The fact that a usual caution follows from. */
 export type Because =
@@ -19,27 +20,27 @@ export type Because =
 export type WordsOf = { readonly kind: 'step' } | { readonly kind: 'station' | 'part'; readonly name: string };
 
 /** Why a caution is printed, in a sentence for the lead. */
-export function becauseText(because: Because): string {
+export function becauseText(because: Because): Said {
   switch (because.from) {
     case 'verb':
-      return `the step says ${because.verb}`;
+      return say`the step says ${because.verb}`;
     case 'figure':
-      return `the step works with ${because.figure}`;
+      return say`the step works with ${because.figure}`;
     case 'reading':
-      return `the step says ${because.what}`;
+      return say`the step says ${because.what}`;
     case 'fluid':
-      return `fluid ${because.fluid} is ${because.trait}`;
+      return say`fluid ${because.fluid} is ${because.trait}`;
     case 'station':
-      return `station ${because.station} is ${because.trait}`;
+      return say`station ${because.station} is ${because.trait}`;
     case 'part':
-      return `part ${because.part} ${because.trait}`;
+      return say`part ${because.part} ${because.trait}`;
     case 'step':
-      return `the step says ${because.danger}`;
+      return say`the step says ${because.danger}`;
     case 'words':
-      return `“${because.word}” in the words of ${ofWords(because.of)} sounds like it: write ${because.danger}, or not ${because.danger}`;
+      return say`“${because.word}” in the words of ${ofWords(because.of)} sounds like it: write ${because.danger}, or not ${because.danger}`;
   }
 }
 
-function ofWords(of: WordsOf): string {
-  return of.kind === 'step' ? 'the step' : `${of.kind} ${of.name}`;
+function ofWords(of: WordsOf): Said {
+  return of.kind === 'step' ? say`the step` : joined([term(of.kind), of.name]);
 }

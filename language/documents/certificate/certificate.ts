@@ -5,14 +5,13 @@ import type { Job } from '../../model/job.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import { capital } from '../../model/titles.ts';
 import { concessionsTable } from '../concessions.ts';
-import { brief, codeOf, named, shortHash } from '../header.ts';
-import type { Block, Fact, Sheet, SheetHeader } from '../model.ts';
+import { brief, named, shortHash } from '../header.ts';
+import type { Block, Sheet } from '../model.ts';
 import { ownLanguage } from '../own-language.ts';
 import { buildPrintContext, type PrintContext, type SheetOptions } from '../print-context.ts';
-import { buildQr } from '../qr.ts';
+import { certificateNumber, factsOf, headOf } from './head.ts';
 import {
-  alwaysText,
-  conditionsText,
+  conditionsTable,
   factsTable,
   missingTable,
   notCertifiedTable,
@@ -21,9 +20,11 @@ import {
   ruleText,
   sourcesText,
   spreadTexts,
+  termsText,
   toolsTable,
   unitsTable,
 } from './tables.ts';
+import { correctedTable, inspected, newParts } from './work.ts';
 
 export interface CertificateOptions
   extends Pick<SheetOptions, 'paper' | 'draft' | 'diagnostics' | 'language' | 'hash'> {
@@ -70,21 +71,28 @@ export function buildCertificate(procedure: Procedure, job: Job, options: Certif
   const { words } = setting;
   const { certificate } = words;
   const order = named(job.name, job.title);
+  const number = certificateNumber(job, options, draft);
   const blocks: (Block | null)[] = [
+    { kind: 'heading', text: certificate.title },
     draft ? { kind: 'text', text: certificate.draftLine, strong: true } : certifiedText(setting, judged),
+    factsOf(setting, job, options, number),
     missingTable(setting, missing),
     unitsTable(setting, judged.units),
     factsTable(setting, job, judged.units),
-    alwaysText(setting),
     notCertifiedTable(setting, judged.onHold),
     ...resultTables(setting, judged),
     ...spreadTexts(setting, judged),
-    conditionsText(setting, judged),
+    correctedTable(setting, judged),
+    newParts(setting, judged),
+    inspected(setting, judged),
+    concessionsTable(setting),
+    // What a customer reads ends here; behind it is what an auditor asks for.
+    releaseTable(setting, judged),
+    conditionsTable(setting, judged),
+    toolsTable(setting, judged),
     ruleText(setting, judged),
     sourcesText(setting, judged),
-    toolsTable(setting, judged),
-    concessionsTable(setting),
-    releaseTable(setting),
+    termsText(setting),
   ];
   return {
     form: 'certificate',
@@ -93,7 +101,7 @@ export function buildCertificate(procedure: Procedure, job: Job, options: Certif
     paper: options.paper,
     title: certificate.document({ title: certificate.title, order }),
     watermark: draft ? words.draft : null,
-    header: headerOf(setting, job, options.issue),
+    header: headOf(setting, job, number),
     columns: [],
     pressed: null,
     foot: certificate.foot({ order: brief(order), hash: shortHash(options.hash) }),
@@ -113,43 +121,4 @@ function certifiedText({ words }: PrintContext, { units }: JudgedJob): Block {
     text: capital(words.certificate[isConceded ? 'certifiedWith' : 'certified']({ units: places })),
     strong: true,
   };
-}
-
-/** Most letters of one entry of the head. */
-const longestEntry = 140;
-
-/** Whose work it is, for whom, and by which procedure: in the head, which takes less room than a table of its own. */
-function headerOf(setting: PrintContext, job: Job, issue: CertificateOptions['issue']): SheetHeader {
-  const { procedure, words } = setting;
-  const label = words.header;
-  const { title, name, revision, approvedBy, approvedOn } = procedure;
-  const said = (of: string, text: string | null): Fact[] =>
-    text === null ? [] : [{ label: of, text: brief(text, longestEntry) }];
-  const approval = [approvedBy, approvedOn].filter((word) => word !== null).join(', ');
-  const code = codeOf(setting);
-  return {
-    title: words.certificate.title,
-    subtitle: brief(procedure.shop.title),
-    alarm: approvedBy === null ? words.notApproved : null,
-    facts: [
-      ...said(label.order, named(job.name, job.title)),
-      ...said(label.customer, job.customer),
-      ...said(label.received, job.received),
-      ...said(label.partOf, job.order),
-      ...said(label.family, procedure.family.title),
-      ...said(label.procedure, title === name ? name : `${title} (${name})`),
-      ...said(label.revision, revision ?? label.noRevision),
-      // Of the procedure: what is approved here is not the work.
-      ...said(words.certificate.procedureApproved, approvedBy === null ? null : approval),
-      ...said(words.certificate.issue, issueWords(setting, issue)),
-    ],
-    qr: buildQr(code, words.code({ code })),
-  };
-}
-
-/** `2, replaces 1: serial misread`. The first issue has no such words. */
-function issueWords({ words }: PrintContext, issue: CertificateOptions['issue']): string | null {
-  if (issue === undefined || issue.reason === null) return null;
-  const { number, reason } = issue;
-  return words.certificate.reissue({ issue: String(number), before: String(number - 1), reason });
 }

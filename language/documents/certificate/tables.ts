@@ -6,23 +6,25 @@ import type { JudgedJob, LimitVerdict, Missing, TestVerdict, Verdict } from '../
 import { unitsWords } from '../../judgment/say.ts';
 import { ownUnit } from '../../judgment/set-spread.ts';
 import type { FactResult, FactWord, Job, RenewedResult, Unit } from '../../model/job.ts';
-import type { Procedure } from '../../model/procedure.ts';
+import type { Procedure, Step } from '../../model/procedure.ts';
 import { testOf } from '../../model/reading-id.ts';
 import type { Calibration } from '../../model/shop.ts';
 import { capital, nameWords, partWords } from '../../model/titles.ts';
 import { limitText } from '../../quantities/index.ts';
 import type { Quantity } from '../../quantities/types.ts';
 import { acceptanceText } from '../acceptance.ts';
+import { stepFigures } from '../figures/step-figures.ts';
 import type { Block, TableBlock, TextBlock } from '../model.ts';
-import { baseTitle, countedTitle, numberWords } from '../names.ts';
+import { numberWords } from '../names.ts';
 import type { PrintContext } from '../print-context.ts';
-import { accuracyWords, assetWords, conditionsOf } from '../tools.ts';
+import { testFacts } from '../test-facts.ts';
+import { accuracyWords, assetWords } from '../tools.ts';
 
 /** Most units side by side in the table of readings. */
 const mostUnits = 6;
 
 /** Shares of the width: what is read, its limit, and all units together. */
-const shares = { what: 10.5, limit: 10, units: 25 };
+const shares = { what: 9, limit: 8.5, units: 28 };
 
 /** Millimeters that all units together have on A4, and what a cell has at its sides. */
 const widthOfUnits = (186 * shares.units) / (shares.what + shares.limit + shares.units);
@@ -122,17 +124,6 @@ function serialWords({ certificate }: Words, { serial, noSerial }: Unit): string
 function doneWords({ certificate: { units } }: Words, { done }: LimitVerdict): string {
   const said = done.map(({ by, on }) => (on === null ? by : units.doneOn({ by, on })));
   return [...new Set(said)].join('; ');
-}
-
-/** What the procedure renews in every unit. */
-export function alwaysText({ procedure, words }: PrintContext): TextBlock | null {
-  const renewed = procedure.family.parts.filter((part) => part.renewed);
-  if (renewed.length === 0) return null;
-  const parts = renewed.map((part) =>
-    countedTitle({ procedure, words }, words.inSentence(baseTitle(part)), part.quantity),
-  );
-  const text = words.certificate.units.always({ parts: words.list([...new Set(parts)]) });
-  return { kind: 'text', text, strong: false };
 }
 
 export function notCertifiedTable(setting: PrintContext, onHold: readonly Unit[]): TableBlock | null {
@@ -357,7 +348,9 @@ export function ruleText(setting: PrintContext, { units }: JudgedJob): TextBlock
     ),
   );
   const { text, ...block } = acceptanceText(setting);
-  return { ...block, text: `${[text, ...new Set(own)].join('. ')}.` };
+  // Nothing is kept between a reading and its limit: how sure a pass is then depends on the tool.
+  const risk = shop === 'simple' ? [words.certificate.risk] : [];
+  return { ...block, text: `${[text, ...risk, ...new Set(own)].join('. ')}.` };
 }
 
 /** Where each limit comes from: one source with all limits that it covers. */
@@ -375,11 +368,13 @@ export function sourcesText({ procedure, words }: PrintContext, judged: JudgedJo
     if (standing !== null) note(standing.sourceText, certificate.standing({ limit: words.limit(standing.limit) }));
   };
   for (const { found, torques, outcomes } of judged.units) {
-    for (const { held, reading, name } of found) if (reading !== null) noteHeld(held, nameWords(procedure, name));
+    for (const { held, reading, name } of found)
+      if (reading !== null) noteHeld(held, nameWords(procedure, testOf(name)));
     for (const { held, torque } of torques)
       noteHeld(held, certificate.results.torque({ part: partWords(procedure, torque.part) }));
     for (const { held, asked } of outcomes) {
-      const name = nameWords(procedure, asked.name);
+      // Points and places of a test have its source.
+      const name = nameWords(procedure, testOf(asked.name));
       noteHeld(held, name);
       if (held === null && asked.step?.sourceText != null) note(asked.step.sourceText, name);
     }
@@ -428,25 +423,37 @@ function calibrationWords({ names }: Words, calibration: Calibration | null): st
   return [days, certificate].filter((word) => word !== null).join(', ');
 }
 
-/** In what the units were tested, as the procedure asks for it. */
-export function conditionsText({ procedure, words }: PrintContext, { units }: JudgedJob): TextBlock | null {
-  const { certificate } = words;
-  const said = units.flatMap(({ outcomes }) =>
-    outcomes.flatMap(({ asked: { name, step } }) => {
-      const conditions = step === null ? [] : conditionsOf(words, step);
-      return conditions.length === 0
-        ? []
-        : [
-            certificate.conditionsOf({
-              name: words.inSentence(nameWords(procedure, name)),
-              conditions: conditions.join(', '),
-            }),
-          ];
-    }),
-  );
-  if (said.length === 0) return null;
-  const text = certificate.conditions({ conditions: [...new Set(said)].join('; ') });
-  return { kind: 'text', text, strong: false };
+/** At what the units were tested, as the procedure asks for it. */
+export function conditionsTable(setting: PrintContext, { units }: JudgedJob): TableBlock | null {
+  const { procedure, words } = setting;
+  const tests = new Map<string, Step>();
+  for (const { outcomes } of units)
+    for (const { asked } of outcomes) if (asked.step !== null) tests.set(testOf(asked.name), asked.step);
+  const rows = [...tests].flatMap(([name, step]) => {
+    const place = procedure.stages.find(({ steps }) => steps.includes(step))!;
+    const facts = testFacts(setting, stepFigures(setting, step, place));
+    const said = facts
+      .map(({ label, text }, at) => (at === 0 ? `${label} ${text}` : words.inSentence(`${label} ${text}`)))
+      .join(', ');
+    return facts.length === 0 ? [] : [[{ text: nameWords(procedure, name), strong: true }, { text: said }]];
+  });
+  if (rows.length === 0) return null;
+  const { title, test, conditions } = words.certificate.conditions;
+  return {
+    kind: 'table',
+    title,
+    columns: [
+      { head: test, share: 4 },
+      { head: conditions, share: 14 },
+    ],
+    rows,
+  };
+}
+
+/** Standing words of the shop. */
+export function termsText({ procedure }: PrintContext): TextBlock | null {
+  const { terms } = procedure.shop.about;
+  return terms === null ? null : { kind: 'text', text: terms, strong: false };
 }
 
 /** On a draft: what is in the way. */
@@ -471,24 +478,26 @@ export function placeWords({ certificate: { missing } }: Words, { unit, of }: Mi
   return missing.unit({ unit: known.join(' ') });
 }
 
-/** Boxes for name, signature and date. */
-export function releaseTable({ words }: PrintContext): Block {
-  const { title, signature } = words.certificate.release;
+/** Boxes for name, signature and date: of who did the work, and of who releases it. */
+export function releaseTable({ words }: PrintContext, { units }: JudgedJob): Block {
+  const { title, signature, what, work, released } = words.certificate.release;
   const { name, date } = words.lines;
+  const people = [...new Set(units.flatMap(({ done }) => done.map(({ by }) => by)))];
+  const row = (label: string, of: string) => [
+    { text: label },
+    { text: of, fill: of === '' },
+    { text: '', fill: true },
+    { text: '', fill: true },
+  ];
   return {
     kind: 'table',
     title,
     columns: [
+      { head: what, share: 3 },
       { head: name, share: 5 },
       { head: signature, share: 6 },
       { head: date, share: 3 },
     ],
-    rows: [
-      [
-        { text: '', fill: true },
-        { text: '', fill: true },
-        { text: '', fill: true },
-      ],
-    ],
+    rows: [...people.map((by) => row(work, by)), row(released, '')],
   };
 }

@@ -99,7 +99,7 @@ export class Facts {
   thread(name: string): string[] {
     const joint = this.relations.joint(name);
     return [
-      ...(joint?.thread == null ? [] : [printable(joint.thread)]),
+      ...(joint?.thread == null ? [] : [printable(this.words.thread(joint.thread))]),
       ...(joint?.oiled === true ? [this.words.oiled] : []),
     ];
   }
@@ -136,7 +136,7 @@ export class Facts {
   faceName(face: Face): string {
     const part = this.relations.part(face.part);
     return face.title === `${part.title}, ${face.name} face`
-      ? this.words.faceOf(printable(face.name.replaceAll('-', ' ')), this.inText(face.part))
+      ? this.words.faceOf(printable(face.name), this.inText(face.part))
       : this.words.inText(printable(face.title));
   }
 

@@ -35,7 +35,9 @@ export interface DrawingWords {
   /** Always renewed. */
   readonly renewed: string;
   readonly oiled: string;
+  /** @param face the name of the face */
   readonly faceOf: (face: string, part: string) => string;
+  readonly thread: (thread: string) => string;
   /** Between the names of two faces that close against each other: `lapped to`. */
   readonly meetsFace: (finish: string) => string;
   /** Under the drawing: which end is up, and what its broken line is. */
@@ -106,7 +108,8 @@ function buildWords(words: Words): DrawingWords {
     goesOn: said.goesOn,
     renewed: said.renewed,
     oiled: said.oiled,
-    faceOf: (face, part) => said.faceOf({ face, part }),
+    faceOf: (face, part) => said.faceOf({ face: words.face(face), part }),
+    thread: words.thread,
     meetsFace: (finish) => said.meetsFace({ finish }),
     builtUp: (part) => said.builtUp({ part }),
     twoEnds: (upper, lower) => said.twoEnds({ upper, lower }),

@@ -20,9 +20,17 @@ export function holdLookup({ procedure, words }: PrintContext, tables: readonly 
     return {
       // What is the same is said over the first.
       title:
-        index > 0 ? whoseWords(group) : titled(group, title({ name: words.inSentence(specTitle(procedure, spec)) })),
-      from: `${from}, ${words.wording.unit(unit, false)}`,
-      to: `${to}, ${words.wording.unit(unit, false)}`,
+        index > 0
+          ? whoseWords(group)
+          : titled(
+              group,
+              title({
+                name: words.inSentence(specTitle(procedure, spec)),
+                unit: words.wording.unit(unit, false),
+              }),
+            ),
+      from,
+      to,
       pairs: pairs.map(({ read, hold }) => ({ from: words.number(read.number), to: words.number(hold.number) })),
     };
   });
@@ -63,18 +71,57 @@ function changeWords({ words }: PrintContext, change: string): string {
   return size > 0 ? `+${words.number(change)}` : size === 0 ? '0' : words.number(change);
 }
 
+/**
+ * Shim tables of several part numbers in one: what all of them come to is the last row, and each has a row of its readings
+ * over it. Those that do not come to the same stay apart.
+ */
+export function together(tables: readonly Lookup[], groups: readonly ForNumbers<ShimTable>[]): readonly Lookup[] {
+  const changes = tables
+    .map(({ pairs }) => pairs.map(({ to }) => to))
+    .reduce<readonly string[]>((longest, one) => (one.length > longest.length ? one : longest), []);
+  const fits = ({ pairs }: Lookup) =>
+    new Set(pairs.map(({ to }) => to)).size === pairs.length && pairs.every(({ to }) => changes.includes(to));
+  const units = new Set(groups.map(({ made: { unit, drawerUnit } }) => `${unit} ${drawerUnit}`));
+  if (tables.length < 2 || units.size > 1 || !tables.every(fits)) return tables;
+  const rows = tables.map(({ pairs }, index) => ({
+    from: whoseWords(groups[index]!),
+    reads: changes.map((change) => pairs.find(({ to }) => to === change)?.from ?? ''),
+  }));
+  const [first, ...besides] = rows;
+  return [
+    {
+      title: tables.map(({ title }) => title).join(' '),
+      from: first!.from,
+      to: groups[0]!.made.drawerUnit,
+      pairs: changes.map((to, at) => ({ from: first!.reads[at]!, to })),
+      besides,
+    },
+  ];
+}
+
 /** Width of a row of a table beside its head, and of a letter and the room about it: millimeters. */
 const width = { row: 185, letter: 1.72, about: 1.1 } as const;
 
 /** A long table in rows that fill the page, all of about the same length; the title is over the first. */
 export function inRows(table: Lookup): Lookup[] {
-  const letters = Math.max(...table.pairs.map(({ from, to }) => Math.max(from.length, to.length)));
-  const columns = Math.max(4, Math.floor(width.row / (letters * width.letter + width.about)));
+  const besides = table.besides ?? [];
+  const letters = Math.max(
+    ...table.pairs.map(({ from, to }) => Math.max(from.length, to.length)),
+    ...besides.flatMap(({ reads }) => reads.map((read) => read.length)),
+  );
+  const head = Math.max(table.from.length, table.to.length, ...besides.map(({ from }) => from.length));
+  const row = width.row - (head === 0 ? 0 : head * width.letter + width.about);
+  const columns = Math.max(4, Math.floor(row / (letters * width.letter + width.about)));
   const rows = Math.ceil(table.pairs.length / columns);
   const length = Math.ceil(table.pairs.length / rows);
-  return Array.from({ length: rows }, (_, row) => ({
+  return Array.from({ length: rows }, (_, nth) => ({
     ...table,
-    title: row === 0 ? table.title : '',
-    pairs: table.pairs.slice(row * length, (row + 1) * length),
+    title: nth === 0 ? table.title : '',
+    pairs: table.pairs.slice(nth * length, (nth + 1) * length),
+    ...(besides.length === 0
+      ? {}
+      : {
+          besides: besides.map(({ from, reads }) => ({ from, reads: reads.slice(nth * length, (nth + 1) * length) })),
+        }),
   }));
 }

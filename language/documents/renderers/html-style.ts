@@ -105,10 +105,12 @@ p.danger{border:3pt solid;padding:1mm 2mm;margin:1mm 0}
 .step.boxed>.words{grid-column:2}
 .step>.rows{grid-column:3;margin-left:2mm}
 .step>.rows.under{grid-column:1/4;justify-self:end;--box:calc(150mm/var(--units));margin-top:1mm}
-/* Over pages a browser lays rows of a grid on each other: boxes under a step are in its flow. */
-.step:has(>.under){display:flow-root}
-.step:has(>.under)>.number{float:left}
-.step:has(>.under)>.words{margin-left:13mm}
+/* Over pages a browser lays rows of a grid on each other: boxes and tables under a step are in its flow. */
+.step:has(>.under,>.plan){display:flow-root}
+.step:has(>.under,>.plan)>.number{float:left}
+.step:has(>.under,>.plan)>:not(.number){margin-left:13mm}
+.step:has(>.plan){break-inside:auto}
+.plan .listing caption{font-size:10.5pt}
 .step:has(>.under)>.rows.under{display:table;margin-left:auto}
 .step>.limits,.step>.lookups,.step>.plan,.step>.set,.step>.sign{grid-column:2/4}
 .step.logged>.words{display:grid;grid-template-columns:minmax(0,1fr) 42mm;column-gap:3mm}
@@ -180,6 +182,8 @@ main>p{margin:.6mm 0}
 .listing{margin-top:1.4mm}
 .listing td,.listing th{padding:.2mm 1.2mm}
 .listing .box{height:5.6mm}
+.plan .listing{margin-top:.6mm;line-height:1;font-size:9pt}
+.plan .listing caption{font-size:10pt;padding-bottom:.2mm}
 .cell{min-height:8.1mm}
 .row .label{font-size:9pt}
 .columns{font-size:9pt;line-height:.98}
@@ -203,6 +207,11 @@ details::details-content{content-visibility:visible;block-size:auto}
 @media screen{
 thead .units{display:none}
 .place{padding-bottom:2mm}
+.place>summary{min-height:44px;align-content:center}
+.safety dl div{grid-template-columns:27mm 1fr}
+.listing,.log table{table-layout:auto}
+.log{overflow-x:auto}
+.place>summary:focus-visible{outline:2pt solid;outline-offset:1pt}
 .place>summary::before{content:"▾";align-self:center}
 .place:not([open])>summary::before{content:"▸"}
 .new-page{height:6mm}
@@ -227,8 +236,9 @@ thead .units{display:none}
 .sign .fields{display:block}
 .sign label{display:block;margin:-1pt 0 0}
 .log,.listing{overflow-wrap:normal}
-.log{overflow-x:auto}
-.log table{width:max-content;min-width:100%;table-layout:auto}
+.log table{width:max-content;min-width:100%}
+.log tbody th{position:sticky;left:0;background:#fff}
+.log tbody th.odd{background:#000}
 .log td .box{min-width:13mm}
 .listing,.listing tbody,.listing tr,.listing td{display:block}
 .listing caption{display:block}
@@ -238,6 +248,6 @@ thead .units{display:none}
 .listing tr{border-bottom:1pt solid;padding:1mm 0}
 .listing td{border:0;padding:.3mm 0}
 .listing td[data-head]:not([data-head=""])::before{content:attr(data-head) ": ";font-size:9pt}
-.listing td.fill{border:.5pt solid}
+.listing td.fill{border:.5pt solid;padding-left:1mm;margin-top:1mm}
 }
 `;

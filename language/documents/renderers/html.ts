@@ -167,9 +167,9 @@ ${steps(others, context)}</details>`;
 
 function head(sheet: Sheet): Markup {
   const { subtitle, title, alarm, facts } = sheet.header;
-  return html`<header><div class="what"><p class="title">${sheet.form === 'certificate' ? html`<span class="kind">${subtitle}</span> <b>${title}</b>` : html`<b>${title}</b> <span class="kind">${subtitle}</span>`}</p>
+  return html`<header><div class="what"><p class="title"><b>${title}</b> <span class="kind">${subtitle}</span></p>
 <dl>${joined(facts.map(entry), '\n')}</dl></div>
-${alarm === null ? '' : html`<b class="alarm">${alarm}</b> `}${sheet.form === 'certificate' ? qr(sheet) : ''}</header>`;
+${alarm === null ? '' : html`<b class="alarm">${alarm}</b> `}</header>`;
 }
 
 function qr(sheet: Sheet): Markup {
@@ -300,7 +300,7 @@ function placeWords({ danger, warnings, texts, pressure }: PlaceBlock, { sheet }
 function warningLine(list: PlaceBlock['warnings']): Markup {
   if (list.length === 0) return html``;
   return html`<p class="warnings">${joined(
-    list.map(({ label, text }) => html`<span>⚠ ${label === '' ? '' : html`<b>${label}</b> `}${text}</span>`),
+    list.map(({ label, text }) => html`<span>⚠\u00a0${label === '' ? '' : html`<b>${label}</b> `}${text}</span>`),
     ' ',
   )}</p>`;
 }
@@ -331,7 +331,7 @@ function cautions({ cautions: list }: StepBlock): Markup {
 }
 
 function alert({ alert: name }: StepBlock): Markup {
-  return name === '' ? html`` : html`<span class="alert" role="img" aria-label="${name}">⚠</span> `;
+  return name === '' ? html`` : html`<span class="alert" role="img" aria-label="${name}">⚠</span>\u00a0`;
 }
 
 /** What to know behind what is done. */
@@ -404,14 +404,20 @@ function lookups(list: readonly Lookup[]): Markup {
   return list.length === 0 ? html`` : html`<div class="lookups">${joined(list.map(lookup), ' ')}</div>`;
 }
 
-function lookup({ title, from, to, pairs }: Lookup): Markup {
+function lookup({ title, from, to, pairs, besides = [] }: Lookup): Markup {
   const label = (text: string) => (text === '' ? '' : html`<th scope="row">${text}</th> `);
   return html`<table class="lookup">${title === '' ? '' : html`<caption>${title}</caption>`}
 <tr>${label(from)}${joined(
     pairs.map((pair) => html`<td>${pair.from}</td>`),
     ' ',
   )}</tr>
-<tr>${label(to)}${joined(
+${besides.map(
+  (row) => html`<tr>${label(row.from)}${joined(
+    row.reads.map((read) => html`<td>${read}</td>`),
+    ' ',
+  )}</tr>
+`,
+)}<tr>${label(to)}${joined(
     pairs.map((pair) => html`<td><b>${pair.to}</b></td>`),
     ' ',
   )}</tr></table>`;

@@ -1,5 +1,5 @@
 import type { LabelSheet } from '../labels/index.ts';
-import { data, qrSvg, typeset } from './typst.ts';
+import { dataFile, qrSvg, type TypstDocument, typesetJson } from './typst.ts';
 
 /** Said where the words of a label do not go on it in type that can be read. */
 export const labelTooSmall = 'label-too-small';
@@ -8,15 +8,13 @@ export const labelTooSmall = 'label-too-small';
  * Labels as Typst source, one to a page of the size of the label. Type is as large as the label has room for, and never
  * under 5.5 pt: a label that is too small for its words is refused.
  */
-export function renderLabels(sheet: LabelSheet): string {
-  const words = JSON.stringify(sheet, (_, value: unknown) =>
-    typeof value === 'string' ? typeset(value, sheet.language) : value,
-  );
-  const codes = sheet.labels.map(({ qr }) => String(qrSvg(qr)));
-  return `${data('sheet', words)}${data('codes', JSON.stringify(codes))}${template}`;
+export function renderLabels(sheet: LabelSheet): TypstDocument {
+  const labels = sheet.labels.map(({ qr, ...label }) => ({ ...label, alt: qr.alt, code: String(qrSvg(qr)) }));
+  return { source, data: typesetJson({ ...sheet, labels }, sheet.language) };
 }
 
-const template = `
+const source = `
+#let sheet = json("${dataFile}")
 #set document(title: sheet.title, date: none)
 #let margin = 2mm
 #let width = sheet.size.width * 1mm - 2 * margin
@@ -33,17 +31,17 @@ const template = `
   par(strong(l.title))
   for f in l.facts { par(hanging-indent: 0.6em)[#f.label #strong(f.text)] }
 }
-#let label(l, code) = context {
+#let label(l) = context {
   let area = width - code-size - 1.5mm
   let size = range(34).rev().map(step => (5.5 + step * 0.25) * 1pt).find(size => measure(width: area, { set text(size: size); words(l) }).height <= height)
   if size == none { panic("label-too-small") }
   grid(columns: (area, code-size), column-gutter: 1.5mm, align: (left + top, right + top),
     { set text(size: size); words(l) },
-    image(bytes(code), format: "svg", width: code-size, alt: l.qr.alt),
+    image(bytes(l.code), format: "svg", width: code-size, alt: l.alt),
   )
 }
 #for (at, l) in sheet.labels.enumerate() {
   if at > 0 { pagebreak() }
-  label(l, codes.at(at))
+  label(l)
 }
 `;

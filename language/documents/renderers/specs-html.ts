@@ -1,14 +1,16 @@
+import { type Language, type Words, wordsIn } from '../../i18n/index.ts';
 import { html, joined, type Markup } from '../../i18n/markup.ts';
 import type { Paper } from '../model.ts';
-import { specWords, sheetWords as words } from '../specs/labels.ts';
 import type { SpecCell, SpecFigure, SpecGroup, SpecItem, SpecLine, Specs } from '../specs/model.ts';
 import { missingCount } from '../specs/specs.ts';
 import { type HtmlOptions, pageOf } from './html.ts';
 import { renderStyle } from './html-style.ts';
-import { blocksOf, columnHead, headFacts, inBlock, type Strip, stripsOf } from './specs-strips.ts';
+import { blocksOf, columnHead, headFacts, inBlock, type Strip, stepsText, stripsOf } from './specs-strips.ts';
 
 export interface SpecsHtmlOptions extends HtmlOptions {
   readonly paper?: Paper;
+  /** That it was laid out in. */
+  readonly language?: Language;
 }
 
 /** Most part numbers side by side on a page. */
@@ -22,22 +24,23 @@ const wide = 5;
  */
 export function renderSpecsHtml(specs: Specs, options: SpecsHtmlOptions = {}): string {
   const paper = options.paper ?? 'a4';
+  const words = wordsIn(options.language ?? 'en');
   const blocks = blocksOf(specs.columns.length, mostColumns);
   const onSide = blocks[0]!.to - blocks[0]!.from >= wide;
   const style = renderStyle({ paper, pageWords: { page: words.page, of: words.of } }, options.fonts ?? []);
   const turned = `@page{size:${paper === 'a4' ? 'A4' : 'letter'} landscape}body{max-width:287mm}`;
   return pageOf(
     {
-      language: 'en',
-      title: `${specWords.title}: ${specs.title}`,
+      language: words.language,
+      title: `${words.specs.title}: ${specs.title}`,
       style: `${style}${rules}${onSide ? turned : ''}`,
-      body: html`${head(specs)}
+      body: html`${head(specs, words)}
 <main>
 ${
   specs.groups.length === 0
-    ? html`<p>${specWords.nothing}</p>`
+    ? html`<p>${words.specs.nothing}</p>`
     : joined(
-        blocks.map((block) => table(specs, block)),
+        blocks.map((block) => table(specs, block, words)),
         '\n',
       )
 }
@@ -51,22 +54,22 @@ ${joined(
   );
 }
 
-function head(specs: Specs): Markup {
+function head(specs: Specs, words: Words): Markup {
   const count = missingCount(specs);
-  const alarm = count === 0 ? '' : html` <b class="alarm">${specWords.missingCount(count)}</b>`;
-  return html`<header><div class="what"><p class="title"><span class="kind">${specWords.title}</span> <b>${specs.title}</b>${alarm}</p>
+  const alarm = count === 0 ? '' : html` <b class="alarm">${words.specs.missingCount({ count })}</b>`;
+  return html`<header><div class="what"><p class="title"><span class="kind">${words.specs.title}</span> <b>${specs.title}</b>${alarm}</p>
 <dl>${joined(
-    headFacts(specs).map(({ label, text }) => html`<div><dt>${label}</dt> <dd>${text}</dd></div>`),
+    headFacts(specs, words).map(({ label, text }) => html`<div><dt>${label}</dt> <dd>${text}</dd></div>`),
     '\n',
   )}</dl></div></header>`;
 }
 
 type Block = ReturnType<typeof blocksOf>[number];
 
-function table(specs: Specs, block: Block): Markup {
+function table(specs: Specs, block: Block, words: Words): Markup {
   const heads = specs.columns.slice(block.from, block.to).map(columnHead);
   const titles = heads.every((one) => one !== null)
-    ? html`<thead><tr><th scope="col">${specWords.numbers}</th> ${joined(
+    ? html`<thead><tr><th scope="col">${words.specs.numbers}</th> ${joined(
         heads.map(
           ({ number, title }) =>
             html`<th scope="col"><b>${number}</b>${title === '' ? '' : html` <small>${title}</small>`}</th>`,
@@ -76,34 +79,34 @@ function table(specs: Specs, block: Block): Markup {
     : '';
   return html`<table class="specs"><colgroup><col class="what">${heads.map(() => html`<col>`)}</colgroup>
 ${titles}${joined(
-  specs.groups.map((one) => group(one, block)),
+  specs.groups.map((one) => group(one, block, words)),
   '\n',
 )}</table>`;
 }
 
-function group({ title, items }: SpecGroup, block: Block): Markup {
+function group({ title, items }: SpecGroup, block: Block, words: Words): Markup {
   const across = block.to - block.from + 1;
   return html`<tbody class="group"><tr><th scope="rowgroup" colspan="${across}"><h2>${title}</h2></th></tr></tbody>
 ${joined(
-  items.map((one) => item(one, block, across)),
+  items.map((one) => item(one, block, across, words)),
   '\n',
 )}`;
 }
 
-function item({ title, facts, line, figures }: SpecItem, block: Block, across: number): Markup {
+function item({ title, facts, line, figures }: SpecItem, block: Block, across: number, words: Words): Markup {
   const more = facts.length === 0 ? '' : html` <span>${facts.join('; ')}</span>`;
   return html`<tbody class="item"><tr><th scope="rowgroup" colspan="${across}"${place(line)}><b>${title}</b>${more}</th></tr></tbody>
 ${joined(
-  figures.map((one) => figure(one, block, across - 1)),
+  figures.map((one) => figure(one, block, across - 1, words)),
   '\n',
 )}`;
 }
 
-function figure(one: SpecFigure, block: Block, columns: number): Markup {
+function figure(one: SpecFigure, block: Block, columns: number, words: Words): Markup {
   const cells = inBlock(one, block);
-  const strips = stripsOf(cells);
+  const strips = stripsOf(cells, words);
   const rows: readonly Strip[] = strips.length === 0 ? [{ kind: 'value', texts: [''], all: '' }] : strips;
-  const steps = one.steps.length === 0 ? '' : html` <small>${specWords.step(one.steps.join(', '))}</small>`;
+  const steps = one.steps.length === 0 ? '' : html` <small>${stepsText(one.steps, words)}</small>`;
   const label = html`<th scope="rowgroup" rowspan="${rows.length}"${place(one.line)}>${one.what}${steps}</th> `;
   return html`<tbody class="figure">${joined(
     rows.map(

@@ -1,4 +1,4 @@
-import { specWords } from '../specs/labels.ts';
+import type { Words } from '../../i18n/index.ts';
 import type { SpecCell, SpecColumn, SpecFigure, Specs } from '../specs/model.ts';
 
 /** One line of a figure over the columns: all the same, or each its own. */
@@ -14,7 +14,7 @@ export interface Strip {
 const notFor = '–';
 
 /** The lines of a figure, in reading order; a line that no column has is left out. */
-export function stripsOf(cells: readonly (SpecCell | null)[]): Strip[] {
+export function stripsOf(cells: readonly (SpecCell | null)[], { specs }: Words): Strip[] {
   const line = (kind: Strip['kind'], text: (cell: SpecCell) => string, none = '') => {
     const texts = cells.map((cell) => (cell === null ? none : text(cell)));
     return { kind, texts: new Set(texts).size === 1 ? [texts[0]!] : texts };
@@ -23,22 +23,27 @@ export function stripsOf(cells: readonly (SpecCell | null)[]): Strip[] {
     line('value', ({ value }) => value, notFor),
     line('also', ({ also }) => also),
     line('also', ({ standing }) => standing ?? ''),
-    line('tool', toolText),
-    line('source', ({ source }) => (source === null ? '' : `${specWords.source}: ${source}`)),
+    line('tool', (cell) => toolText(cell, specs.ratio)),
+    line('source', ({ source }) => (source === null ? '' : `${specs.source}: ${source}`)),
     line('missing', (cell) => cell.missing.map(({ words }) => words).join('; ')),
   ].filter(({ texts }) => texts.some((text) => text !== ''));
   const isCommon = (index: number) => cells.length > 1 && lines[index]?.texts.length === 1;
   return lines.map((one, index) => ({
     ...one,
-    all: isCommon(index) && !isCommon(index - 1) && one.texts[0] !== notFor ? specWords.all : '',
+    all: isCommon(index) && !isCommon(index - 1) && one.texts[0] !== notFor ? specs.all : '',
   }));
 }
 
 /** `TW-80 ±2.4 N·m, ratio 2.0:1` */
-function toolText({ tool, ratio }: SpecCell): string {
+function toolText({ tool, ratio }: SpecCell, word: string): string {
   if (tool === null) return '';
   const name = [tool.number ?? tool.words, tool.error ?? ''].filter((text) => text !== '').join(' ');
-  return ratio === null ? name : `${name}, ${specWords.ratio} ${ratio}`;
+  return ratio === null ? name : `${name}, ${word} ${ratio}`;
+}
+
+/** `step 3.4`, `steps 3.4, 5.1` */
+export function stepsText(steps: readonly string[], { specs }: Words): string {
+  return (steps.length === 1 ? specs.step : specs.steps)({ numbers: steps.join(', ') });
 }
 
 /** Columns that are side by side; what has more of them is laid out again below. Evenly, as far as it goes. */
@@ -62,11 +67,14 @@ export function columnHead({ number, title }: SpecColumn): { readonly number: st
 }
 
 /** What is over it all: family, procedure, revision, shop. */
-export function headFacts({ procedure, family, revision, shop }: Specs): { label: string; text: string }[] {
+export function headFacts(
+  { procedure, family, revision, shop }: Specs,
+  { specs }: Words,
+): { label: string; text: string }[] {
   return [
-    { label: specWords.family, text: family },
-    { label: specWords.procedure, text: procedure },
-    { label: specWords.revision, text: revision ?? specWords.noRevision },
-    { label: specWords.shop, text: shop },
+    { label: specs.family, text: family },
+    { label: specs.procedure, text: procedure },
+    { label: specs.revision, text: revision ?? specs.noRevision },
+    { label: specs.shop, text: shop },
   ];
 }

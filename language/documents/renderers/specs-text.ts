@@ -1,13 +1,15 @@
 import stringWidth from 'string-width';
 import wrapAnsi from 'wrap-ansi';
-import { specWords } from '../specs/labels.ts';
+import { type Language, type Words, wordsIn } from '../../i18n/index.ts';
 import type { SpecFigure, SpecItem, Specs } from '../specs/model.ts';
 import { missingCount } from '../specs/specs.ts';
-import { blocksOf, columnHead, headFacts, inBlock, type Strip, stripsOf } from './specs-strips.ts';
+import { blocksOf, columnHead, headFacts, inBlock, type Strip, stepsText, stripsOf } from './specs-strips.ts';
 
 export interface SpecsTextOptions {
   /** Characters across. */
   readonly width: number;
+  /** That they were laid out in. */
+  readonly language?: Language;
   /** Paints a heading, and what is missing; as it is where nothing is said. */
   readonly strong?: (text: string) => string;
   readonly alarm?: (text: string) => string;
@@ -21,6 +23,7 @@ const gap = 2;
 /** The specifications in aligned columns, for a terminal or a mail. */
 export function renderSpecsText(specs: Specs, options: SpecsTextOptions): string {
   const width = Math.max(leastWidth, options.width);
+  const words = wordsIn(options.language ?? 'en');
   const strong = options.strong ?? same;
   const alarm = options.alarm ?? same;
   const label = Math.min(26, Math.floor(width * 0.3));
@@ -28,10 +31,10 @@ export function renderSpecsText(specs: Specs, options: SpecsTextOptions): string
   const count = missingCount(specs);
   const lines = [
     strong(plain(specs.title)),
-    ...headLines(specs, width),
-    count === 0 ? specWords.missingCount(0) : alarm(specWords.missingCount(count)),
+    ...headLines(specs, width, words),
+    (count === 0 ? same : alarm)(words.specs.missingCount({ count })),
   ];
-  if (specs.groups.length === 0) lines.push('', specWords.nothing);
+  if (specs.groups.length === 0) lines.push('', words.specs.nothing);
   for (const block of blocksOf(specs.columns.length, most)) {
     const columns = specs.columns.slice(block.from, block.to);
     const across: Across = {
@@ -40,13 +43,14 @@ export function renderSpecsText(specs: Specs, options: SpecsTextOptions): string
       columns: columns.length,
       column: Math.floor((width - label) / columns.length) - gap,
       alarm,
+      words,
     };
     const heads = columns.map(columnHead);
     if (heads.every((head) => head !== null)) {
       lines.push(
         '',
         ...row(
-          specWords.numbers,
+          words.specs.numbers,
           heads.map(({ number }) => number),
           across,
           strong,
@@ -65,7 +69,8 @@ export function renderSpecsText(specs: Specs, options: SpecsTextOptions): string
       lines.push('', strong(group.title.toUpperCase()));
       for (const item of group.items) {
         lines.push('', ...itemHead(item, width, strong));
-        for (const figure of item.figures) lines.push(...figureLines(figure, stripsOf(inBlock(figure, block)), across));
+        for (const figure of item.figures)
+          lines.push(...figureLines(figure, stripsOf(inBlock(figure, block), words), across));
       }
     }
   }
@@ -81,10 +86,11 @@ interface Across {
   readonly columns: number;
   readonly column: number;
   readonly alarm: (text: string) => string;
+  readonly words: Words;
 }
 
-function headLines(specs: Specs, width: number): string[] {
-  const facts = headFacts(specs);
+function headLines(specs: Specs, width: number, words: Words): string[] {
+  const facts = headFacts(specs, words);
   const label = Math.max(...facts.map((fact) => stringWidth(fact.label))) + gap;
   return facts.flatMap((fact) =>
     wrapped(fact.text, width - label).map((line, index) => joined(index === 0 ? fact.label : '', line, { label })),
@@ -100,7 +106,7 @@ function itemHead({ title, facts }: SpecItem, width: number, strong: (text: stri
 function figureLines({ what, steps }: SpecFigure, strips: readonly Strip[], across: Across): string[] {
   const left = [
     ...wrapped(what, across.label - 2 - gap),
-    ...(steps.length === 0 ? [] : wrapped(specWords.step(steps.join(', ')), across.label - 2 - gap)),
+    ...(steps.length === 0 ? [] : wrapped(stepsText(steps, across.words), across.label - 2 - gap)),
   ].map((line) => `  ${line}`);
   const right = strips.flatMap((one) => stripLines(one, across, one.kind === 'missing' ? across.alarm : same));
   return Array.from({ length: Math.max(left.length, right.length) }, (_, index) =>
@@ -111,7 +117,7 @@ function figureLines({ what, steps }: SpecFigure, strips: readonly Strip[], acro
 /** The first of the lines that apply to all columns says so. */
 function stripLines({ texts, all }: Strip, across: Across, paint: (text: string) => string): string[] {
   if (texts.length > 1 || across.columns === 1) return strip(texts, across, paint);
-  const before = `${specWords.all}: `;
+  const before = `${across.words.specs.all}: `;
   const lines = strip(texts, { ...across, rest: across.rest - before.length }, paint);
   return lines.map((line, index) => (index === 0 && all !== '' ? before : ' '.repeat(before.length)) + line);
 }

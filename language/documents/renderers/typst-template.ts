@@ -1,5 +1,7 @@
 /**
- * The page in Typst. It sets what `sheets` holds, one after the other, and adds no word of its own. Sizes: steps and warnings
+ * The page in Typst. `print-sheets` sets sheets one after the other, and adds no word of its own. Nothing in it depends on what is
+ * printed, and its functions are given no more than they show: so the typesetter finds again what it has laid out before,
+ * where only other words have changed. Sizes: steps and warnings
  * 10.5 pt, limits 15 pt bold, nothing under 9 pt; boxes 8.4 mm high; lines no finer than 0.5 pt, so that they live through a bad copy.
  */
 export const template = `
@@ -12,16 +14,6 @@ export const template = `
 #let step-size = 10.5pt
 #let least-size = 9.25pt
 #let small = 9pt
-
-#set document(title: title, date: none)
-#set text(font: fonts, fallback: false, size: step-size, lang: sheets.first().language, hyphenate: false, fill: black)
-#set par(leading: 0.48em, spacing: 0.55em, justify: false)
-// A place to break in a very long word. As a letter of its own it would join the letter before it, which is then not
-// counted where lines are broken, and could not be found by a reader program's search.
-#show "\\u{200b}": it => h(0pt) + it
-#show heading: set text(size: 12.5pt, weight: "bold")
-#show heading: set block(above: 0pt, below: 0pt)
-#set enum(indent: 0pt, body-indent: 0pt, spacing: 0pt, number-align: start + top)
 
 // Words in a column: a long one goes on a line of its own, and is broken anywhere only where it is wider than that.
 // Others stay as they are, so that a search finds them; capitals and digits are wide.
@@ -58,37 +50,28 @@ export const template = `
 })
 
 #let number-width = 30mm
-#let code-width = 17mm
 
 #let alarm(sheet) = if sheet.header.alarm != none { box(stroke: heavy, inset: (x: 2mm, y: 1mm), text(size: 12pt, weight: "bold", sheet.header.alarm)) }
 
-// A certificate is known by its head; the pages of a sheet say so in a line.
-#let page-head(sheet) = if sheet.form == "certificate" {
-  grid(
-    columns: (1fr, auto, number-width, code-width), column-gutter: 4mm, align: (left + horizon, right + horizon, right, right + horizon),
-    {
-      par(leading: 0.5em)[#text(size: 10pt, sheet.header.subtitle, tracking: 0.06em)#h(3mm)#text(size: 14pt, weight: "bold", sheet.header.title)]
-      v(1.8mm, weak: true)
-      par(leading: 0.55em, sheet.header.facts.map(head-fact).join([#h(4mm, weak: true)#sym.zws]))
-    },
-    alarm(sheet),
-    [],
-    qr(sheet, code-width),
-  )
-} else {
-  grid(
-    columns: (1fr, auto, number-width), column-gutter: 3mm, align: (left + bottom, right + horizon, right),
-    par(leading: 0.45em)[#text(size: 13pt, weight: "bold", sheet.header.title)#h(3mm)#text(size: 9.5pt, sheet.header.subtitle)#h(3mm)#sheet.header.facts.map(head-fact).join([#h(3mm, weak: true)#sym.zws])],
-    alarm(sheet),
-    [],
-  )
-}
+#let page-head(sheet) = grid(
+  columns: (1fr, auto, number-width), column-gutter: 3mm, align: (left + bottom, right + horizon, right),
+  par(leading: 0.45em)[#text(size: 13pt, weight: "bold", sheet.header.title)#h(3mm)#text(size: 9.5pt, sheet.header.subtitle)#h(3mm)#sheet.header.facts.map(head-fact).join([#h(3mm, weak: true)#sym.zws])],
+  alarm(sheet),
+  [],
+)
 
 // Which page of its sheet this is, and of how many: put over the room for it in the head.
 #let page-number(sheet) = text(size: 10.5pt, weight: "bold", context [#sheet.pageWords.page #counter(page).display() #sheet.pageWords.of #counter(page).at(query(sheet.end).first().location()).first()])
 
 // Words in quotes are to be said: they are not broken, at a hyphen least of all.
 #let said-whole(words) = { show regex("[\\"„«“][^\\"“»”]{1,60}[\\"“»”]"): it => box(it); words }
+
+// What is marked so on this page.
+#let on-page(mark) = { let page = here().page(); query(mark).filter(m => m.location().page() == page) }
+
+// Head and foot are styles of all that is on the page. So that a sheet's own words are no part of these, and what is on the
+// page is found again when only they have changed, they are looked up: those of the sheet that began here, or last before.
+#let of-sheet(show-it) = context { let page = here().page(); show-it(query(<sheet>).filter(m => m.location().page() <= page).last().value) }
 
 // What can hurt most is repeated at the foot of each page where it can happen: it is said in its place besides.
 #let foot-words(sheet, pressed) = {
@@ -99,10 +82,7 @@ export const template = `
   }
   sheet.foot
 }
-#let page-foot(sheet) = context {
-  let here-page = here().page()
-  foot-words(sheet, sheet.pressed != none and query(<pressure>).any(m => m.location().page() == here-page))
-}
+#let page-foot(sheet) = foot-words(sheet, sheet.pressed != none and on-page(<pressure>).len() > 0)
 
 // ---- boxes -----------------------------------------------------------------------------------------------
 
@@ -166,12 +146,12 @@ export const template = `
 #let rows-width(sheet, rows: 1) = if sheet.columns.len() == 1 and rows > 1 { calc.min(rows, one-line) * (one-width + 1mm) - 1mm } else { label-width + box-width(sheet.columns.len(), sheet.area.width) * calc.max(1, sheet.columns.len()) }
 
 // Over the boxes, once a page: the units.
-#let unit-heads(sheet) = {
-  let n = sheet.columns.len()
+#let unit-heads(columns, width) = {
+  let n = columns.len()
   if n == 0 or n > line-of { [] } else {
-    let w = box-width(n, sheet.area.width)
+    let w = box-width(n, width)
     align(right, grid(columns: (w,) * n, align: center + bottom,
-      ..sheet.columns.map(c => {
+      ..columns.map(c => {
         let said = text(size: small)[#strong(c.place)#if c.detail != "" [ #fitted(c.detail, most: 5)]]
         if c.odd { box(fill: black, inset: (x: 0.8mm, y: 0.5mm), outset: (y: 0.3mm), text(fill: white, weight: "bold", said)) } else { said }
       })))
@@ -180,19 +160,19 @@ export const template = `
 
 // ---- tables ----------------------------------------------------------------------------------------------
 
-#let cell-text(c, name) = if c.text == "" { if c.at("fill", default: false) { blank(name, 1.5em) } } else if c.at("strong", default: false) { strong(fitted(c.text)) } else { fitted(c.text) }
+#let cell-text(c, name, height) = if c.text == "" { if c.at("fill", default: false) { blank(name, height) } } else if c.at("strong", default: false) { strong(fitted(c.text)) } else { fitted(c.text) }
 
 // A page that holds nothing else has room between the lines.
 #let listing(b, roomy: false) = {
-  block(above: if roomy { 5mm } else { 0.7em }, below: if roomy { 1.5mm } else { 1.3mm }, sticky: true, heading(level: 1, b.title))
+  block(above: if roomy { 4mm } else { 0.7em }, below: if roomy { 1.5mm } else { 1.3mm }, sticky: true, heading(level: 1, b.title))
   context { set text(size: calc.max(small, 0.905 * text.size)); table(
     columns: b.columns.map(c => c.share * 1fr),
     stroke: (x, y) => (top: if y == 0 { rule } else { hair }, bottom: hair),
-    inset: (x: 1.4mm, top: if roomy { 1.4mm } else { 0.2em }, bottom: if roomy { 1.4mm } else { 0.3em }),
+    inset: (x: 1.4mm, top: if roomy { 0.9mm } else { 0.2em }, bottom: if roomy { 0.9mm } else { 0.3em }),
     align: left + horizon,
     table.header(..b.columns.map(c => text(size: small, c.head))),
     ..b.rows.map(r => r.enumerate().map(((at, c)) => {
-      let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text)
+      let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text, if roomy { 7.5mm } else { 1.5em })
       if c.at("fill", default: false) { table.cell(stroke: hair, said) } else { table.cell(breakable: c.text.len() > 1500, said) }
     })).flatten(),
   ) }
@@ -201,7 +181,7 @@ export const template = `
 // ---- at the beginning --------------------------------------------------------------------------------------
 
 // For what, for whom, by whom, and the code: two columns, ruled, with room to write where nothing is said.
-#let facts-block(b, sheet) = {
+#let facts-block(b, code) = {
   let entry(f) = (
     text(size: small, f.label),
     if f.text == "" { box(height: 5.5mm) } else {
@@ -220,7 +200,7 @@ export const template = `
       align: left + horizon,
       ..cells.flatten(),
     ),
-    qr(sheet, 20mm),
+    code,
   ))
 }
 
@@ -292,7 +272,7 @@ export const template = `
   table(
     columns: l.pairs.len() + if l.from == "" { 0 } else { 1 },
     stroke: hair, inset: (x: 0.45mm, top: 0.5mm, bottom: 0.8mm), align: center + horizon,
-    table.header(..if l.from == "" { () } else { (text(size: small, l.from),) }, ..l.pairs.map(p => text(size: small, p.from))),
+    table.header(..if l.from == "" { () } else { (text(size: small, l.from),) }, ..l.pairs.map(p => text(size: small, p.from)), ..l.at("besides", default: ()).map(r => (r.from, ..r.reads).map(t => text(size: small, t))).flatten()),
     ..if l.to == "" { () } else { (text(size: small, l.to),) }, ..l.pairs.map(p => text(size: 10.5pt, weight: "bold", p.to)),
   )
 })
@@ -375,10 +355,10 @@ export const template = `
 #let set-boxes(b) = box-rows(b.rows, b.heads.map(h => (place: h, detail: "")), set-width, heads: true)
 
 // About how many letters would fill the room that a step takes, on the high side: measuring each step is slow.
-#let bulk(s) = {
+#let bulk(s, units) = {
   let written(list, more) = list.map(f => f.text.len() + more).sum(default: 0)
   let path = if s.fail == none { 0 } else { s.fail.ways.map(w => 200 + w.when.len() + w.stops.map(t => 100 + t.title.len() + t.steps.map(o => written(o.sentence, 0) + written(o.facts, 20) + written(o.notes, 20)).sum(default: 0)).sum(default: 0)).sum(default: 0) }
-  written(s.cautions, 100) + written(s.sentence, 0) + written(s.facts, 30) + path + written(s.notes, 40) + 200 * s.limits.len() + 400 * s.lookups.len() + s.tables.map(t => 120 + 140 * t.rows.len()).sum(default: 0) + s.rows.map(r => 200 + r.label.len()).sum(default: 0) * calc.max(1, calc.ceil(sheets.first().columns.len() / line-of))
+  written(s.cautions, 100) + written(s.sentence, 0) + written(s.facts, 30) + path + written(s.notes, 40) + 200 * s.limits.len() + 400 * s.lookups.len() + s.tables.map(t => 120 + 140 * t.rows.len()).sum(default: 0) + s.rows.map(r => 200 + r.label.len()).sum(default: 0) * calc.max(1, calc.ceil(units / line-of))
 }
 
 #let step-body(s, sheet, breaks) = {
@@ -426,7 +406,7 @@ export const template = `
   numbering: n => step-number(list.at(n - 1)),
   ..list.map(s => {
     // A step stays whole; only one that is longer than a page has to break.
-    let breaks = bulk(s) > 2500 and measure(width: sheet.area.width - number-col, step-body(s, sheet, false)).height > sheet.area.height
+    let breaks = bulk(s, sheet.columns.len()) > 2500 and measure(width: sheet.area.width - number-col, step-body(s, sheet, false)).height > sheet.area.height
     [#metadata(none)#label(sheet.prefix + s.id)] + step-body(s, sheet, breaks)
   }),
 )
@@ -460,7 +440,7 @@ export const template = `
     let columns = b.columns.map(c => c.parts.map(part).join({ v(1mm, weak: true); line(length: 100%, stroke: hair) }))
     let beside = grid(columns: b.columns.map(c => c.share * 1fr), stroke: hair, inset: (x: 1.4mm, top: 0.8mm, bottom: 1.2mm), align: left + top, ..columns.map(c => grid.cell(breakable: false, c)))
     // What goes on overleaf is one column after the other, so that it is read in its order.
-    let long = b.columns.any(c => c.parts.map(p => p.steps.map(s => bulk(s.step)).sum(default: 0)).sum(default: 0) > 2500) and measure(width: sheet.area.width, beside).height > sheet.area.height - 40mm
+    let long = b.columns.any(c => c.parts.map(p => p.steps.map(s => bulk(s.step, sheet.columns.len())).sum(default: 0)).sum(default: 0) > 2500) and measure(width: sheet.area.width, beside).height > sheet.area.height - 40mm
     if long { columns.map(c => block(width: 100%, stroke: (top: hair), inset: (top: 0.8mm, bottom: 1.2mm), c)).join() } else { beside }
   }
   lookups(b.lookups)
@@ -508,20 +488,21 @@ export const template = `
 
 // ---- blocks ----------------------------------------------------------------------------------------------
 
+#let roomy-size = 10pt
 #let roomy(sheet) = sheet.form == "certificate" or sheet.form == "part"
 
-#let show-block(b, sheet) = if b.kind == "heading" {
+#let show-block(b, sheet, code) = if b.kind == "heading" {
   block(above: 6mm, below: 0mm, sticky: true, heading(level: 1, text(size: 16pt, b.text)))
 } else if b.kind == "text" {
   let gap = if roomy(sheet) { 2mm } else { 1.2mm }
   block(above: gap, below: gap, if b.strong { strong(b.text) } else { b.text })
-} else if b.kind == "facts" { facts-block(b, sheet)
+} else if b.kind == "facts" { facts-block(b, code)
 } else if b.kind == "drawing" { drawing(b)
 } else if b.kind == "table" { listing(b, roomy: roomy(sheet))
 } else if b.kind == "tables" { context {
   let beside = grid(columns: (1fr,) * b.tables.len(), column-gutter: 6mm, ..b.tables.map(listing))
   // Cut by a page break, each would be continued after its neighbor: so both end on one page, or follow each other.
-  if measure(width: sheet.area.width, beside).height > sheet.area.height / 3 { b.tables.map(listing).join() } else { block(breakable: false, above: 0mm, below: 0mm, beside) }
+  if measure(width: sheet.area.width, beside).height > sheet.area.height / 3 { b.tables.map(listing).join() } else { block(breakable: false, above: 0.7em, below: 0mm, beside) }
 }
 } else if b.kind == "safety" { safety(b)
 } else if b.kind == "place" { place-head(b, sheet)
@@ -531,29 +512,15 @@ export const template = `
 } else if b.kind == "page" { pagebreak(weak: true, to: if b.side == "left" { "even" } else { none }) }
 
 // Steps that follow each other are one list.
-#let flow(blocks, sheet) = {
+#let flow(blocks, sheet, code) = {
   let run = ()
   for b in blocks {
     if b.kind == "step" { run.push(b) } else {
       if run.len() > 0 { step-list(run, sheet); run = () }
-      show-block(b, sheet)
+      show-block(b, sheet, code)
     }
   }
   if run.len() > 0 { step-list(run, sheet) }
-}
-
-// What is left of a page where a step that stays whole does not go in.
-#let waste = 12mm
-// A part that runs over by a little is set so much smaller that it saves the page, where that is small enough a change.
-#let fitting-size(content, area) = {
-  let height(size) = measure(width: area.width, { set text(size: size); content }).height
-  let usual = height(step-size)
-  if usual <= area.height { return step-size }
-  let fits = calc.floor(usual / (area.height - waste))
-  let room = if fits == 1 { area.height } else { fits * (area.height - waste) }
-  let size = calc.floor(step-size / 1pt * room / usual * 4) / 4 * 1pt
-  // Not all of it becomes smaller.
-  if size < least-size { step-size } else if height(size) <= room { size } else if height(least-size) <= room { least-size } else { step-size }
 }
 
 // ---- page ------------------------------------------------------------------------------------------------
@@ -562,36 +529,40 @@ export const template = `
 #let margins = (inside: 14mm, outside: 10mm)
 // Under the foot: what office printers leave blank, and a little.
 #let below-foot = 5.5mm
+// What is over the body: which sheet it is, which page of it, and the units where there are boxes.
+#let page-top(sheet) = {
+  block(width: 100%, stroke: (bottom: rule), inset: (bottom: 1.2mm), below: 1mm, {
+    page-head(sheet)
+    place(right + bottom, page-number(sheet))
+  })
+  if sheet.heads > 0mm { block(width: 100%, height: sheet.heads, above: 0mm, below: 0mm, if on-page(<boxes>).len() > 0 { unit-heads(sheet.columns, sheet.width) }) }
+}
+
 // Headings of the second level where several sheets are one document: each has its own above them.
-#let traveler(sheet, several) = context {
+#let traveler(sheet, several, sizes) = context {
   let page-width = if sheet.paper == "a4" { 210mm } else { 215.9mm }
   let page-height = if sheet.paper == "a4" { 297mm } else { 279.4mm }
   let width = page-width - margins.inside - margins.outside
   let head-height = measure(block(width: width, page-head(sheet))).height
   let over = sheet.columns.len() > 0 and sheet.columns.len() <= line-of
-  let heads-height = if over { measure(block(width: width, unit-heads((..sheet, area: (width: width, height: 0mm))))).height + 1mm } else { 0mm }
+  let heads-height = if over { measure(block(width: width, unit-heads(sheet.columns, width))).height + 1mm } else { 0mm }
   let above = head-height + heads-height + if roomy(sheet) { 14mm } else { 10.5mm }
   // The foot has more lines in some languages.
   let below = calc.max(20mm, measure(block(width: width, foot-words(sheet, sheet.pressed != none))).height + 2mm + below-foot)
   let area = (width: width, height: page-height - below - above)
-  let sheet = (..sheet, area: area)
+  let body = (form: sheet.form, columns: sheet.columns, prefix: sheet.prefix, area: area)
   set page(
     paper: if sheet.paper == "a4" { "a4" } else { "us-letter" },
     margin: (..margins, top: above, bottom: below),
-    header: {
-      block(width: 100%, stroke: (bottom: rule), inset: (bottom: 1.2mm), below: 1mm, {
-        page-head(sheet)
-        place(right + if sheet.form == "certificate" { horizon } else { bottom }, dx: if sheet.form == "certificate" { -(code-width + 4mm) } else { 0mm }, page-number(sheet))
-      })
-      if over { block(width: 100%, height: heads-height, above: 0mm, below: 0mm, context { let page = here().page(); if query(<boxes>).any(m => m.location().page() == page) { unit-heads(sheet) } }) }
-    },
+    header: of-sheet(page-top),
     header-ascent: if roomy(sheet) { 4mm } else { 1mm },
-    footer: page-foot(sheet),
+    footer: of-sheet(page-foot),
     footer-descent: 2mm,
     background: if sheet.watermark != none { rotate(-50deg, text(size: 150pt, weight: "bold", fill: luma(222), sheet.watermark)) },
   )
   counter(page).update(1)
-  set text(lang: sheet.language, size: if roomy(sheet) { 11pt } else { step-size })
+  [#metadata((form: sheet.form, header: sheet.header, pageWords: sheet.pageWords, pressed: sheet.pressed, foot: sheet.foot, columns: sheet.columns, width: width, heads: heads-height, end: sheet.end))<sheet>]
+  set text(lang: sheet.language, size: if roomy(sheet) { roomy-size } else { step-size })
   // Who sees a page reads in its head which sheet it is. A reader program leaves the head out: this heading is for it and for
   // the bookmark. It takes no room, and lies between head and body, so that no words get mixed where text is copied.
   if several { place(dy: -4mm, heading(level: 1, text(size: 9pt, fill: rgb(0, 0, 0, 0), sheet.title))) }
@@ -601,22 +572,44 @@ export const template = `
     show regex(sheet.own.pattern): set text(lang: sheet.own.language)
     body
   }
+  let code = qr(sheet, 20mm)
   // What begins on a page of its own, up to the next: one part.
   let parts = ((),)
   for b in sheet.blocks { if b.kind == "page" and parts.last().len() > 0 { parts.push((b,)) } else { parts.last().push(b) } }
-  for part in parts {
+  for (at, part) in parts.enumerate() {
     let breaks = part.filter(b => b.kind == "page")
-    let content = tagged(flow(part.filter(b => b.kind != "page"), sheet))
-    for b in breaks { show-block(b, sheet) }
-    // A log fills its page by itself.
-    set text(size: if roomy(sheet) { 11pt } else if part.any(b => b.kind == "log") { step-size } else { fitting-size(content, area) })
-    content
+    for b in breaks { show-block(b, body, none) }
+    [#metadata(none)#label(sheet.prefix + str(at))]
+    {
+      set text(size: if roomy(sheet) { roomy-size } else { sizes.at(at, default: step-size / 1pt) * 1pt })
+      tagged(flow(part.filter(b => b.kind != "page"), body, code))
+    }
+    // How far it goes. A log fills its page by itself.
+    if not (roomy(sheet) or part.any(b => b.kind == "log")) {
+      context {
+        let end = here().position()
+        let pages = end.page - locate(label(sheet.prefix + str(at))).page() + 1
+        [#metadata((sheet: sheet.at, part: at, pages: pages, used: (end.y - above) / area.height))<extent>]
+      }
+    }
   }
   [#metadata(none)#sheet.end]
 }
 
-#for (at, s) in sheets.enumerate() {
-  let prefix = str(at + 1) + "-"
-  traveler((..s, prefix: prefix, code: codes.at(at), end: label(prefix + "end")), sheets.len() > 1)
+#let print-sheets(sheets, title, sizes) = {
+  // Alone, so that it is no part of the styles of what follows.
+  [#set document(title: title, date: none)]
+  set text(font: fonts, fallback: false, size: step-size, lang: sheets.first().language, hyphenate: false, fill: black)
+  set par(leading: 0.48em, spacing: 0.55em, justify: false)
+  // A place to break in a very long word. As a letter of its own it would join the letter before it, which is then not
+  // counted where lines are broken, and could not be found by a reader program's search.
+  show "\\u{200b}": it => h(0pt) + it
+  show heading: set text(size: 12.5pt, weight: "bold")
+  show heading: set block(above: 0pt, below: 0pt)
+  set enum(indent: 0pt, body-indent: 0pt, spacing: 0pt, number-align: start + top)
+  for (at, s) in sheets.enumerate() {
+    let prefix = str(at + 1) + "-"
+    traveler((..s, at: at, prefix: prefix, end: label(prefix + "end")), sheets.len() > 1, sizes.at(at, default: ()))
+  }
 }
 `;

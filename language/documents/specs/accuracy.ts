@@ -1,5 +1,6 @@
 import type Fraction from 'fraction.js';
 import { permissibleError } from '../../engineering/tool-error.ts';
+import type { Words } from '../../i18n/index.ts';
 import type { Asset } from '../../model/shop.ts';
 import { decimalValue, powerBelow, rounded } from '../../quantities/decimal.ts';
 import {
@@ -7,7 +8,6 @@ import {
   convertDifference,
   type Difference,
   exactWindow,
-  formatQuantity,
   type Limit,
   type Quantity,
   window,
@@ -26,10 +26,10 @@ export interface Accuracy {
  * error of the tool. `setToNominal`: of a torque, where a wrench is set to the nominal and its error is taken there;
  * else it is taken at the end that is furthest from zero, where an error in percent of the reading is largest.
  */
-export function accuracyOf(tool: Asset, limit: Limit, setToNominal: boolean): Accuracy | null {
+export function accuracyOf(tool: Asset, limit: Limit, setToNominal: boolean, words: Words): Accuracy | null {
   const at = judgedAt(limit, setToNominal);
   const error = at === null ? null : permissibleError(tool, at);
-  return error === null ? null : { error: errorText(error, tool), ratio: ratioText(limit, error) };
+  return error === null ? null : { error: errorText(error, tool, words), ratio: ratioText(limit, error, words) };
 }
 
 function judgedAt(limit: Limit, setToNominal: boolean): Quantity | null {
@@ -44,18 +44,18 @@ function judgedAt(limit: Limit, setToNominal: boolean): Quantity | null {
 }
 
 /** Rounded down, so that it never looks better than it is. */
-function ratioText(limit: Limit, error: Difference): string | null {
+function ratioText(limit: Limit, error: Difference, words: Words): string | null {
   const exact = exactWindow(limit, error.unit);
   const by = decimalValue(error.number);
   if (exact === null || exact.low === null || exact.high === null || by.equals(0)) return null;
-  return `${rounded(exact.high.sub(exact.low).div(2).div(by), 1, 'down')}:1`;
+  return `${words.number(rounded(exact.high.sub(exact.low).div(2).div(by), 1, 'down'))}:1`;
 }
 
-function errorText(error: Difference, { range, graduated }: Asset): string {
+function errorText(error: Difference, { range, graduated }: Asset, words: Words): string {
   const own = range?.high.unit ?? graduated?.unit ?? error.unit;
   const inOwn = convertDifference(error, own);
   const [value, unit] = inOwn === null ? [decimalValue(error.number), error.unit] : [inOwn, own];
-  return `±${formatQuantity({ number: twoFigures(value), unit })}`;
+  return `±${words.quantity({ number: twoFigures(value), unit })}`;
 }
 
 /** Two figures, rounded up: 2.6 for 2.5718. */

@@ -1,20 +1,20 @@
 import { isTestOf, own } from '../../model/steps.ts';
 import { capital, titleOf } from '../../model/titles.ts';
-import { formatQuantity } from '../../quantities/index.ts';
 import { specTitle } from '../names.ts';
 import { lineOf, missing, wordsCell } from './cells.ts';
 import { torque } from './joints.ts';
-import { specWords, sheetWords as words } from './labels.ts';
 import { type Layout, merged, specOf, stated } from './layout.ts';
 import type { SpecItem } from './model.ts';
 import { readings } from './tests.ts';
 
 export function adjusters(layout: Layout): SpecItem[] {
+  const { words } = layout.setting;
+  const { specs } = words;
   const { family } = layout.procedure;
   return family.adjusters.map((adjuster): SpecItem => {
     const { part, sets, rate, lockedBy, source } = adjuster;
     const reading = words.inSentence(specTitle(layout.procedure, sets));
-    const what = specWords.what.sets(reading);
+    const what = specs.what.sets({ reading });
     const setting = layout.done.filter(
       ({ step }) => step.verb === 'set' && (step.reading === sets || step.objects.some(({ name }) => name === part)),
     );
@@ -34,19 +34,19 @@ export function adjusters(layout: Layout): SpecItem[] {
               (step.verb === 'lock' || step.verb === 'torque') &&
               step.objects.some(({ name }) => name === lockedBy || (step.verb === 'lock' && name === part)),
           );
-    const lockTorque = merged(locks.flatMap((done) => torque(layout, done, specWords.what.lockTorque)));
-    const rateCell = rate === null ? null : wordsCell(formatQuantity(rate), lineOf(source));
-    const noLock = wordsCell('', lineOf(source), [missing('value', specWords.missing.noTorqueStep)]);
-    const noLimit = wordsCell('', lineOf(source), [missing('value', specWords.missing.limit)]);
+    const lockTorque = merged(locks.flatMap((done) => torque(layout, done, specs.what.lockTorque)));
+    const rateCell = rate === null ? null : wordsCell(words.quantity(rate), lineOf(source));
+    const noLock = wordsCell('', lineOf(source), [missing('value', specs.missing.noTorqueStep)]);
+    const noLimit = wordsCell('', lineOf(source), [missing('value', specs.missing.limit)]);
     return {
       title: capital(titleOf(family.parts.find(({ name }) => name === part) ?? adjuster)),
-      facts: lockedBy === null ? [] : [specWords.facts.lockedBy(partTitle(layout, lockedBy))],
+      facts: lockedBy === null ? [] : [specs.facts.lockedBy({ part: partTitle(layout, lockedBy) })],
       line: lineOf(source),
       figures: [
         ...(limits.length > 0 ? limits : [stated(layout, what, source, () => noLimit)]),
-        ...(rateCell === null ? [] : [stated(layout, specWords.what.rate, source, () => rateCell)]),
+        ...(rateCell === null ? [] : [stated(layout, specs.what.rate, source, () => rateCell)]),
         ...(lockedBy !== null && lockTorque.length === 0
-          ? [stated(layout, specWords.what.lockTorque, source, () => noLock)]
+          ? [stated(layout, specs.what.lockTorque, source, () => noLock)]
           : lockTorque),
       ],
     };
@@ -54,7 +54,7 @@ export function adjusters(layout: Layout): SpecItem[] {
 }
 
 function partTitle(layout: Layout, name: string): string {
-  return words.inSentence(
+  return layout.setting.words.inSentence(
     titleOf(layout.procedure.family.parts.find((part) => part.name === name) ?? { name, title: name }),
   );
 }

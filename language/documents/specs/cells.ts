@@ -2,14 +2,13 @@
 import type { Step, ToolUse } from '../../model/procedure.ts';
 import type { Asset } from '../../model/shop.ts';
 import type { Source } from '../../model/source.ts';
-import { formatLimit, formatQuantity, type Kind, kindOfUnit, type Limit, window } from '../../quantities/index.ts';
+import { type Kind, kindOfUnit, type Limit, window } from '../../quantities/index.ts';
 import type { LimitFigure } from '../figures/limit-figure.ts';
 import { scaleFor, type Where } from '../figures/scales.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import type { PrintContext } from '../print-context.ts';
 import { toolWords } from '../tools.ts';
 import { accuracyOf } from './accuracy.ts';
-import { specWords, sheetWords as words } from './labels.ts';
 import type { MissingKind, SpecCell, SpecLine, SpecMissing } from './model.ts';
 
 /** A step and where it is done: tool, unit and station of a limit come from it. */
@@ -69,32 +68,33 @@ export function limitCell(
   line: SpecLine,
   asked: Asked,
 ): SpecCell {
+  const { words } = setting;
   const { step } = done;
   const { kind } = figure;
   const { whole, standing } = asked.judged ? figure : { whole: figure.limit, standing: null };
   const found = kind === null ? null : toolFor(setting, done, kind, figure);
   const turned = step.verb === 'torque' || step.verb === 'lock';
-  const accuracy = found?.asset == null ? null : accuracyOf(found.asset, whole, turned);
+  const accuracy = found?.asset == null ? null : accuracyOf(found.asset, whole, turned, words);
   const { low, high } = window(whole);
   const missed: SpecMissing[] = [];
-  if (asked.judged && isBare(whole)) missed.push(missing('tolerance', specWords.missing.tolerance));
-  if (source === null) missed.push(missing('source', specWords.missing.source));
+  if (asked.judged && isBare(whole)) missed.push(missing('tolerance', words.specs.missing.tolerance));
+  if (source === null) missed.push(missing('source', words.specs.missing.source));
   if (standing !== null && standing.sourceText === null)
-    missed.push(missing('source', specWords.missing.standingSource));
+    missed.push(missing('source', words.specs.missing.standingSource));
   // A pressure that is only held is read off a gauge too.
   if (found === null && kind !== null && (kind === 'pressure' || (asked.judged && !byHand.has(kind)))) {
     const gauged = step.verb === 'test' || step.verb === 'read' || step.verb === 'set' || step.verb === 'across';
-    missed.push(missing('tool', gauged ? specWords.missing.gauge : specWords.missing.tool));
+    missed.push(missing('tool', gauged ? words.specs.missing.gauge : words.specs.missing.tool));
   }
   if (found?.asset != null && accuracy === null && low !== null && high !== null && asked.judged)
-    missed.push(missing('accuracy', specWords.missing.accuracy(found.asset.name)));
+    missed.push(missing('accuracy', words.specs.missing.accuracy({ tool: found.asset.name })));
   return {
     value: asked.value ?? figure.value,
     also: asked.value === undefined ? figure.also : '',
     standing:
       standing === null
         ? null
-        : `${words.limits.standing} ${formatLimit(standing.limit)}${standing.sourceText === null ? '' : `: ${standing.sourceText}`}`,
+        : `${words.limits.standing} ${words.limit(standing.limit)}${standing.sourceText === null ? '' : `: ${standing.sourceText}`}`,
     source,
     low,
     high,
@@ -138,7 +138,7 @@ function toolFor(
   const uses = new Map<Asset | undefined, ToolUse>(
     step.tools.map((use) => [use.form === 'asset' ? assets.find(({ name }) => name === use.name) : undefined, use]),
   );
-  if (asset !== undefined) return { asset, words: assetWords(asset, uses.get(asset)) };
+  if (asset !== undefined) return { asset, words: assetWords(setting, asset, uses.get(asset)) };
   if (scale !== null) {
     const use = step.tools.find((other) => other.form === 'kind' && other.range === scale.range);
     return use === undefined ? null : { asset: null, words: toolWords(setting, use) };
@@ -147,7 +147,7 @@ function toolFor(
     // Of what says neither range nor marks only its error tells what it measures.
     if (named !== undefined && named.range === null && named.graduated === null) {
       const measures = named.within === null || named.within.unit === '%' ? null : kindOfUnit(named.within.unit);
-      if (measures === null || measures === kind) return { asset: named, words: assetWords(named, use) };
+      if (measures === null || measures === kind) return { asset: named, words: assetWords(setting, named, use) };
     }
     if (use.form === 'kind' && use.range === null) return { asset: null, words: toolWords(setting, use) };
   }
@@ -155,8 +155,9 @@ function toolFor(
   return said.length === 0 ? null : { asset: null, words: said.map(({ text }) => text).join(', ') };
 }
 
-function assetWords({ name, title, kind }: Asset, use: ToolUse | undefined): string {
-  const adapter =
-    use?.form === 'asset' && use.adapter !== null ? `, adapter ${formatQuantity(use.adapter.length)}` : '';
-  return `${title === name ? words.tools.kinds[kind] : title}${adapter}`;
+function assetWords({ words }: PrintContext, { name, title, kind }: Asset, use: ToolUse | undefined): string {
+  const tool = title === name ? words.tools.kinds[kind] : title;
+  return use?.form === 'asset' && use.adapter !== null
+    ? words.specs.facts.adapter({ tool, length: words.quantity(use.adapter.length) })
+    : tool;
 }

@@ -4,7 +4,6 @@ import { own } from '../../model/steps.ts';
 import { capital, titleOf } from '../../model/titles.ts';
 import { baseTitle, objectWords } from '../names.ts';
 import { type CompletedCell, lineOf, missing, wordsCell } from './cells.ts';
-import { specWords, sheetWords as words } from './labels.ts';
 import { cellKey, figure, type Layout, limit, merged, written } from './layout.ts';
 import type { SpecFigure, SpecItem } from './model.ts';
 
@@ -41,7 +40,7 @@ export function joints(layout: Layout): SpecItem[] {
         name,
         item: {
           title: capital(titleOf(part ?? { name, title: name })),
-          facts: [specWords.facts.noJoint],
+          facts: [layout.setting.words.specs.facts.noJoint],
           line: lineOf(done.step.source),
           figures: merged(steps.flatMap((each) => torque(layout, each))),
         },
@@ -56,12 +55,13 @@ function jointFacts(
   { to, thread, solid, oiled, leftHand, handTightIsFinal }: Joint,
   torqued: readonly CompletedCell[],
 ): string[] {
-  const { facts } = specWords;
+  const { words } = layout.setting;
+  const { facts } = words.specs;
   const onto = layout.procedure.family.parts.find(({ name }) => name === to);
   return [
-    onto === undefined ? null : facts.on(words.inSentence(titleOf(onto))),
+    onto === undefined ? null : facts.on({ part: words.inSentence(titleOf(onto)) }),
     thread,
-    solid === null ? null : facts.ofClass(solid.propertyClass),
+    solid === null ? null : facts.ofClass({ propertyClass: solid.propertyClass }),
     oiled || torqued.some(({ step }) => own(step, 'oiled')) ? facts.oiled : null,
     leftHand ? facts.leftHand : null,
     handTightIsFinal ? words.inSentence(words.facts.handTight) : null,
@@ -69,15 +69,16 @@ function jointFacts(
 }
 
 function torques(layout: Layout, joint: Joint, steps: readonly CompletedCell[]): SpecFigure[] {
+  const { words } = layout.setting;
   const figures = merged(steps.flatMap((done) => torque(layout, done)));
   const line = lineOf(joint.source);
   const none = joint.handTightIsFinal
     ? wordsCell(words.facts.handTight, line)
-    : wordsCell('', line, [missing('value', specWords.missing.noTorqueStep)]);
+    : wordsCell('', line, [missing('value', words.specs.missing.noTorqueStep)]);
   const left = layout.numbers.map((_, column) => figures.every(({ cells }) => cells[column] === null));
   if (figures.length > 0 && !left.includes(true)) return figures;
   const filled: SpecFigure = {
-    what: specWords.what.torque,
+    what: words.specs.what.torque,
     steps: [],
     line,
     cells: left.map((open) => (open ? none : null)),
@@ -86,7 +87,12 @@ function torques(layout: Layout, joint: Joint, steps: readonly CompletedCell[]):
 }
 
 /** Torque, and bolt stretch where it is tightened by that. */
-export function torque(layout: Layout, done: CompletedCell, what: string = specWords.what.torque): SpecFigure[] {
+export function torque(
+  layout: Layout,
+  done: CompletedCell,
+  what: string = layout.setting.words.specs.what.torque,
+): SpecFigure[] {
+  const { words } = layout.setting;
   const { step } = done;
   const figures: SpecFigure[] = [];
   const use = own(step, 'limit');
@@ -94,7 +100,7 @@ export function torque(layout: Layout, done: CompletedCell, what: string = specW
   const { stretch } = done.figures;
   if (stretch !== null) figures.push(written(layout, done, words.facts.stretch, stretch));
   if (figures.length === 0) {
-    const cell = wordsCell('', lineOf(step.source), [missing('value', specWords.missing.torque)]);
+    const cell = wordsCell('', lineOf(step.source), [missing('value', words.specs.missing.torque)]);
     figures.push(figure(layout, what, done, () => cell));
   }
   return figures;

@@ -1,3 +1,4 @@
+import type { Language } from '../../i18n/index.ts';
 import type { LimitUse, PartNumber, Procedure, Repair, Stage, Step } from '../../model/procedure.ts';
 import type { Source } from '../../model/source.ts';
 import { failEntries } from '../../model/steps.ts';
@@ -7,7 +8,6 @@ import type { Where } from '../figures/scales.ts';
 import { stepFigures } from '../figures/step-figures.ts';
 import { buildPrintContext, type PrintContext } from '../print-context.ts';
 import { type CompletedCell, limitCell, lineOf, missing, wordsCell } from './cells.ts';
-import { specWords, sheetWords as words } from './labels.ts';
 import type { SpecCell, SpecFigure, SpecLine } from './model.ts';
 
 /** Makes the cell of one part number; null: the figure is not for it. */
@@ -25,10 +25,11 @@ export interface Layout {
   readonly used: Set<string>;
 }
 
-export function layoutOf(procedure: Procedure): Layout {
+export function layoutOf(procedure: Procedure, language: Language): Layout {
   const setting = buildPrintContext(procedure, {
     job: null,
     number: null,
+    language,
     paper: 'a4',
     draft: false,
     diagnostics: [],
@@ -84,6 +85,7 @@ export function nothing(layout: Layout, done: CompletedCell, what: string, text:
 /** The limit of a step through its spec, or as it is written there. */
 export function limit(layout: Layout, done: CompletedCell, use: LimitUse, which: Which): Cells {
   const { setting, used } = layout;
+  const { words } = setting;
   const { step } = done;
   const held = heldAt(setting, done, use).filter((one) => one.which === which);
   const judged = true;
@@ -105,10 +107,10 @@ export function limit(layout: Layout, done: CompletedCell, use: LimitUse, which:
       ? wordsCell(
           words.limits.notRequired,
           line,
-          value.sourceText === null ? [missing('source', specWords.missing.source)] : [],
+          value.sourceText === null ? [missing('source', words.specs.missing.source)] : [],
           value.sourceText,
         )
-      : wordsCell('', line, [missing('value', specWords.missing.limit)]);
+      : wordsCell('', line, [missing('value', words.specs.missing.limit)]);
   };
 }
 

@@ -1,7 +1,7 @@
+import type { Language } from '../../i18n/index.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import { adjusters } from './adjusters.ts';
 import { joints } from './joints.ts';
-import { specWords } from './labels.ts';
 import { layoutOf } from './layout.ts';
 import type { GroupKind, SpecGroup, SpecItem, Specs } from './model.ts';
 import { others } from './others.ts';
@@ -12,8 +12,9 @@ import { measurements, tests } from './tests.ts';
  * All figures that a procedure uses, for every part number: plain data, pure. Limits are worded as the sheet prints
  * them, since both take the same functions.
  */
-export function buildSpecs(procedure: Procedure): Specs {
-  const layout = layoutOf(procedure);
+export function buildSpecs(procedure: Procedure, language: Language = 'en'): Specs {
+  const layout = layoutOf(procedure, language);
+  const { words } = layout.setting;
   const { name, title, revision, family, shop, numbers } = procedure;
   const groups: [GroupKind, SpecItem[]][] = [
     ['joints', joints(layout)],
@@ -25,7 +26,7 @@ export function buildSpecs(procedure: Procedure): Specs {
   groups.push(['others', others(layout)]);
   const shown = groups
     .filter(([, items]) => items.length > 0)
-    .map(([kind, items]): SpecGroup => ({ kind, title: specWords.groups[kind], items }));
+    .map(([kind, items]): SpecGroup => ({ kind, title: words.specs.groups[kind], items }));
   return {
     procedure: name,
     title,
@@ -37,7 +38,7 @@ export function buildSpecs(procedure: Procedure): Specs {
         ? [{ number: null, title: '' }]
         : numbers.map((number) => ({ number: number.name, title: number.title === number.name ? '' : number.title })),
     groups: shown,
-    remarks: remarksOf(procedure, shown),
+    remarks: remarksOf(procedure, shown, words),
   };
 }
 

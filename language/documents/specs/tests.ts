@@ -1,15 +1,14 @@
+import type { Words } from '../../i18n/index.ts';
 import { ceilingText } from '../../i18n/limit-words.ts';
 import type { LimitUse, Step, TestFigures } from '../../model/procedure.ts';
 import { specFor } from '../../model/spec-for.ts';
 import { isAsFound, limitUses, own } from '../../model/steps.ts';
 import { capital, titleOf } from '../../model/titles.ts';
-import { formatQuantity } from '../../quantities/index.ts';
 import type { Which } from '../figures/held.ts';
 import { holdWords } from '../figures/hold-words.ts';
 import { conditionFigure, type LimitFigure, lineOf as lineOfFigure } from '../figures/limit-figure.ts';
 import { objectWords, specTitle } from '../names.ts';
 import { type CompletedCell, lineOf, wordsCell } from './cells.ts';
-import { specWords, sheetWords as words } from './labels.ts';
 import {
   type Cells,
   condition,
@@ -25,6 +24,7 @@ import {
 import type { SpecFigure, SpecItem } from './model.ts';
 
 export function tests(layout: Layout): SpecItem[] {
+  const { words } = layout.setting;
   const adjusted = new Set(layout.procedure.family.adjusters.map(({ sets }) => sets));
   const byName = new Map<string, CompletedCell[]>();
   for (const done of layout.done) {
@@ -47,7 +47,7 @@ export function tests(layout: Layout): SpecItem[] {
       ...('gauge' in step && step.gauge !== null
         ? [`${words.inSentence(words.facts.gauge)} ${words.facts[step.gauge]}`]
         : []),
-      ...lookFacts(step),
+      ...lookFacts(words, step),
     ]);
     return {
       title: capital(specTitle(layout.procedure, name)),
@@ -60,13 +60,14 @@ export function tests(layout: Layout): SpecItem[] {
 }
 
 function testFigures(layout: Layout, dones: readonly CompletedCell[], name: string): SpecFigure[] {
+  const { words } = layout.setting;
+  const { what, missing } = words.specs;
   const foundSteps = dones.some(({ step }) => isAsFound(step));
   return dones.flatMap((done) => {
     const { step, where } = done;
     const test = own(step, 'test');
     const figures: SpecFigure[] = [];
     const use = own(step, 'limit') ?? (step.verb === 'read' ? specOf(layout, name, step.source) : null);
-    const { what } = specWords;
     if (use !== null)
       figures.push(
         ...readings(
@@ -78,7 +79,7 @@ function testFigures(layout: Layout, dones: readonly CompletedCell[], name: stri
         ),
       );
     else if (test?.reads != null && limitUses(step).length === 0)
-      figures.push(nothing(layout, done, what.read, specWords.missing.limit));
+      figures.push(nothing(layout, done, what.read, missing.limit));
     figures.push(...pointFigures(layout, done, what.read));
     const { hold, from, to, forTime, at } = done.figures.conditions;
     const { inTime, spread, ceiling } = done.figures;
@@ -100,13 +101,13 @@ function testFigures(layout: Layout, dones: readonly CompletedCell[], name: stri
       const of = conditionFigure(layout.setting, step, where, { form: 'at most', most });
       add(what.never, of, ceilingText(words, most, unit));
     }
-    if (test != null && isTimedOnly(test)) figures.push(nothing(layout, done, what.hold, specWords.missing.pressure));
+    if (test != null && isTimedOnly(test)) figures.push(nothing(layout, done, what.hold, missing.pressure));
     // A test by eye has no figure, and still is one of the tests.
     if (figures.length === 0 && step.verb === 'test') {
       const cell = step.accept === null ? null : wordsCell(step.accept, lineOf(step.source));
       figures.push(
         cell === null
-          ? nothing(layout, done, what.looked, specWords.missing.limit)
+          ? nothing(layout, done, what.looked, missing.limit)
           : figure(layout, what.looked, done, () => cell),
       );
     }
@@ -116,7 +117,8 @@ function testFigures(layout: Layout, dones: readonly CompletedCell[], name: stri
 
 /** What is read at each point, and how far its places may lie apart. */
 function pointFigures(layout: Layout, done: CompletedCell, read: string): SpecFigure[] {
-  const { what } = specWords;
+  const { words } = layout.setting;
+  const { what } = words.specs;
   return (done.figures.plan?.points ?? []).flatMap(({ point, at, spread }): SpecFigure[] => {
     const title = point === null ? '' : `${titleOf(point)}${at.length === 0 ? '' : ` (${at.join(', ')})`}: `;
     return [
@@ -136,6 +138,7 @@ export function readings(
   what: string,
   wanted: readonly Which[],
 ): SpecFigure[] {
+  const { words } = layout.setting;
   const { step } = done;
   if (use.form === 'limit') return [figure(layout, what, done, limit(layout, done, use, 'rebuilt'))];
   const values = heldAt(layout.setting, done, use).flatMap(({ which, value }) => (which === 'rebuilt' ? value : []));
@@ -151,26 +154,28 @@ export function readings(
     const label =
       which === 'whenNew' && newPart !== undefined
         ? words.limits.withNew({ part: words.inSentence(newPart.title) })
-        : which === 'rebuilt' && what !== specWords.what.read
+        : which === 'rebuilt' && what !== words.specs.what.read
           ? what
           : words.limits[which];
-    return [figure(layout, isAsFound(step) && which === 'rebuilt' ? specWords.what.asFound : label, done, cells)];
+    return [figure(layout, isAsFound(step) && which === 'rebuilt' ? words.specs.what.asFound : label, done, cells)];
   });
-  return settles ? [...figures, figure(layout, specWords.what.settling, done, settling(layout, use.spec))] : figures;
+  return settles ? [...figures, figure(layout, words.specs.what.settling, done, settling(layout, use.spec))] : figures;
 }
 
 /** What a new spring loses of a spec. */
 function settling(layout: Layout, spec: string): Cells {
+  const { words } = layout.setting;
   return (number) => {
     const value = specFor(layout.procedure, spec, number?.name ?? null);
     if (value?.settling == null) return null;
     const own = number?.values.find((other) => other.spec === spec && other.settling !== null);
     const source = own?.source ?? value.spec.source;
-    return wordsCell(formatQuantity(value.settling), lineOf(source), [], value.sourceText);
+    return wordsCell(words.quantity(value.settling), lineOf(source), [], value.sourceText);
   };
 }
 
 export function measurements(layout: Layout): SpecItem[] {
+  const { words } = layout.setting;
   const byTitle = new Map<string, SpecItem>();
   for (const done of layout.done) {
     const { step } = done;
@@ -178,12 +183,12 @@ export function measurements(layout: Layout): SpecItem[] {
     const use = own(step, 'limit');
     if (use == null || known.includes(step.verb)) continue;
     const title = capital(objectWords(layout.setting, step.objects).join(', ') || step.verb);
-    const label = use.form === 'spec' ? specTitle(layout.procedure, use.spec) : specWords.what.limit;
+    const label = use.form === 'spec' ? specTitle(layout.procedure, use.spec) : words.specs.what.limit;
     const figures = readings(layout, done, use, label, ['rebuilt', 'whenNew', 'inService']);
     const before = byTitle.get(title);
     byTitle.set(title, {
       title,
-      facts: [...new Set([...(before?.facts ?? []), ...lookFacts(step)])],
+      facts: [...new Set([...(before?.facts ?? []), ...lookFacts(words, step)])],
       line: before?.line ?? lineOf(step.source),
       figures: merged([...(before?.figures ?? []), ...figures]),
     });
@@ -198,7 +203,7 @@ function isTimedOnly({ reads, hold, from, to, inTime, forTime }: TestFigures): b
 }
 
 /** What is looked for at a test or a measurement. */
-function lookFacts(step: Step): string[] {
+function lookFacts(words: Words, step: Step): string[] {
   const [accept, reject] = [own(step, 'accept'), own(step, 'reject')];
   return [
     ...(accept == null ? [] : [`${words.inSentence(words.facts.accept)} “${accept}”`]),

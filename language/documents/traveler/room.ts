@@ -2,14 +2,16 @@ import type { Block, Paper, StepBlock } from '../model.ts';
 import { blockTexts, stepTexts } from '../texts.ts';
 
 /** What goes on a page, as it is reckoned below: more than is true of each block alone, in type a little smaller where that helps. */
-const page: Record<Paper, number> = { a4: 325, letter: 313 };
+const page: Record<Paper, number> = { a4: 325, letter: 323 };
 
 /** About how high it is set, on the high side: enough to know what goes on one page. */
 function heightOf(block: Block): number {
   const lines = (texts: readonly string[], letters: number) =>
     Math.ceil(texts.reduce((sum, text) => sum + text.length + 2, 0) / letters);
   const tables = (lookups: StepBlock['lookups']) =>
-    10 * lookups.length + 4 * lookups.filter(({ title }) => title !== '').length;
+    10 * lookups.length +
+    lookups.reduce((sum, { besides = [] }) => sum + 4 * besides.length, 0) +
+    4 * lookups.filter(({ title }) => title !== '').length;
   switch (block.kind) {
     case 'place':
       return (

@@ -165,7 +165,7 @@ describe('the sheet', () => {
   test('works out what to hold for every reading, for each number', () => {
     const leak = stepsOf(sheet.blocks).find(({ number }) => number === '7.4')!;
     expect(leak.lookups.map(({ title, pairs }) => [title, pairs[0], pairs.at(-1)])).toEqual([
-      ['A-250: Hold pressure for each opening pressure', { from: '250', to: '230' }, { from: '258', to: '238' }],
+      ['A-250: Hold pressure for each opening pressure, bar', { from: '250', to: '230' }, { from: '258', to: '238' }],
       ['A-220', { from: '220', to: '200' }, { from: '228', to: '208' }],
     ]);
   });
@@ -213,7 +213,7 @@ describe('the sheet', () => {
       const leak = { ...test, test: { ...test.test, hold } };
       const setting = buildPrintContext(made, blank);
       return holdLookup(setting, holdTables(setting, leak, { station: 'tester' })).map((table) => [
-        flat(table.to).split(', ').at(-1),
+        flat(table.title).split(', ').at(-1),
         table.pairs.map(({ from, to }) => `${from}-${to}`).join(' '),
       ]);
     };

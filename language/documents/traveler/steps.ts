@@ -1,6 +1,5 @@
 import { shimChoices } from '../../analysis/shims.ts';
 import type { Words } from '../../i18n/index.ts';
-import { ceilingText } from '../../i18n/limit-words.ts';
 import type { Choice, Step } from '../../model/procedure.ts';
 import type { Allow } from '../../model/source.ts';
 import { own } from '../../model/steps.ts';
@@ -12,16 +11,15 @@ import { matchedSets } from '../../recommendations/set-shims.ts';
 import { verbsThat } from '../../syntax/verbs/index.ts';
 import { whoseWords, withNumbers } from '../figures/by-number.ts';
 import { holdTables } from '../figures/hold-table.ts';
-import { holdWords } from '../figures/hold-words.ts';
-import { type LimitFigure, lineOf } from '../figures/limit-figure.ts';
-import { holdLookup, inRows, shimLookup } from '../figures/lookups.ts';
+import { holdLookup, inRows, shimLookup, together } from '../figures/lookups.ts';
 import { rateText, specSources } from '../figures/rates.ts';
 import { shimTables } from '../figures/shim-table.ts';
 import { readsGauge, type StepFigures } from '../figures/step-figures.ts';
-import type { Fact, SignBoxes, StepBlock } from '../model.ts';
+import type { Fact, Lookup, SignBoxes, StepBlock } from '../model.ts';
 import { baseTitle, fluidTitle, specTitle } from '../names.ts';
 import type { PrintContext } from '../print-context.ts';
-import { conditionsOf, toolWords } from '../tools.ts';
+import { testFacts } from '../test-facts.ts';
+import { toolWords } from '../tools.ts';
 import type { SheetContext } from './context.ts';
 import { failPath, passingVerdicts } from './fail-path.ts';
 import { isGateStep } from './gates.ts';
@@ -54,10 +52,7 @@ export function stepBlock(context: SheetContext, step: Step): StepBlock {
     only: step.only === null ? null : onlyWords(context, step.only),
     sentence: buildSentence(context, step),
     limits: stepLimits(context, figures),
-    lookups: [
-      ...holdLookup(context, holdTables(context, step, figures.place)),
-      ...shimTables(context, step).flatMap((group, index) => inRows(shimLookup(context, step, group, index > 0))),
-    ],
+    lookups: [...holdLookup(context, holdTables(context, step, figures.place)), ...shimLookups(context, step)],
     tables: planTables(context, figures),
     facts: facts(context, figures),
     notes: notes(context, step),
@@ -69,6 +64,13 @@ export function stepBlock(context: SheetContext, step: Step): StepBlock {
     sign: signBoxes(context, step),
     close: null,
   };
+}
+
+/** The change of a shim for each reading, in rows. */
+function shimLookups(context: SheetContext, step: Step): Lookup[] {
+  const groups = shimTables(context, step);
+  const tables = groups.map((group, index) => shimLookup(context, step, group, index > 0));
+  return together(tables, groups).flatMap(inRows);
 }
 
 /** It is on a line of the log. */
@@ -188,8 +190,8 @@ function jointFacts(setting: PrintContext, { step, place }: StepFigures): Fact[]
         label: label.thread,
         text:
           joint.solid === null
-            ? joint.thread
-            : label.ofClass({ thread: joint.thread, class: joint.solid.propertyClass }),
+            ? setting.words.thread(joint.thread)
+            : label.ofClass({ thread: setting.words.thread(joint.thread), class: joint.solid.propertyClass }),
       });
     if (joint.oiled && tightens) add({ label: label.oilThread, text: label.oilThreadText });
     if (joint.handTightIsFinal && step.verb === 'run-down') add({ label: label.handTight, text: '' });
@@ -200,26 +202,6 @@ function jointFacts(setting: PrintContext, { step, place }: StepFigures): Fact[]
 
 /** Verbs that turn a threaded part. */
 const turns: ReadonlySet<string> = new Set(verbsThat('turns'));
-
-function testFacts(setting: PrintContext, { step, conditions, ceiling, figuresAt }: StepFigures): Fact[] {
-  const { words } = setting;
-  const label = words.facts;
-  const said = own(step, 'test')?.hold;
-  const { hold, from, to, forTime, at } = conditions;
-  const fact = (name: string, figure: LimitFigure | null) =>
-    figure === null ? [] : [{ label: name, text: lineOf(figure) }];
-  return [
-    ...(said == null || hold === null ? [] : [{ label: label.hold, text: holdWords(setting, said, hold) }]),
-    ...fact(label.from, from),
-    ...fact(label.to, to),
-    ...fact(label.forTime, forTime),
-    ...(at === null && figuresAt.length === 0
-      ? []
-      : [{ label: label.at, text: [...(at === null ? [] : [lineOf(at)]), ...figuresAt].join(', ') }]),
-    ...(ceiling === null ? [] : [{ label: label.never, text: ceilingText(words, ceiling.most, ceiling.unit) }]),
-    ...conditionsOf(words, step).map((text) => ({ label: label.conditions, text })),
-  ];
-}
 
 /** In a job, what to fit in each unit or how far to turn it, by its last reading. */
 export function adviceFacts(setting: PrintContext, step: Step): Fact[] {

@@ -12,18 +12,19 @@ import { usualTorques } from '../../analysis/usual-torques.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import { isTest } from '../../model/steps.ts';
 import type { Kind } from '../../quantities/types.ts';
+import { type Filling, say, stateTerm } from '../../say/say.ts';
 import type { StateAt } from '../state-at.ts';
 import type { Slot } from './wanted.ts';
 
 /** How a name fits: those that fit best come first, and what certainly has no meaning is left out where others fit. */
-export type Fit = { readonly rank: number; readonly note: string | null } | 'left out';
+export type Fit = { readonly rank: number; readonly note: Filling | null } | 'left out';
 
 /** How a name fits at a place; null: nothing is known about it. */
 export type FitOf = (name: string) => Fit | null;
 
-const first = (order: number, note: string | null = null): Fit => ({ rank: order, note });
+const first = (order: number, note: Filling | null = null): Fit => ({ rank: order, note });
 /** Behind all that fit now. */
-const later = (note: string, order = 0): Fit => ({ rank: 100 + order, note });
+const later = (note: Filling, order = 0): Fit => ({ rank: 100 + order, note });
 const leftOut = 'left out';
 
 /** How names fit that follow in a step; null: as they come. */
@@ -59,7 +60,7 @@ function fitOfObject({ verb, named }: Slot, at: StateAt): FitOf | null {
         if (!on.includes(name)) return leftOut;
         const blockers = blockersOf(relations, state, name, named);
         if (blockers.length === 0) return first(order.indexOf(name));
-        return later(`under ${titles(blockers)}`, order.indexOf(name));
+        return later(say`under ${titles(blockers)}`, order.indexOf(name));
       };
     }
     case 'fit': {
@@ -69,10 +70,10 @@ function fitOfObject({ verb, named }: Slot, at: StateAt): FitOf | null {
         if (!parts.includes(name)) return null;
         if (!off.includes(name)) return leftOut;
         const missing = missingFor(relations, state, name, named);
-        if (isForGood(at, name)) return later('discarded: renew it first', order.length);
+        if (isForGood(at, name)) return later(say`discarded: renew it first`, order.length);
         return missing.length === 0
           ? first(order.indexOf(name))
-          : later(`goes on ${titles(missing)}`, order.indexOf(name));
+          : later(say`goes on ${titles(missing)}`, order.indexOf(name));
       };
     }
     case 'renew':
@@ -81,7 +82,7 @@ function fitOfObject({ verb, named }: Slot, at: StateAt): FitOf | null {
     case 'send': {
       const off = left.filter((name) => state.may(layout.parts.get(name)!.place, place.off | place.sub));
       return (name) =>
-        !parts.includes(name) ? null : off.includes(name) ? first(parts.indexOf(name)) : later('in place');
+        !parts.includes(name) ? null : off.includes(name) ? first(parts.indexOf(name)) : later(stateTerm('in place'));
     }
     case 'slacken':
       return onlyJoints(parts, inState(layout.joints, tightness.found | tightness.torqued | tightness.locked));
@@ -91,7 +92,7 @@ function fitOfObject({ verb, named }: Slot, at: StateAt): FitOf | null {
       return onlyJoints(parts, (name) => {
         const location = layout.joints.get(name);
         if (location === undefined || named.includes(name)) return location === undefined ? null : leftOut;
-        if (state.may(location, tightness.run)) return first(0, 'run down');
+        if (state.may(location, tightness.run)) return first(0, say`run down`);
         return state.must(location, tightness.apart) ? leftOut : later(wordsOf(at, location));
       });
     case 'lock':
@@ -118,8 +119,8 @@ function fitOfObject({ verb, named }: Slot, at: StateAt): FitOf | null {
 }
 
 /** Words for what a location may be. */
-function wordsOf({ state, states }: StateAt, location: number): string {
-  return states.layout.wordsOf(location, state.get(location)).join(' or ');
+function wordsOf({ state, states }: StateAt, location: number): Filling {
+  return states.layout.saidOf(location, state.get(location));
 }
 
 /** Only joints are turned: of other parts nothing is offered where the family declares any. */
@@ -140,11 +141,11 @@ function testFit(name: string, { procedure, state, states }: StateAt): Fit | nul
   const isWritten = [...procedure.stages].some(({ steps }) =>
     steps.some((step) => isTest(step) && step.verb === 'test' && step.gate.test === name),
   );
-  if (order < 0) return isWritten ? later('already tested') : null;
+  if (order < 0) return isWritten ? later(say`already tested`) : null;
   const location = states.layout.gates.get(name);
   const isOwed = location === undefined || state.may(location, ~proof.passed);
-  if (!isWritten) return first(order, 'still owed: proves the family');
-  return isOwed ? first(20 + order, 'not passed yet') : later('passed');
+  if (!isWritten) return first(order, say`still owed: proves the family`);
+  return isOwed ? first(20 + order, say`not passed yet`) : later(stateTerm('passed'));
 }
 
 /** The state as if parts were off already, which the step names first. */

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { askedAt, edited, procedureText } from '../../../tests/holder.ts';
 import { rules } from '../../diagnostics/index.ts';
+import { english } from '../../say/say.ts';
 import { documentationOf } from '../documentation.ts';
 import { completionsAt, type Suggestion } from './completions.ts';
 
@@ -35,11 +36,11 @@ test('verbs where a step begins, with what they do', () => {
   const verb = offeredAfter('').find(({ label }) => label === 'run-down')!;
   expect(verb).toMatchObject({ kind: 'verb', about: 'run-down' });
   const { snapshot } = askedAt(procedureText);
-  expect(documentationOf(snapshot, verb)).toBe(
+  expect(documentationOf(snapshot, verb, english)).toBe(
     '**run-down** PARTS: turns a joint home, hand-tight.\n\n```rebuild\nrun-down nut\n```\n\nGoes on with `held by "…"`, `with TOOL`, `with air`, `with marks aligned`.',
   );
   const nut = offeredAfter('press ').find(({ label }) => label === 'nut')!;
-  expect(documentationOf(snapshot, nut)).toContain('part nut "Nozzle nut" on body holds nozzle');
+  expect(documentationOf(snapshot, nut, english)).toContain('part nut "Nozzle nut" on body holds nozzle');
 });
 
 test('every rule behind allow, and a place for the reason', () => {

@@ -3,6 +3,7 @@ import { rules } from '../../diagnostics/index.ts';
 import { unitLines } from '../../drafting/unit-lines.ts';
 import type { Position } from '../../model/source.ts';
 import { kindOfUnit, type UnitName } from '../../quantities/index.ts';
+import { type Filling, joined, say, term } from '../../say/say.ts';
 import { spellingOf, verbs } from '../../syntax/verbs/index.ts';
 import type { Declared } from '../declared.ts';
 import { offsetAt } from '../offset.ts';
@@ -24,9 +25,9 @@ export interface Suggestion {
   /** Of a name: what it names, as `DeclaredSymbol.kind` calls it. */
   readonly names?: string;
   /** The author's words for it, or what it is. */
-  readonly detail?: string;
+  readonly detail?: Filling;
   /** What is shown behind the label. */
-  readonly description?: string;
+  readonly description?: Filling;
   /** What `documentationOf` describes: a verb, a rule, or the declaration that a name is in. */
   readonly about?: string;
   /** What is written instead of the label. A snippet is in the syntax of the protocol, with gaps to fill. */
@@ -85,7 +86,7 @@ function suggestionsAt(
   if (wanted.verbs) {
     for (const verb of verbs) {
       const label = spellingOf(verb);
-      suggestions.push({ label, kind: 'verb', detail: 'step', about: verb, order: `2${label}` });
+      suggestions.push({ label, kind: 'verb', detail: term('step'), about: verb, order: `2${label}` });
     }
     for (const label of ['hazard', 'only']) suggestions.push({ label, kind: 'word', order: `3${label}` });
   }
@@ -94,8 +95,8 @@ function suggestionsAt(
     suggestions.push({
       label: 'results',
       kind: 'snippet',
-      detail: 'All that is written down of a unit, in the order of the card; tab goes to the next blank',
-      description: 'Results of a unit',
+      detail: say`All that is written down of a unit, in the order of the card; tab goes to the next blank`,
+      description: say`Results of a unit`,
       insert: { text: lines, snippet: true },
       order: '0',
     });
@@ -121,7 +122,7 @@ function suggestionsAt(
       suggestions.push({
         label: code,
         kind: 'rule',
-        detail: title,
+        detail: term(title),
         about: code,
         insert: offersSnippets
           ? { text: `${code} because "$1"$0`, snippet: true }
@@ -168,13 +169,13 @@ function nameSuggestions(
   const names = (fitting.length > 0 ? fitting : declared).map(({ symbol, within, fit: how }): Suggestion => {
     const { name, kind, title } = symbol;
     const fit = how === 'left out' ? null : how;
-    const words = title === '' ? kind : title;
+    const words = title === '' ? term(kind) : title;
     const label = known !== null && wanted.slot !== undefined ? labelOf(name, wanted.slot, known) : name;
     return {
       label,
       kind: 'name',
       names: kind,
-      detail: fit?.note === undefined || fit.note === null ? words : `${words}: ${fit.note}`,
+      detail: fit?.note == null ? words : joined([words, fit.note], ': '),
       description: fit?.note ?? words,
       about: `${within.kind} ${within.name}`,
       // Names before words, and the likeliest kind before the others.
@@ -182,7 +183,7 @@ function nameSuggestions(
     };
   });
   const parameters = parametersAt(place).map(
-    (label): Suggestion => ({ label, kind: 'parameter', detail: 'parameter', order: `0${label}` }),
+    (label): Suggestion => ({ label, kind: 'parameter', detail: term('parameter'), order: `0${label}` }),
   );
   return [...names, ...parameters];
 }
@@ -203,7 +204,7 @@ function unitSuggestions({ result }: Snapshot, place: Place, text: string): Sugg
     (label, index): Suggestion => ({
       label,
       kind: 'unit',
-      detail: kindOfUnit(label as UnitName),
+      detail: say`unit of ${term(kindOfUnit(label as UnitName))}`,
       order: `0${inOrder(index)}`,
     }),
   );

@@ -1,19 +1,20 @@
 /** Whole declarations with gaps to fill, offered where one may begin and nowhere else. */
+import { type Said, say } from '../../say/say.ts';
 
 /** One snippet, in the syntax of the protocol. */
 export interface Snippet {
-  readonly name: string;
+  readonly name: Said;
   /** The word that is typed for it. */
   readonly prefix: string;
-  readonly description: string;
+  readonly description: Said;
   readonly body: string;
 }
 
 export const snippets: readonly Snippet[] = [
   {
-    name: 'Shop',
+    name: say`Shop`,
     prefix: 'shop',
-    description: 'A shop: stations, wrenches, gauges, tools, fluids, stock',
+    description: say`A shop: stations, wrenches, gauges, tools, fluids, stock`,
     body: `shop \${1:bench-one} "\${2:Bench one}" {
   station \${3:strip}  "\${4:Strip-down bench}"  dirty
   station \${5:build}  "\${6:Clean room}"  clean
@@ -27,9 +28,9 @@ export const snippets: readonly Snippet[] = [
 }`,
   },
   {
-    name: 'Family',
+    name: say`Family`,
     prefix: 'family',
-    description: 'A family of units: parts, faces, ports, joints, what proves them',
+    description: say`A family of units: parts, faces, ports, joints, what proves them`,
     body: `family \${1:name} "\${2:What it is}" {
   part \${3:body}  "\${4:Body}"  held in "\${5:holding fixture}"
   part \${6:nozzle}  "\${7:Nozzle}"  on $3  located by "\${8:two dowels}"
@@ -43,9 +44,9 @@ export const snippets: readonly Snippet[] = [
 }`,
   },
   {
-    name: 'Procedure',
+    name: say`Procedure`,
     prefix: 'procedure',
-    description: 'A procedure for a family at a shop',
+    description: say`A procedure for a family at a shop`,
     body: `procedure \${1:name} "\${2:Rebuild and set}" for \${3:family} at \${4:shop}
   revision \${5:A}  written by "\${6:name}"
 {
@@ -60,50 +61,50 @@ export const snippets: readonly Snippet[] = [
 }`,
   },
   {
-    name: 'Part number',
+    name: say`Part number`,
     prefix: 'number',
-    description: 'A part number with the specs that differ',
+    description: say`A part number with the specs that differ`,
     body: `number \${1:A-2} { \${2:opening} \${3:220 bar +8 -0}, in service at least \${4:175 bar} }`,
   },
   {
-    name: 'Spec',
+    name: say`Spec`,
     prefix: 'spec',
-    description: 'A limit with its source',
+    description: say`A limit with its source`,
     body: `spec \${1:name}  \${2|pressure,torque,length,force,angle,time,rate|}  \${3:60 N·m ±5}  source "\${4:where it is from}"`,
   },
   {
-    name: 'Stage',
+    name: say`Stage`,
     prefix: 'stage',
-    description: 'Steps done at one station',
+    description: say`Steps done at one station`,
     body: `stage \${1:name} at \${2:station} {
   $0
 }`,
   },
   {
-    name: 'Test',
+    name: say`Test`,
     prefix: 'test',
-    description: 'A test with a reading, its limit and what to do when it fails',
+    description: say`A test with a reading, its limit and what to do when it fails`,
     body: `test \${1:opening}  read \${2|pressure,time,length,volume,force,angle|} within \${3:opening}  on fail \${4:reshim} (\${5:3} times)`,
   },
   {
-    name: 'Check',
+    name: say`Check`,
     prefix: 'check',
-    description: 'A look at a face or a part, with what is good enough',
+    description: say`A look at a face or a part, with what is good enough`,
     body: `check \${1:body.end}  reuse if "\${2:bright, even, no line}"  reject if "\${3:scored or pitted}"`,
   },
   {
-    name: 'Repair',
+    name: say`Repair`,
     prefix: 'repair',
-    description: 'What is done when a gate fails, before it is tried again',
+    description: say`What is done when a gate fails, before it is tried again`,
     body: `repair \${1:name} {
   \${2:relieve}
   $0
 }`,
   },
   {
-    name: 'Job',
+    name: say`Job`,
     prefix: 'job',
-    description: 'A work order: the set of units that came in',
+    description: say`A work order: the set of units that came in`,
     body: `job \${1:2207} "\${2:Set of six}" of \${3:procedure} revision \${4:A} at \${5:shop}
   customer "\${6:name}"  received \${7:2026-01-31}
 {

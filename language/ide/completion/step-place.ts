@@ -36,6 +36,9 @@ export const addressVerbs = addresses.flatMap(({ said }) => said);
 /** Clauses that take several, with commas between. */
 const lists: ReadonlySet<string> = new Set(['with', 'except', 'proves', 'fail', 'passes']);
 
+/** What means nothing in a step that has none of these words. */
+const neededBy: Partial<Record<PhraseName, readonly string[]>> = { except: ['all'], again: ['point', 'each'] };
+
 /** What a point says about itself, each once. */
 const pointFacts = ['at', 'for', 'within', 'spread at most', 'above', 'below'];
 
@@ -154,7 +157,10 @@ class StepReader {
 
   /** Null: a step begins. */
   private clauses(verb: Verb): Wanted | null {
-    const all = phrasesAfter(verb).filter(({ name }) => name !== 'except' || this.tokens.includes('all'));
+    const all = phrasesAfter(verb).filter(({ name }) => {
+      const of = neededBy[name];
+      return of === undefined || of.some((word) => this.tokens.includes(word));
+    });
     const done = new Set<string>();
     let last: readonly string[] =
       this.tokens[this.at - 1] === 'located' || this.tokens[this.at - 1] === '"' ? [] : ['object'];
@@ -376,7 +382,9 @@ class StepReader {
     const tries = this.tries();
     if (tries !== null) return tries;
     // After a comma the same is said again.
-    if (this.token === ',' && full.some(({ name }) => lists.has(clauseOf(name)))) {
+    if (this.token === ',' && full.some(({ after }) => after?.includes('fail')))
+      this.tokens.splice(this.at, 1, 'on', 'fail');
+    else if (this.token === ',' && full.some(({ name }) => lists.has(clauseOf(name)))) {
       const inside = full.some(({ insteadOf }) => insteadOf === 'fail') ? ['on', 'fail'] : [];
       this.tokens.splice(this.at, 1, ...inside, ...(said[0] === 'with' ? ['with'] : said));
     }

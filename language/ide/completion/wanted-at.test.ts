@@ -72,3 +72,19 @@ test('what is written down in words has a form', () => {
   expect(wordsOf('as "good", "worn" ')).toEqual(expect.arrayContaining(['or', 'note']));
   expect(wordsOf('as "good" or "worn" note ')).toEqual([]);
 });
+
+test('behind a repair it says whose it is, and that all is read again where there are points or places', () => {
+  const at = (text: string) => {
+    const whole = `procedure p for f at s {\n stage t {\n${text}`;
+    return wantedAt(placeAt(whole, whole.length));
+  };
+  const points = 'test delivery read volume\n point full "Full load" at 1000 rpm within 92 mL\n on fail reset (once) ';
+  expect(at(points).words).toEqual(expect.arrayContaining(['of the furthest out', 'then all again']));
+  expect(at(`${points}then `).words).toEqual(['all again']);
+  expect(at(`${points}of the furthest out `).words).toContain('then all again');
+  expect(at(`${points}then all again `).words).not.toContain('of the furthest out');
+  expect(at(`${points}then all again, `).names).toContain('repair');
+  expect(at(`${points}of the furthest out, `).names).toContain('repair');
+  expect(at('test lift read length at each cylinder on fail renew shim (once) ').words).toContain('then all again');
+  expect(at('test opening read pressure within 250 bar on fail reshim (once) ').words).not.toContain('then all again');
+});

@@ -59,6 +59,10 @@ function atBeginning(block: string | null): Wanted {
         'air below',
         'acceptance simple',
         'acceptance guarded',
+        'address',
+        'telephone',
+        'accreditation',
+        'terms',
       );
     case 'family':
       return words(

@@ -2,13 +2,14 @@
 import { flag, port as opening, place, gate as proof, joint as tightness } from '../../analysis/locations.ts';
 import { orderOff, orderOn } from '../../analysis/order.ts';
 import { isTest } from '../../model/steps.ts';
+import { type Said, say } from '../../say/say.ts';
 import type { StateAt } from '../state-at.ts';
 import { torqueOf } from './by-state.ts';
 
 /** A step, and what it is good for. */
 export interface WholeStep {
   readonly text: string;
-  readonly why: string;
+  readonly why: Said;
 }
 
 /** Steps that can come next, the likeliest first. */
@@ -24,7 +25,7 @@ export function wholeSteps(at: StateAt): WholeStep[] {
   const isCopy = (name: string) => family.parts.some((part) => part.name === name && part.position !== null);
   const list = (names: readonly string[]) => names.filter((name) => !isCopy(name));
   const steps: WholeStep[] = [];
-  const add = (verb: string, names: readonly string[], why: string, written = (name: string) => name) => {
+  const add = (verb: string, names: readonly string[], why: Said, written = (name: string) => name) => {
     const named = list(names);
     if (named.length > 0) steps.push({ text: `${verb} ${named.map(written).join(', ')}`, why });
   };
@@ -34,19 +35,19 @@ export function wholeSteps(at: StateAt): WholeStep[] {
     const spec = torqueOf(procedure, joint);
     const kind = family.joints.find(({ part }) => part === joint);
     if (kind?.handTightIsFinal === true || spec === null) continue;
-    steps.push({ text: `torque ${joint} to ${spec}`, why: 'it is run down, and not tight' });
+    steps.push({ text: `torque ${joint} to ${spec}`, why: say`it is run down, and not tight` });
   }
   add(
     'slacken',
     joints(tightness.torqued | tightness.found).filter((name) =>
       relations.onIt(name).every((over) => !state.mustBeIn(over.name)),
     ),
-    'they are tight',
+    say`they are tight`,
   );
   const loose = parts.filter((name) => state.mustBeIn(name) && !isTight(name) && !isCarrier(name));
   const off = parts.filter((name) => state.must(layout.parts.get(name)!.place, place.off | place.sub));
   if (last === null || ['slacken', 'remove', 'discard', 'clamp', 'compress'].includes(last.verb))
-    add('remove', orderOff(relations, state, loose), 'in the order in which they come off');
+    add('remove', orderOff(relations, state, loose), say`in the order in which they come off`);
   else
     add(
       'fit',
@@ -55,7 +56,7 @@ export function wholeSteps(at: StateAt): WholeStep[] {
         state,
         off.filter((name) => !layout.joints.has(name)),
       ),
-      'in the order in which they go on',
+      say`in the order in which they go on`,
       located,
     );
   add(
@@ -64,22 +65,22 @@ export function wholeSteps(at: StateAt): WholeStep[] {
       (name) =>
         state.mustBeIn(relations.joint(name)!.to) && relations.part(name).holds.every((held) => state.mustBeIn(held)),
     ),
-    'what they hold is in place',
+    say`what they hold is in place`,
   );
   const station = shop.stations.find(({ name }) =>
     state.layout.stations.some((one, bit) => one === name && state.get(layout.unit.station) === 1 << bit),
   );
-  add('uncap', station?.pressure === true ? ports(opening.capped) : [], 'they are capped');
-  add('cap', station?.pressure === true ? [] : ports(opening.open), 'they are open');
-  add('connect', station?.pressure === true ? ports(opening.open).slice(0, 1) : [], 'it is open');
-  if (state.must(layout.unit.pressure, flag.yes)) steps.push({ text: 'relieve', why: 'the unit is under pressure' });
-  else add('disconnect', ports(opening.connected), 'no pressure is on them');
+  add('uncap', station?.pressure === true ? ports(opening.capped) : [], say`they are capped`);
+  add('cap', station?.pressure === true ? [] : ports(opening.open), say`they are open`);
+  add('connect', station?.pressure === true ? ports(opening.open).slice(0, 1) : [], say`it is open`);
+  if (state.must(layout.unit.pressure, flag.yes)) steps.push({ text: 'relieve', why: say`the unit is under pressure` });
+  else add('disconnect', ports(opening.connected), say`no pressure is on them`);
   const carrier = family.parts.find(({ heldIn }) => heldIn !== null);
   if (carrier !== undefined && station?.pressure !== true)
     steps.push(
       state.must(layout.unit.clamped, flag.yes)
-        ? { text: `unclamp ${carrier.name}`, why: 'it is clamped' }
-        : { text: `clamp ${carrier.name}`, why: 'nothing holds it' },
+        ? { text: `unclamp ${carrier.name}`, why: say`it is clamped` }
+        : { text: `clamp ${carrier.name}`, why: say`nothing holds it` },
     );
   for (const { name } of family.provenBy) {
     const location = layout.gates.get(name);
@@ -91,7 +92,7 @@ export function wholeSteps(at: StateAt): WholeStep[] {
     const spec = procedure.specs.find((one) => one.name === name);
     steps.push({
       text: spec === undefined ? `test ${name}` : `test ${name} read ${spec.kind ?? 'pressure'} within ${name}`,
-      why: 'still owed: the family is proven by it',
+      why: say`still owed: the family is proven by it`,
     });
   }
   return steps;

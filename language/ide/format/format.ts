@@ -4,7 +4,7 @@
  */
 import type { Edit } from '../../model/diagnostic.ts';
 import type { Range } from '../../model/source.ts';
-import { english } from '../../say/say.ts';
+import { type Said, say } from '../../say/say.ts';
 import { statementsOf } from '../../syntax/layout.ts';
 import { parse } from '../../syntax/parse.ts';
 import { scan } from '../../syntax/scan.ts';
@@ -118,9 +118,14 @@ export function formatted(text: string): string {
 }
 
 /** Where a text cannot be read, it is not laid out: the first place, and what is wrong there. Null: it can. */
-export function unreadable(text: string): { readonly line: number; readonly message: string } | null {
+export function unreadable(text: string): { readonly line: number; readonly message: Said } | null {
   const [problem] = parse(text).problems;
-  return problem === undefined ? null : { line: problem.range.start.line, message: english(problem.message) };
+  return problem === undefined ? null : { line: problem.range.start.line, message: problem.message };
+}
+
+/** Why a text is not laid out. */
+export function notLaidOut({ line, message }: NonNullable<ReturnType<typeof unreadable>>): Said {
+  return say`Not laid out: line ${line + 1} cannot be read. ${message}`;
 }
 
 /** The edits that lay out a text, or the lines of a range of it. */

@@ -1,9 +1,10 @@
 /** A figure in the other units of its kind. */
 import { convert, formatNumber, formatQuantity, kindOfUnit, readQuantity, units } from '../../quantities/index.ts';
+import { say, type Tell, term } from '../../say/say.ts';
 import { markdownText } from './markdown.ts';
 
 /** Markdown for a figure as it is written; null: it cannot be read, or there is no other unit for it. */
-export function figureMarkdown(written: string): string | null {
+export function figureMarkdown(written: string, tell: Tell): string | null {
   const read = readQuantity(written);
   if ('problem' in read) return null;
   const { quantity } = read;
@@ -14,7 +15,7 @@ export function figureMarkdown(written: string): string | null {
     return digits === '' ? [] : [`${formatNumber(digits)} ${name}`];
   });
   if (others.length === 0) return null;
-  return `**${markdownText(formatQuantity(quantity))}** = ${others.map(markdownText).join(' = ')}\n\n${kind}, to four digits`;
+  return `**${markdownText(formatQuantity(quantity))}** = ${others.map(markdownText).join(' = ')}\n\n${tell(say`${term(kind)}, to four digits`)}`;
 }
 
 /** To four digits; empty where that is no number to work with. */

@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
 import { askedAt, edited, procedureText } from '../../../tests/holder.ts';
+import { readerOf } from '../../i18n/translate.ts';
 import { hoverAt } from './hover.ts';
 
 function hover(marked: string) {
   const { snapshot, file, position } = askedAt(marked);
-  const found = hoverAt(snapshot, file, position);
+  const found = hoverAt(snapshot, file, position, readerOf('en'));
   return (
     found && {
       ...found,

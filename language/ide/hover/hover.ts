@@ -4,9 +4,11 @@ import { allSteps } from '../../analysis/locations.ts';
 import type { CheckResult } from '../../db/workspace.ts';
 import { familyDrawing } from '../../documents/traveler/drawings.ts';
 import { wordsIn } from '../../i18n/index.ts';
+import type { Reader } from '../../i18n/translate.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import { comparePositions, contains } from '../../model/ranges.ts';
 import type { Position, Range } from '../../model/source.ts';
+import { type Filling, say, type Tell, term } from '../../say/say.ts';
 import { stepBlocks } from '../../syntax/keywords.ts';
 import { placeAt } from '../completion/place.ts';
 import { verbIn } from '../completion/step-place.ts';
@@ -29,7 +31,7 @@ export interface Hover {
 }
 
 /** A spec for all part numbers, in Markdown; it is made from the table of specifications, which is loaded when it is wanted. */
-export type SpecText = (procedure: Procedure, name: string) => string | null;
+export type SpecText = (procedure: Procedure, name: string, reader: Reader) => string | null;
 
 /** Most declarations that one hover shows. */
 const mostShown = 3;
@@ -42,25 +44,39 @@ export function hoverAt(
   snapshot: Snapshot,
   file: string,
   position: Position,
+  reader: Reader,
   specText: SpecText = () => null,
 ): Hover | null {
   const found = snapshot
     .findingsIn(file)
     .filter(({ why, source }) => why !== undefined && contains(source.range, position));
-  const reasons = found.map(({ rule, why }) => `**${markdownText(rule)}**: ${markdownText(why!)}`);
-  const there = nameHover(snapshot, file, position, specText) ?? wordHover(snapshot, file, position);
+  const reasons = found.map(
+    ({ rule, why, said }) => `**${markdownText(rule)}**: ${markdownText(reader.tell(said?.why ?? why!))}`,
+  );
+  const there =
+    nameHover(snapshot, file, position, reader, specText) ?? wordHover(snapshot, file, position, reader.tell);
   const range = there?.range ?? found[0]?.source.range;
   if (range === undefined) return null;
   return { range, markdown: [...reasons, ...(there === null ? [] : [there.markdown])].join('\n\n---\n\n') };
 }
 
-function nameHover(snapshot: Snapshot, file: string, position: Position, specText: SpecText): Hover | null {
+function nameHover(
+  snapshot: Snapshot,
+  file: string,
+  position: Position,
+  reader: Reader,
+  specText: SpecText,
+): Hover | null {
   const named = namedAt(snapshot.result, file, position);
   const shown = (named?.targets ?? []).flatMap(({ declared }) => declared ?? []).slice(0, mostShown);
   if (named === null || shown.length === 0) return null;
   const known = () => knownAt(snapshot, file, position);
   const parts = shown.map((one) =>
-    [describeDeclared(one, snapshot.textOf), more(one, known, snapshot, specText), pictureOf(one, snapshot.result)]
+    [
+      describeDeclared(one, snapshot.textOf, reader.tell),
+      more(one, known, snapshot, reader, specText),
+      pictureOf(one, snapshot.result, reader),
+    ]
       .filter((part) => part !== null)
       .join('\n\n'),
   );
@@ -78,28 +94,31 @@ function more(
   { uri, symbol, within }: Declared,
   knownHere: () => StateAt | null,
   { result }: Snapshot,
+  reader: Reader,
   specText: SpecText,
 ): string | null {
   const { kind, name } = symbol;
   if (kind === 'spec') {
     const procedure = result.proceduresIn(uri).find((one) => one.procedure.name === within.name)?.procedure;
-    return procedure === undefined ? null : specText(procedure, name);
+    return procedure === undefined ? null : specText(procedure, name, reader);
   }
   if (kind !== 'part' && kind !== 'face' && kind !== 'port') return null;
   const known = knownHere();
   const part = known?.procedure.family.parts.find((one) => one.name === name);
-  const here = known === null ? null : whereMarkdown(known.procedure, known.states, known.state, name);
-  const said = [part === undefined || kind !== 'part' ? null : traitsText(part), here].filter((one) => one !== null);
+  const here = known === null ? null : whereMarkdown(known, name, reader.tell);
+  const said = [part === undefined || kind !== 'part' ? null : traitsText(part, reader.tell), here].filter(
+    (one) => one !== null,
+  );
   return said.length === 0 ? null : said.join('\n\n');
 }
 
 /** A verb or a clause of a step, or a figure. */
-function wordHover(snapshot: Snapshot, file: string, position: Position): Hover | null {
+function wordHover(snapshot: Snapshot, file: string, position: Position, tell: Tell): Hover | null {
   const token = tokensAt(scannedFile(snapshot, file), position).find(({ name }) => name !== 'STRING');
   if (token === undefined) return null;
   const range = rangeOfToken(token);
   if (token.name === 'QUANTITY') {
-    const markdown = figureMarkdown(token.image);
+    const markdown = figureMarkdown(token.image, tell);
     return markdown === null ? null : { range, markdown };
   }
   if (token.name !== token.image) return null;
@@ -109,34 +128,36 @@ function wordHover(snapshot: Snapshot, file: string, position: Position): Hover 
   const step = verbIn([...place.before, place.partial]);
   if (step === null) return null;
   if (!step.isVerb) {
-    const clause = clauseMarkdown(step.verb, token.image);
+    const clause = clauseMarkdown(step.verb, token.image, tell);
     return clause === null ? null : { range, markdown: clause };
   }
-  const changes = stepChanges(snapshot, file, range);
-  return { range, markdown: [verbMarkdown(step.verb), ...(changes === null ? [] : [changes])].join('\n\n') };
+  const changes = stepChanges(snapshot, file, range, tell);
+  return { range, markdown: [verbMarkdown(step.verb, tell), ...(changes === null ? [] : [changes])].join('\n\n') };
 }
 
-function stepChanges({ result }: Snapshot, file: string, { start }: Range): string | null {
+function stepChanges({ result }: Snapshot, file: string, { start }: Range, tell: Tell): string | null {
   for (const { procedure, states } of result.proceduresIn(file)) {
     const step = allSteps(procedure).find(
       ({ source }) => source.file === file && comparePositions(source.range.start, start) === 0,
     );
-    const changes = step === undefined || states === null ? null : changesMarkdown(procedure, states, step);
-    if (changes !== null) return `Step ${step!.number} changes:\n\n${changes}`;
+    const changes = step === undefined || states === null ? null : changesMarkdown(procedure, states, step, tell);
+    if (changes !== null) return `${tell(say`Step ${step!.number} changes:`)}\n\n${changes}`;
   }
   return null;
 }
 
 /** A declared name: its words, its declaration as it is written, and what it is of. */
-export function describeDeclared({ uri, symbol, within }: Declared, textOf: Snapshot['textOf']): string {
+export function describeDeclared({ uri, symbol, within }: Declared, textOf: Snapshot['textOf'], tell: Tell): string {
   const title = symbol.title === '' ? '' : ` ${markdownText(symbol.title)}`;
-  const of =
-    within.name === symbol.name && within.kind === symbol.kind ? '' : ` of ${within.kind} ${markdownText(within.name)}`;
-  const source = of === '' ? null : written(textOf(uri), symbol.range);
+  const isAlone = within.name === symbol.name && within.kind === symbol.kind;
+  const kind: Filling = isAlone
+    ? term(symbol.kind)
+    : say`${term(symbol.kind)} of ${term(within.kind)} ${markdownText(within.name)}`;
+  const source = isAlone ? null : written(textOf(uri), symbol.range);
   return [
     `**${markdownText(symbol.name)}**${title}`,
     source === null ? null : `\`\`\`rebuild\n${source}\n\`\`\``,
-    `${symbol.kind}${of}`,
+    tell(kind),
   ]
     .filter((line) => line !== null)
     .join('\n\n');
@@ -148,11 +169,11 @@ const pictureWidth = 420;
 const longestPicture = 90_000;
 
 /** A family taken apart, as on its sheet. Null: it is no family, or the picture is too large for a hover. */
-function pictureOf({ uri, symbol }: Declared, { familiesIn }: CheckResult): string | null {
+function pictureOf({ uri, symbol }: Declared, { familiesIn }: CheckResult, { language }: Reader): string | null {
   if (symbol.kind !== 'family') return null;
   const family = familiesIn(uri).find(({ name }) => name === symbol.name);
   if (family === undefined || family.parts.length === 0) return null;
-  const [{ svg, alt }] = familyDrawing(family, wordsIn('en'));
+  const [{ svg, alt }] = familyDrawing(family, wordsIn(language));
   // Paper, also where the editor is dark.
   const paper = svg.replace('<path', '<rect width="100%" height="100%" fill="#fff" stroke="none"/><path');
   const data = base64(paper);

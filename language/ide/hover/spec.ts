@@ -1,11 +1,13 @@
 /** A spec for all part numbers: as it is printed, with its tool, the accuracy ratio and where it is from. */
 import { buildSpecs, type SpecCell } from '../../documents/specs/index.ts';
+import type { Reader } from '../../i18n/translate.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import { formatNumber, formatQuantity, roundTo, type UnitName } from '../../quantities/index.ts';
+import { say, type Tell } from '../../say/say.ts';
 import { table } from './markdown.ts';
 
 /** Markdown; null: nothing uses the spec. */
-export function specMarkdown(procedure: Procedure, name: string): string | null {
+export function specMarkdown(procedure: Procedure, name: string, { language, tell }: Reader): string | null {
   const spec = procedure.specs.find((one) => one.name === name);
   if (spec === undefined) return null;
   const lines = [
@@ -14,7 +16,7 @@ export function specMarkdown(procedure: Procedure, name: string): string | null 
   ];
   const isOfSpec = ({ line }: SpecCell) =>
     lines.some(({ file, range }) => file === line.file && range.start.line === line.line);
-  const { columns, groups } = buildSpecs(procedure);
+  const { columns, groups } = buildSpecs(procedure, language);
   const numbers = new Map<string, string[]>();
   for (const { items } of groups)
     for (const { title, figures } of items)
@@ -23,14 +25,15 @@ export function specMarkdown(procedure: Procedure, name: string): string | null 
           const cell = cells[index] ?? null;
           if (cell === null || !isOfSpec(cell) || cell.value === '') continue;
           const tool = cell.tool === null ? '' : (cell.tool.number ?? cell.tool.words);
-          const limit = [cell.value, cell.also, otherUnits(cell)].filter((text) => text !== '').join(', ');
+          const limit = [cell.value, cell.also, otherUnits(cell, tell)].filter((text) => text !== '').join(', ');
           const row = [`${title}: ${what}`, limit, tool, cell.ratio ?? '', steps.join(', ')];
           const key = JSON.stringify(row);
-          numbers.set(key, [...(numbers.get(key) ?? []), number ?? 'all']);
+          numbers.set(key, [...(numbers.get(key) ?? []), number ?? tell(say`all`)]);
         }
   const rows = [...numbers].map(([row, of]) => [of.join(', '), ...(JSON.parse(row) as string[])]);
   if (rows.length === 0) return null;
-  return table([['Number', 'Figure', 'Limit', 'Tool', 'Ratio', 'Steps'], ...rows.slice(0, mostRows)]);
+  const head = [say`Number`, say`Figure`, say`Limit`, say`Tool`, say`Ratio`, say`Steps`].map(tell);
+  return table([head, ...rows.slice(0, mostRows)]);
 }
 
 /** Most rows that one hover shows. */
@@ -51,13 +54,13 @@ const partners: Readonly<Partial<Record<UnitName, readonly [UnitName, number]>>>
 };
 
 /** What a limit lets through, in the other system, never looser. */
-function otherUnits({ low, high }: SpecCell): string {
+function otherUnits({ low, high }: SpecCell, tell: Tell): string {
   const ends = [low, high].map((end, index) => {
     const [unit, decimals] = (end === null ? undefined : partners[end.unit]) ?? [];
     return end === null || unit === undefined ? null : roundTo(end, unit, decimals!, index === 0 ? 'up' : 'down');
   });
   const [from, to] = ends;
-  if (from != null && to != null) return `${formatNumber(from.number)} to ${formatQuantity(to)}`;
-  if (from != null) return `at least ${formatQuantity(from)}`;
-  return to == null ? '' : `at most ${formatQuantity(to)}`;
+  if (from != null && to != null) return tell(say`${formatNumber(from.number)} to ${formatQuantity(to)}`);
+  if (from != null) return tell(say`at least ${formatQuantity(from)}`);
+  return to == null ? '' : tell(say`at most ${formatQuantity(to)}`);
 }

@@ -1,6 +1,7 @@
 /** Hovers that know the unit: in the one-spring procedure of the library. */
 import { expect, test } from 'vitest';
 import { libraryFiles } from '../../../tests/library.ts';
+import { readerOf } from '../../i18n/translate.ts';
 import { positionAt } from '../offset.ts';
 import { snapshotOf } from '../snapshot.ts';
 import { hoverAt } from './hover.ts';
@@ -14,7 +15,7 @@ const snapshot = snapshotOf(files);
 function markdown(before: string): string | undefined {
   const at = text.indexOf(before);
   expect(at, before).toBeGreaterThanOrEqual(0);
-  const hover = hoverAt(snapshot, uri, positionAt(text, at + before.length - 1), specMarkdown);
+  const hover = hoverAt(snapshot, uri, positionAt(text, at + before.length - 1), readerOf('en'), specMarkdown);
   return hover?.markdown.replace(/[\u00a0\u202f]/gu, ' ');
 }
 

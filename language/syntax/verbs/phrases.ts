@@ -92,6 +92,7 @@ const forms = {
   'fail lap': { said: ['lap'], follows: ['part', 'face'], insteadOf: 'fail' },
   'fail fluid': { said: ['in'], follows: ['fluid'], after: ['fail part'] },
   furthest: { said: ['of the furthest out'], after: ['fail', 'fail part', 'fail lap'] },
+  again: { said: ['then all again'], after: ['fail', 'fail part', 'fail lap', 'furthest'] },
   note: { said: ['note'], follows: ['text'] },
   allow: { said: ['allow'], follows: ['rule'], shown: 'allow RULE because "…"' },
   because: { said: ['because'], follows: ['text'], after: ['allow'], must: true },

@@ -2,17 +2,18 @@ import { type Dirent, lstatSync } from 'node:fs';
 import { readdir, readlink, realpath, stat } from 'node:fs/promises';
 import { dirname, join, relative, resolve } from 'node:path';
 import { settingsName } from '../../../language/config/settings-name.ts';
+import { type Said, say } from '../../../language/say/say.ts';
 import { whyUnread } from './read-text.ts';
 import { isNamePassedOver, isRead, leftOutBy, mostFiles, tooManyFiles } from './which-files.ts';
 
 /** Something that was found and cannot be read, and what to do about it. */
 export interface Unread {
   readonly path: string;
-  readonly message: string;
+  readonly message: Said;
 }
 
 /** What is at a path given by hand: its files, or why there are none. */
-export type FoundFiles = { readonly files: readonly string[] } | { readonly problem: string };
+export type FoundFiles = { readonly files: readonly string[] } | { readonly problem: Said };
 
 interface Place {
   readonly path: string;
@@ -74,8 +75,8 @@ export class FileFinder {
       return {
         problem:
           code === 'ENOENT' || code === 'ENOTDIR'
-            ? `${path} is not there. Check the spelling, or give a folder that has .rebuild files in it.`
-            : `${path} cannot be read: ${whyUnread(error)}`,
+            ? say`${path} is not there. Check the spelling, or give a folder that has .rebuild files in it.`
+            : say`${path} cannot be read: ${whyUnread(error)}`,
       };
     }
   }
@@ -101,7 +102,7 @@ export class FileFinder {
   async #read(folder: Folder, walk: Walk): Promise<void> {
     const entries = await folder.entries;
     if ('error' in entries)
-      return this.#tell(folder.path, `This folder could not be read: ${whyUnread(entries.error)}`);
+      return this.#tell(folder.path, say`This folder could not be read: ${whyUnread(entries.error)}`);
     const [path, real] = [folderPrefix(folder.path), folderPrefix(folder.real)];
     for (const entry of [...entries].sort((a, b) => byName(a.name, b.name))) {
       if (isNamePassedOver(entry.name)) continue;
@@ -122,8 +123,8 @@ export class FileFinder {
       this.#tell(
         path,
         (error as NodeJS.ErrnoException).code === 'ENOENT'
-          ? `This is a link to ${to}, which is not there, so nothing is read. Correct the link, or delete it.`
-          : `This link could not be followed: ${whyUnread(error)}`,
+          ? say`This is a link to ${to}, which is not there, so nothing is read. Correct the link, or delete it.`
+          : say`This link could not be followed: ${whyUnread(error)}`,
       );
     }
   }
@@ -147,7 +148,7 @@ export class FileFinder {
     return known;
   }
 
-  #tell(path: string, message: string) {
+  #tell(path: string, message: Said) {
     if (!this.unread.some((one) => one.path === path)) this.unread.push({ path, message });
   }
 }
@@ -161,7 +162,7 @@ function folderPrefix(folder: string): string {
   return join(folder, 'x').slice(0, -1);
 }
 
-const noFile = 'This is a pipe, a socket or a device, not a file, so it is not read. Move it out of the folder.';
+const noFile = say`This is a pipe, a socket or a device, not a file, so it is not read. Move it out of the folder.`;
 
 /** By code unit: the same on every machine, whatever its language. */
 function byName(a: string, b: string): number {

@@ -2,6 +2,7 @@
 import { readFileSync, type Stats, statSync } from 'node:fs';
 import { readFile, stat } from 'node:fs/promises';
 import { settingsName } from '../../../language/config/settings-name.ts';
+import { type Filling, type Said, say } from '../../../language/say/say.ts';
 import type { ReadText } from '../host.ts';
 
 const megabyte = 1024 * 1024;
@@ -31,15 +32,18 @@ export function readTextNow(path: string): ReadText {
 function problemOf(path: string, at: Stats): ReadText | null {
   const isSettings = path.endsWith(settingsName);
   if (!at.isFile()) {
-    const what = at.isDirectory() ? 'a folder' : 'a pipe, a socket or a device';
-    return unreadable(`This is ${what}, not a file, so it is not read. Rename it, or take it away.`);
+    return unreadable(
+      at.isDirectory()
+        ? say`This is a folder, not a file, so it is not read. Rename it, or take it away.`
+        : say`This is a pipe, a socket or a device, not a file, so it is not read. Rename it, or take it away.`,
+    );
   }
   if (at.size <= (isSettings ? longestSettings : longestFile)) return null;
-  const size = `This file has ${Math.round(at.size / megabyte)} MB and was not read.`;
+  const size = say`This file has ${Math.round(at.size / megabyte)} MB and was not read.`;
   return unreadable(
     isSettings
-      ? `${size} Settings take a few lines: check that this is the right file.`
-      : `${size} Put its declarations into several files.`,
+      ? say`${size} Settings take a few lines: check that this is the right file.`
+      : say`${size} Put its declarations into several files.`,
   );
 }
 
@@ -50,31 +54,31 @@ function textOf(text: string): ReadText {
 function whyNot(error: unknown): ReadText {
   const { code } = error as NodeJS.ErrnoException;
   if (code === 'ENOENT' || code === 'ENOTDIR') return { kind: 'gone' };
-  return unreadable(`This file could not be read: ${whyUnread(error)}`);
+  return unreadable(say`This file could not be read: ${whyUnread(error)}`);
 }
 
-function unreadable(message: string): ReadText {
+function unreadable(message: Said): ReadText {
   return { kind: 'unreadable', message };
 }
 
 /** Why the system does not give a file or a folder, in plain words, and what to do. */
-export function whyUnread(error: unknown): string {
+export function whyUnread(error: unknown): Filling {
   const { code, message } = error as NodeJS.ErrnoException;
   switch (code) {
     case 'EACCES':
     case 'EPERM':
-      return 'no permission. Ask its owner for permission to read it, or move it out of the folder.';
+      return say`no permission. Ask its owner for permission to read it, or move it out of the folder.`;
     case 'ELOOP':
-      return 'it is a link that leads back to itself. Correct the link, or delete it.';
+      return say`it is a link that leads back to itself. Correct the link, or delete it.`;
     case 'ENAMETOOLONG':
-      return 'its name is longer than the system allows. Give it a shorter one.';
+      return say`its name is longer than the system allows. Give it a shorter one.`;
     case 'EBUSY':
-      return 'another program has it open. Close it there.';
+      return say`another program has it open. Close it there.`;
     case 'EMFILE':
     case 'ENFILE':
-      return 'too many files are open on this machine. Close some programs and try again.';
+      return say`too many files are open on this machine. Close some programs and try again.`;
     case 'EIO':
-      return 'the disk or the network did not answer. See whether it is connected, and try again.';
+      return say`the disk or the network did not answer. See whether it is connected, and try again.`;
     default:
       return `${message ?? String(error)}.`;
   }

@@ -1,6 +1,7 @@
 /** Which files of a workspace are read: the same in the command, in the editor, and wherever the editor runs. */
 import ignore from 'ignore';
 import { settingsName } from '../../../language/config/settings-name.ts';
+import { type Said, say } from '../../../language/say/say.ts';
 
 /** Folders that hold no author's text, however many there are. */
 const skipped = new Set(['node_modules', 'out', 'dist']);
@@ -9,7 +10,10 @@ const skipped = new Set(['node_modules', 'out', 'dist']);
 export const mostFiles = 50_000;
 
 /** The message at the first file beyond them. */
-export const tooManyFiles = `This file and those after it are not read: there are more than ${mostFiles} in this workspace. Open or name a smaller folder.`;
+export const tooManyFiles: Said = say`This file and those after it are not read: there are more than ${mostFiles} in this workspace. Open or name a smaller folder.`;
+
+/** A file that was there, and is not when it is read. */
+export const goneText: Said = say`It is no longer there.`;
 
 /** A path, from the folder that is walked, that the walk would not reach: a watcher reports changes there all the same. */
 export function isPassedOver(path: string): boolean {

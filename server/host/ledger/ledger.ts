@@ -6,6 +6,7 @@ import { createHash } from 'node:crypto';
 import { closeSync, existsSync, fstatSync, mkdirSync, openSync, readFileSync, readSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { parseAnswers, type RecordAnswers } from '../../../language/archive/record.ts';
+import { type Said, say } from '../../../language/say/say.ts';
 import { cacheFolder } from '../cache/cache-folder.ts';
 import { fileHash, listName } from '../files/records.ts';
 import { openSqlite, type Row, type Sqlite, type Value } from './sqlite.ts';
@@ -48,7 +49,7 @@ export interface Ledger {
   /** Makes an index that few questions need when the first of them is asked; a ledger that others keep busy does without. */
   ready(index: keyof typeof rareIndexes): void;
   /** What somebody who asks should know: that it was made again, or what could not be taken in. */
-  readonly notes: readonly string[];
+  readonly notes: readonly Said[];
   close(): void;
 }
 
@@ -67,13 +68,13 @@ function ledgerFolder(): string | null {
 /** The ledger of a folder of records, with all that its list has. What it had before stays; only new records are read. */
 export async function openLedger(records: string, options: LedgerOptions = {}): Promise<Ledger> {
   const { cache = ledgerFolder(), open = openSqlite } = options;
-  const notes: string[] = [];
+  const notes: Said[] = [];
   if (cache === null) return await filled(await open(':memory:'), records, notes);
   const path = join(cache, `${createHash('sha256').update(resolve(records)).digest('hex').slice(0, 24)}.sqlite`);
   try {
     mkdirSync(cache, { recursive: true });
   } catch {
-    notes.push(`${cache} cannot be written to, so the ledger is made again for each question.`);
+    notes.push(say`${cache} cannot be written to, so the ledger is made again for each question.`);
     return await filled(await open(':memory:'), records, notes);
   }
   for (const attempt of ['first', 'second'] as const) {
@@ -89,12 +90,12 @@ export async function openLedger(records: string, options: LedgerOptions = {}): 
       }
       if (attempt === 'second') throw error;
       if (isBusy(error)) break;
-      notes.push('The ledger was damaged, and was made again from the records.');
+      notes.push(say`The ledger was damaged, and was made again from the records.`);
       for (const ending of ['', '-journal', '-wal', '-shm', '.lock'])
         rmSync(`${path}${ending}`, { force: true, recursive: true });
     }
   }
-  notes.push('Another program has kept the ledger busy, so it was made for this question alone.');
+  notes.push(say`Another program has kept the ledger busy, so it was made for this question alone.`);
   return await filled(await open(':memory:'), records, notes);
 }
 
@@ -102,7 +103,7 @@ function isBusy(error: unknown): boolean {
   return /locked|busy/iu.test(String(error));
 }
 
-async function filled(database: Sqlite, records: string, notes: string[]): Promise<Ledger> {
+async function filled(database: Sqlite, records: string, notes: Said[]): Promise<Ledger> {
   database.exec('pragma busy_timeout = 20000');
   // What a power cut costs is made again.
   database.exec('pragma synchronous = off');
@@ -134,7 +135,7 @@ async function patiently(work: () => void): Promise<void> {
 }
 
 /** Takes in what the list has behind the place that was read to. */
-function takeIn(database: Sqlite, records: string, notes: string[]): void {
+function takeIn(database: Sqlite, records: string, notes: Said[]): void {
   const known = stateOf(database);
   const list = listTail(records, known);
   if (list === 'same') return;
@@ -146,7 +147,7 @@ function takeIn(database: Sqlite, records: string, notes: string[]): void {
     if (tail !== 'same') {
       const fresh = now === null || tail.from === 0;
       if (fresh) {
-        if (now !== null) notes.push('The list of records is another than before, so the ledger was made again.');
+        if (now !== null) notes.push(say`The list of records is another than before, so the ledger was made again.`);
         database.exec(
           'drop table if exists meta; drop table if exists jobs; drop table if exists units; drop table if exists results;',
         );
@@ -245,7 +246,7 @@ interface NewRecords {
   readonly fresh: boolean;
 }
 
-function insertAll(database: Sqlite, records: string, { lines, fresh }: NewRecords, notes: string[]): void {
+function insertAll(database: Sqlite, records: string, { lines, fresh }: NewRecords, notes: Said[]): void {
   if (lines.length === 0) return;
   const insert = {
     replaced: database.prepare('update jobs set replaced = 1 where hash = ?'),
@@ -281,7 +282,9 @@ function insertAll(database: Sqlite, records: string, { lines, fresh }: NewRecor
   for (const hash of replaced) insert.replaced([hash]);
   if (wrong.length > 0)
     notes.push(
-      `${wrong.length === 1 ? `${wrong[0]} is` : `${wrong.length} records, ${wrong[0]} first, are`} missing or not as written, and not in this answer. Run npx handtight verify.`,
+      wrong.length === 1
+        ? say`${wrong[0]!} is missing or not as written, and not in this answer. Run npx handtight verify.`
+        : say`${wrong.length} records, ${wrong[0]!} first, are missing or not as written, and not in this answer. Run npx handtight verify.`,
     );
 }
 

@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import type { Sheet } from '../../../language/documents/model.ts';
 import { renderHtml, renderHtmlPages } from '../../../language/documents/renderers/html.ts';
+import { type Said, say } from '../../../language/say/say.ts';
 import { fileName } from './file-name.ts';
 import { htmlFonts } from './fonts.ts';
 import { pdfOf } from './pdf.ts';
@@ -20,7 +21,7 @@ export interface Printed {
   /** Paths of the files written, in the order of `formats`. */
   readonly files: string[];
   /** What the person who prints should know, such as characters that no font has. */
-  readonly notes: string[];
+  readonly notes: Said[];
 }
 
 /** Prints a sheet into files, all formats made before the first is written. Throws a WriteError naming the file. */
@@ -30,7 +31,7 @@ export function printSheet(sheet: Sheet, options: PrintOptions): Printed {
 
 /** Several sheets as one document. A single one is what it would be alone. */
 export function printSheets(sheets: readonly [Sheet, ...Sheet[]], title: string, options: PrintOptions): Printed {
-  const notes: string[] = [];
+  const notes: Said[] = [];
   const made = [...new Set(options.formats)].map((format) => {
     const file = join(options.to, `${fileName(options.name)}.${format}`);
     const fonts = format === 'html' ? htmlFonts() : [];
@@ -42,7 +43,7 @@ export function printSheets(sheets: readonly [Sheet, ...Sheet[]], title: string,
     const pdf = pdfOf(sheets, title);
     if (pdf.missing.length > 0)
       notes.push(
-        `${file}: no font on the sheet has ${pdf.missing.join(' ')}: it prints as an empty box. Write it in other words.`,
+        say`${file}: no font on the sheet has ${pdf.missing.join(' ')}: it prints as an empty box. Write it in other words.`,
       );
     return { file, content: pdf.bytes };
   });

@@ -1,9 +1,11 @@
 import { createRequire } from 'node:module';
+import { join } from 'node:path';
 import type { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
 import type { LabelSheet } from '../../../language/documents/labels/index.ts';
 import type { Sheet } from '../../../language/documents/model.ts';
+import { type Extent, Fitting } from '../../../language/documents/renderers/fitting.ts';
 import { labelTooSmall, renderLabels } from '../../../language/documents/renderers/label-typst.ts';
-import { renderTypst } from '../../../language/documents/renderers/typst.ts';
+import { dataFile, renderTypst, sizesFile, type TypstDocument } from '../../../language/documents/renderers/typst.ts';
 import { pdfFonts } from './fonts.ts';
 import { documentMade } from './native-memory.ts';
 
@@ -19,15 +21,16 @@ export interface PdfSheet {
 
 let compiler: NodeCompiler | null = null;
 
+/** Folder that the typesetter takes its files from; nothing is read there. */
+const root = process.cwd();
+
 /** Loaded on the first print: checking needs no typesetter. */
 function typesetter(): NodeCompiler {
   if (compiler === null) {
     const require = createRequire(import.meta.url);
     const typst =
       require('@myriaddreamin/typst-ts-node-compiler') as typeof import('@myriaddreamin/typst-ts-node-compiler');
-    compiler = typst.NodeCompiler.create({
-      fontArgs: [{ fontBlobs: pdfFonts() }],
-    });
+    compiler = typst.NodeCompiler.create({ workspace: root, fontArgs: [{ fontBlobs: pdfFonts() }] });
   }
   return compiler;
 }
@@ -54,22 +57,34 @@ export function labelsPdf(sheet: LabelSheet): PdfSheet | null {
   }
 }
 
-function set(source: string): PdfSheet {
+/** Sets a document, its parts in the sizes that save pages. */
+function set({ source, data }: TypstDocument): PdfSheet {
   const typst = typesetter();
-  const made = typst.compile({ mainFileContent: source });
-  const document = made.result;
-  if (document === null) {
-    const problems = typst.fetchDiagnostics(made.takeDiagnostics()!) as {
-      message: string;
-    }[];
-    throw new Error(`The sheet cannot be set: ${problems.map(({ message }) => message).join('; ')}`);
-  }
+  const fitting = new Fitting();
+  give(typst, dataFile, data);
   try {
-    return { ...pdfBytes(typst, document), pages: document.numOfPages };
+    for (;;) {
+      give(typst, sizesFile, JSON.stringify(fitting.sizes));
+      const document = compiled(typst, source);
+      if (fitting.next(typst.query(document, { selector: '<extent>', field: 'value' }) as Extent[])) continue;
+      return { ...pdfBytes(typst, document), pages: document.numOfPages };
+    }
   } finally {
     typst.evictCache(keptRounds);
     documentMade();
   }
+}
+
+/** A file for the typesetter, which is on no disk. */
+function give(typst: NodeCompiler, file: string, content: string) {
+  typst.mapShadow(join(root, file), Buffer.from(content));
+}
+
+function compiled(typst: NodeCompiler, source: string): Compiled {
+  const made = typst.compile({ mainFileContent: source });
+  if (made.result !== null) return made.result;
+  const problems = typst.fetchDiagnostics(made.takeDiagnostics()!) as { message: string }[];
+  throw new Error(`The sheet cannot be set: ${problems.map(({ message }) => message).join('; ')}`);
 }
 
 type Compiled = NonNullable<ReturnType<NodeCompiler['compile']>['result']>;

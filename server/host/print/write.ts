@@ -12,15 +12,19 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { english, joined, type Said, say } from '../../../language/say/say.ts';
 
 /** A file could not be written. The message names it and says what to do. */
 export class WriteError extends Error {
   readonly file: string;
+  readonly said: Said;
 
   constructor(file: string, cause: NodeJS.ErrnoException, option: string | null = '--to') {
-    super(`Cannot write ${file}: ${option === null ? remedyInPlace(cause) : remedy(cause, option)}`, { cause });
+    const said = say`Cannot write ${file}: ${option === null ? remedyInPlace(cause) : remedy(cause, option)}`;
+    super(english(said), { cause });
     this.name = 'WriteError';
     this.file = file;
+    this.said = said;
   }
 }
 
@@ -89,47 +93,47 @@ function removed(file: string): void {
 }
 
 /** What went wrong in plain words, and what to do. */
-function remedy(cause: NodeJS.ErrnoException, option: string): string {
+function remedy(cause: NodeJS.ErrnoException, option: string): Said {
   switch (cause.code) {
     case 'ENOSPC':
     case 'EDQUOT':
-      return `the disk is full. Make room, or give another folder with ${option}.`;
+      return say`the disk is full. Make room, or give another folder with ${option}.`;
     case 'EACCES':
     case 'EPERM':
-      return `no permission. Give a folder that you may write to with ${option}; or, where the file is read-only or open in a reader, release it.`;
+      return say`no permission. Give a folder that you may write to with ${option}; or, where the file is read-only or open in a reader, release it.`;
     case 'EROFS':
-      return `the disk is read-only. Give another folder with ${option}.`;
+      return say`the disk is read-only. Give another folder with ${option}.`;
     case 'EBUSY':
-      return 'another program has it open. Close it and print again.';
+      return say`another program has it open. Close it and print again.`;
     case 'ENOENT':
-      return `the folder cannot be made there. Give another folder with ${option}.`;
+      return say`the folder cannot be made there. Give another folder with ${option}.`;
     case 'ENOTDIR':
     case 'EEXIST':
-      return `there is a file where a folder is needed. Give another folder with ${option}.`;
+      return say`there is a file where a folder is needed. Give another folder with ${option}.`;
     case 'EISDIR':
     case 'ENOTEMPTY':
-      return `a folder of that name is in the way. Take it away, or give another folder with ${option}.`;
+      return say`a folder of that name is in the way. Take it away, or give another folder with ${option}.`;
     case 'ENAMETOOLONG':
-      return `the name is too long. Give a shorter folder with ${option}.`;
+      return say`the name is too long. Give a shorter folder with ${option}.`;
     default:
-      return `${cause.message}.`;
+      return joined([cause.message, ''], '.');
   }
 }
 
 /** The same for a file that can be in no other place. */
-function remedyInPlace(cause: NodeJS.ErrnoException): string {
+function remedyInPlace(cause: NodeJS.ErrnoException): Said {
   switch (cause.code) {
     case 'ENOSPC':
     case 'EDQUOT':
-      return 'the disk is full. Make room and run the command again.';
+      return say`the disk is full. Make room and run the command again.`;
     case 'EACCES':
     case 'EPERM':
-      return 'no permission. Let its owner give you the right to write to it and to its folder.';
+      return say`no permission. Let its owner give you the right to write to it and to its folder.`;
     case 'EROFS':
-      return 'the disk is read-only. Copy the files to another one and work there.';
+      return say`the disk is read-only. Copy the files to another one and work there.`;
     case 'EBUSY':
-      return 'another program has it open. Close it there and run the command again.';
+      return say`another program has it open. Close it there and run the command again.`;
     default:
-      return `${cause.message}.`;
+      return joined([cause.message, ''], '.');
   }
 }

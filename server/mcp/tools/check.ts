@@ -1,6 +1,8 @@
 import * as z from 'zod';
+import { translated } from '../../../language/i18n/translate.ts';
 import { type Diagnostic, fullMessage } from '../../../language/model/diagnostic.ts';
 import { checkReport } from '../../cli/check-schema.ts';
+import { messageLanguage, worded } from '../../cli/messages.ts';
 import { buildReport } from '../../cli/report-json.ts';
 import { draftOf } from '../folder.ts';
 import { type AddTool, answered, data, readOnly } from '../tool.ts';
@@ -11,11 +13,10 @@ export const addCheck: AddTool = (server, folder) => {
     'check',
     {
       title: 'Check a procedure',
-      description:
-        'Checks .rebuild files with all rules and returns every finding: what is wrong, why it matters, what to do, and where. With `text`, checks that text as if it were saved under `file`, among the other files of the folder; nothing is written. Without, checks the files as they are. A draft is done when there is no error and no warning left that the shop has not answered with `allow … because`. Never invent a figure to silence a finding: leave a blank for the lead.',
+      description: worded`Checks .rebuild files with all rules and returns every finding: what is wrong, why it matters, what to do, and where. With \`text\`, checks that text as if it were saved under \`file\`, among the other files of the folder; nothing is written. Without, checks the files as they are. A draft is done when there is no error and no warning left that the shop has not answered with \`allow … because\`. Never invent a figure to silence a finding: leave a blank for the lead.`,
       inputSchema: {
-        file: z.string().min(1).default('draft.rebuild').describe('Path from the folder of the server'),
-        text: z.string().optional().describe('The whole text of that file; left out: the files as they are'),
+        file: z.string().min(1).default('draft.rebuild').describe(worded`Path from the folder of the server`),
+        text: z.string().optional().describe(worded`The whole text of that file; left out: the files as they are`),
       },
       outputSchema: checkReport.shape,
       annotations: readOnly,
@@ -44,7 +45,7 @@ export const addCheck: AddTool = (server, folder) => {
 function line(diagnostic: Diagnostic): string {
   const { severity, rule, source } = diagnostic;
   const { line: row, character } = source.range.start;
-  return `${source.file}:${row + 1}:${character + 1} ${severity} ${rule}: ${fullMessage(diagnostic)}`;
+  return `${source.file}:${row + 1}:${character + 1} ${severity} ${rule}: ${fullMessage(translated(diagnostic, messageLanguage()))}`;
 }
 
 function summary({ files, errors, warnings }: { files: readonly string[]; errors: number; warnings: number }): string {

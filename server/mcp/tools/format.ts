@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { formatted, unreadable } from '../../../language/ide/format/format.ts';
 import { writeFixed } from '../../cli/fix.ts';
+import { worded } from '../../cli/messages.ts';
 import { UsageError } from '../../cli/usage-error.ts';
 import { draftOf } from '../folder.ts';
 import { type AddTool, answered, data } from '../tool.ts';
@@ -10,13 +11,12 @@ export const addFormat: AddTool = (server, folder) => {
   server.registerTool(
     'format',
     {
-      title: 'Lay out a procedure',
-      description:
-        'Returns a .rebuild text laid out: indentation, blanks, columns. Nothing but white space changes. With `text`, lays out that text and writes nothing. Without, takes the file as it is, and with `write` saves it. A text with a line that cannot be read is refused, with that line: correct it first.',
+      title: worded`Lay out a procedure`,
+      description: worded`Returns a .rebuild text laid out: indentation, blanks, columns. Nothing but white space changes. With \`text\`, lays out that text and writes nothing. Without, takes the file as it is, and with \`write\` saves it. A text with a line that cannot be read is refused, with that line: correct it first.`,
       inputSchema: {
-        file: z.string().min(1).default('draft.rebuild').describe('Path from the folder of the server'),
-        text: z.string().optional().describe('The text to lay out; left out: that of the file'),
-        write: z.boolean().default(false).describe('Save the file. Not together with `text`'),
+        file: z.string().min(1).default('draft.rebuild').describe(worded`Path from the folder of the server`),
+        text: z.string().optional().describe(worded`The text to lay out; left out: that of the file`),
+        write: z.boolean().default(false).describe(worded`Save the file. Not together with \`text\``),
       },
       outputSchema: { file: z.string(), changed: z.boolean(), written: z.boolean(), text: z.string() },
       annotations: { readOnlyHint: false, destructiveHint: false, idempotentHint: true, openWorldHint: false },
@@ -24,12 +24,16 @@ export const addFormat: AddTool = (server, folder) => {
     ({ file, text, write }) =>
       answered(async () => {
         if (text !== undefined && write)
-          throw new UsageError('A text that is given is not written: save it as the file first, or leave `text` out.');
+          throw new UsageError(
+            worded`A text that is given is not written: save it as the file first, or leave \`text\` out.`,
+          );
         const name = folder.inside(file);
         const before = draftOf(file, text)?.text ?? (await textOf(name, folder));
         const why = unreadable(before);
         if (why !== null)
-          throw new UsageError(`Not laid out: line ${why.line + 1} cannot be read. ${why.message} Correct it first.`);
+          throw new UsageError(
+            worded`Not laid out: line ${why.line + 1} cannot be read. ${why.message} Correct it first.`,
+          );
         const after = formatted(before);
         const changed = after !== before;
         const written = write && changed;
@@ -42,6 +46,6 @@ export const addFormat: AddTool = (server, folder) => {
 async function textOf(name: string, folder: Parameters<AddTool>[1]): Promise<string> {
   const { files } = await folder.open();
   const found = files.find(({ uri }) => uri === name);
-  if (found === undefined) throw new UsageError(`${name} is not there. Give its text, or another path.`);
+  if (found === undefined) throw new UsageError(worded`${name} is not there. Give its text, or another path.`);
   return found.text;
 }

@@ -6,6 +6,7 @@ import { readingAt } from '../../../language/model/reading-id.ts';
 import { formatQuantity } from '../../../language/quantities/index.ts';
 import { shimLines } from '../../../language/recommendations/report.ts';
 import { visitText } from '../../cli/ledger.ts';
+import { messageReader, worded } from '../../cli/messages.ts';
 import { named } from '../../cli/named.ts';
 import { UsageError } from '../../cli/usage-error.ts';
 import { listName } from '../../host/files/records.ts';
@@ -18,17 +19,16 @@ export const addShims: AddTool = (server, folder) => {
   server.registerTool(
     'shims',
     {
-      title: 'Advise on a job',
-      description:
-        'Returns what to fit or to turn in each unit of a job, from its last reading; nothing for a unit that passes.',
-      inputSchema: { job: z.string().min(1).describe('Number of the job') },
+      title: worded`Advise on a job`,
+      description: worded`Returns what to fit or to turn in each unit of a job, from its last reading; nothing for a unit that passes.`,
+      inputSchema: { job: z.string().min(1).describe(worded`Number of the job`) },
       annotations: readOnly,
     },
     ({ job: number }) =>
       answered(async () => {
         const { result } = await folder.open();
         const job = result.jobOf(number) ?? named('job', number, result.jobs, (one) => one);
-        return text(shimLines(job).join('\n'));
+        return text(shimLines(job, messageReader()).join('\n'));
       }),
   );
 };
@@ -38,10 +38,9 @@ export const addHistory: AddTool = (server, folder) => {
   server.registerTool(
     'history',
     {
-      title: 'Find the history of a unit',
-      description:
-        'Returns each job in which a serial number occurs, closed ones first and oldest first: what was found, fitted, read and done.',
-      inputSchema: { serial: z.string().min(1).describe('Serial number, as it is marked on the unit') },
+      title: worded`Find the history of a unit`,
+      description: worded`Returns each job in which a serial number occurs, closed ones first and oldest first: what was found, fitted, read and done.`,
+      inputSchema: { serial: z.string().min(1).describe(worded`Serial number, as it is marked on the unit`) },
       annotations: readOnly,
     },
     ({ serial }) =>
@@ -53,7 +52,7 @@ export const addHistory: AddTool = (server, folder) => {
           .flatMap((job) => job.units.filter((unit) => unit.serial === serial).map((unit) => ({ job, unit })))
           .sort((a, b) => ((a.job.received ?? '') < (b.job.received ?? '') ? -1 : 1));
         if (found.length === 0 && closed.length === 0)
-          throw new UsageError(`No job of this folder has a unit with the serial ${serial}.`);
+          throw new UsageError(worded`No job of this folder has a unit with the serial ${serial}.`);
         const texts = found.map(({ job, unit }) => [head(job, unit), ...unit.results.map(line)].join('\n'));
         return text([...closed.map(visitText).reverse(), ...texts].join('\n\n'));
       }),
@@ -74,11 +73,11 @@ async function closedVisits(records: string, serial: string): Promise<readonly V
 
 function head({ name, procedure, revision, received }: Job, { place, numberText, onHold }: Unit): string {
   const parts = [
-    `Job ${name}`,
-    received === null ? null : `received ${received}`,
-    `${procedure.name}${revision === null ? '' : ` revision ${revision}`}`,
-    `unit ${place}, ${numberText}`,
-    onHold === null ? null : `on hold: ${onHold}`,
+    worded`Job ${name}`,
+    received === null ? null : worded`received ${received}`,
+    revision === null ? procedure.name : worded`${procedure.name} revision ${revision}`,
+    worded`unit ${place}, ${numberText}`,
+    onHold === null ? null : worded`on hold: ${onHold}`,
   ];
   return parts.filter((part) => part !== null).join(', ');
 }
@@ -89,6 +88,7 @@ function where(id: string): string {
   return [test, point, place].filter((word) => word !== null).join(' ');
 }
 
+/** A result as a job writes it. */
 function line(result: Result): string {
   const found = 'asFound' in result && result.asFound ? 'as found ' : '';
   switch (result.form) {

@@ -49,4 +49,12 @@ export const analysis: Bundle = {
   'the figure that it is done at': 'der Wert, bei dem gearbeitet wird',
   '{0} of cylinders {1}': '{0} der Zylinder {1}',
   'This step is done with the {0} at': 'Dieser Schritt wird ausgeführt mit {0} bei',
+  'the step says {0}': 'der Schritt sagt {0}',
+  'the step works with {0}': 'der Schritt arbeitet mit {0}',
+  'fluid {0} is {1}': 'die Flüssigkeit {0} ist {1}',
+  'station {0} is {1}': 'der Arbeitsplatz {0} ist {1}',
+  'part {0} {1}': 'das Teil {0} {1}',
+  '“{0}” in the words of {1} sounds like it: write {2}, or not {3}':
+    '„{0}“ in den Worten von {1} klingt danach: {2} schreiben, oder not {3}',
+  'the step': 'der Schritt',
 };

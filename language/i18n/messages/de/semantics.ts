@@ -202,6 +202,8 @@ export const semantics: Bundle = {
     '„{0}“ gehört hier zu keinem Ergebnis und ginge verloren. Davor das Ergebnis schreiben, zu dem es gehört, oder löschen.',
   '{0} is a {1}, and a {2} is read here. Check the unit.':
     '{0} ist {1}, hier wird aber abgelesen: {2}. Die Maßeinheit prüfen.',
+  'The shop says {0} twice: nobody knows which one counts. Delete one.':
+    'Die Werkstatt sagt {0} zweimal: niemand weiß, was gilt. Eines davon löschen.',
   'The shop says twice how readings are accepted. Delete one.':
     'Die Werkstatt sagt zweimal, wie Messwerte angenommen werden. Eines löschen.',
   'Station {0} cannot be clean and {1} at the same time: split it into two stations.':

@@ -49,4 +49,12 @@ export const analysis: Bundle = {
   'the figure that it is done at': 'el valor con el que se hace',
   '{0} of cylinders {1}': '{0} de los cilindros {1}',
   'This step is done with the {0} at': 'Este paso se hace con {0} a',
+  'the step says {0}': 'el paso dice {0}',
+  'the step works with {0}': 'el paso trabaja con {0}',
+  'fluid {0} is {1}': 'el fluido {0} es {1}',
+  'station {0} is {1}': 'el puesto {0} es {1}',
+  'part {0} {1}': 'la pieza {0} {1}',
+  '“{0}” in the words of {1} sounds like it: write {2}, or not {3}':
+    '«{0}» en las palabras de {1} suena a eso: escribir {2}, o not {3}',
+  'the step': 'el paso',
 };

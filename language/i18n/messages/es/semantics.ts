@@ -200,6 +200,8 @@ export const semantics: Bundle = {
     '«{0}» no es de ningún resultado aquí, y se perdería. Escribir antes el resultado al que corresponde, o borrarlo.',
   '{0} is a {1}, and a {2} is read here. Check the unit.':
     '{0} es {1}, y aquí se lee {2}. Comprobar la unidad de medida.',
+  'The shop says {0} twice: nobody knows which one counts. Delete one.':
+    'El taller dice {0} dos veces: nadie sabe cuál vale. Borrar una.',
   'The shop says twice how readings are accepted. Delete one.':
     'El taller dice dos veces cómo se aceptan las lecturas. Borrar una.',
   'Station {0} cannot be clean and {1} at the same time: split it into two stations.':
