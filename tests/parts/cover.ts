@@ -4,7 +4,7 @@ import { buildSheet } from '../../language/documents/traveler/index.ts';
 import { fullMessage } from '../../language/model/diagnostic.ts';
 
 /** A cover with its screws and two seals, on a pump. */
-export const coverText = `shop bench "Bench" {
+const coverText = `shop bench "Bench" {
   station strip "Strip-down bench" dirty
   station tank "Wash tank" wet
   station build "Clean room" clean
