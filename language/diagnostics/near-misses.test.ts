@@ -719,7 +719,7 @@ describe('gates. Not:', () => {
   it('gate-before-prime: (hydraulic only)', () => {
     const lift =
       '      test lift  read length within 0.20..0.25 mm  proves through body.end  source "Example sheet"  on fail turn (2 times)\n';
-    const turn = '\n    repair turn { do "Turn the needle in its seat" }';
+    const turn = '\n    repair turn { do "Turn the needle in its seat" to needle }';
     expect(
       found(
         procedureWith({

@@ -70,11 +70,18 @@ export class Changes {
   /** What belongs to one cylinder leaves the readings of the others as they are, unless a repair asks for all again. */
   private isElsewhere(reading: string, name: string): boolean {
     const { test, place } = readingAt(reading);
-    const { position = null } = this.procedure.family.parts.find((part) => part.name === name) ?? {};
-    if (place === null || position === null || String(position) === place) return false;
+    const part = this.procedure.family.parts.find((one) => one.name === name);
+    const own = part?.side ?? part?.position ?? null;
+    if (place === null || own === null || String(own) === place) return false;
+    // A side says where a part is; that it is one of the places that are read, only where it is called the same.
+    if (part?.side != null && !this.isPlace(part.side)) return false;
     return !testsFor(this.procedure, this.unit.number).some(
       ({ gate }) => gate.test === test && gate.onFail.some(({ allAgain }) => allAgain),
     );
+  }
+
+  private isPlace(name: string): boolean {
+    return this.procedure.family.places.some(({ places }) => places.some((place) => place.name === name));
   }
 
   /** The part that was changed after the last torque of the joint that closes over it: the joint was opened for it. */

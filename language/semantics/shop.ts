@@ -50,6 +50,7 @@ export function named(
     | ast.Master
     | ast.Part
     | ast.Places
+    | ast.Assembly
     | ast.PointClause
     | ast.Operand
     | ast.Family

@@ -84,6 +84,7 @@ function item(node: ast.ShopItem | ast.FamilyItem | ast.ProcedureItem): Declared
     case 'Master':
       return symbol(node, 'master');
     case 'Part':
+    case 'Assembly':
       return symbol(node, 'part');
     case 'Places':
       return symbol(node, 'places');

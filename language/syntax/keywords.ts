@@ -13,6 +13,7 @@ export const itemHeads = [
   'sequence',
   'station',
   'part',
+  'assembly',
   'face',
   'port',
   'joint',
@@ -38,7 +39,7 @@ export const itemHeads = [
 /** What has a name of its own, by what it is in. */
 export const namedItems: ReadonlyMap<string, readonly string[]> = new Map([
   ['shop', ['station', 'wrench', 'gauge', 'tool', 'fluid', 'stock', 'master']],
-  ['family', ['part', 'places']],
+  ['family', ['part', 'assembly', 'places']],
   ['procedure', ['spec', 'number', 'stage', 'repair', 'sequence']],
 ]);
 
@@ -173,6 +174,8 @@ export const continuing = [
   'under',
   'binds',
   'drawn',
+  'quantity',
+  'sides',
 ];
 
 /** Reserved: no part, spec or stage may be called so. */

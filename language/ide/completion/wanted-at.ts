@@ -68,6 +68,7 @@ function atBeginning(block: string | null): Wanted {
     case 'family':
       return words(
         'part',
+        'assembly',
         'places',
         'face',
         'port',
@@ -85,6 +86,7 @@ function atBeginning(block: string | null): Wanted {
         'repair',
         'sequence',
         'hazard',
+        'figures from',
         'allow',
         'instead of',
         'after',
@@ -92,7 +94,7 @@ function atBeginning(block: string | null): Wanted {
         'without',
       );
     case 'number':
-      return names('spec');
+      return { ...names('spec'), words: ['figures from'] };
     case 'job':
       return words('unit', 'intake');
     case 'intake':
@@ -196,7 +198,7 @@ function inFamily(before: readonly string[]): Wanted {
   switch (before[0]) {
     case 'part': {
       if (before.length < 2) return nothing;
-      if (last === 'from') return before.at(-2) === 'chosen' ? names('stock') : words('below');
+      if (last === 'from') return before.at(-2) === 'chosen' ? names('stock') : words('below', 'above');
       if (last === 'as') return words(...drawnAs);
       if (last === 'material') return words(...materials);
       if (last === 'not') return words(...dangers);
@@ -222,12 +224,18 @@ function inFamily(before: readonly string[]): Wanted {
         'binds over',
         'drawn as',
         'from below',
+        'from above',
         'material',
         'weight',
         ...dangerWords,
         'for each cylinder',
+        'quantity',
+        'sides',
       );
     }
+    case 'assembly':
+      if (last === 'of' || last === ',') return names('part');
+      return before.length < 2 ? nothing : words('of');
     case 'face':
       if (last === 'face') return names('part');
       if (last === 'meets') return names('face', 'part');

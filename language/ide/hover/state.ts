@@ -11,10 +11,24 @@ import { markdownText } from './markdown.ts';
 
 /** What a family declares about a part. */
 export function traitsText(
-  { locatedBy, renewed, chosenFrom, matchedTo, heldIn, marks, moves, suppliedLoose, bindsOver, material, weight }: Part,
+  {
+    locatedBy,
+    renewed,
+    chosenFrom,
+    matchedTo,
+    heldIn,
+    marks,
+    moves,
+    suppliedLoose,
+    bindsOver,
+    material,
+    weight,
+    quantity,
+  }: Part,
   tell: Tell,
 ): string | null {
   const traits: Filling[] = [
+    ...(quantity === 1 ? [] : [say`${quantity} per unit`]),
     ...(renewed ? [say`always renewed`] : []),
     ...(locatedBy === null ? [] : [say`located by ${locatedBy}`]),
     ...(chosenFrom === null ? [] : [say`chosen from ${chosenFrom}`]),

@@ -149,4 +149,5 @@ export const ide: Bundle = {
   'Its cautions:': 'Die Warnungen dazu:',
   'weighs {0}': 'wiegt {0}',
   'of {0}': 'aus {0}',
+  '{0} per unit': '{0} je Einheit',
 };

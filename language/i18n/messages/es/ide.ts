@@ -147,4 +147,5 @@ export const ide: Bundle = {
   'Its cautions:': 'Sus avisos:',
   'weighs {0}': 'pesa {0}',
   'of {0}': 'de {0}',
+  '{0} per unit': '{0} por unidad',
 };

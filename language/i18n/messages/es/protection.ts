@@ -229,4 +229,9 @@ export const protection: Bundle = {
   'The {0} {1} blasted, and grit cuts {2} away.': 'Se chorrea: {0}, y el abrasivo lo desgasta.',
   'it stays in what is soft, comes out in the running unit and wears it.':
     'se queda en lo blando, sale con la unidad en marcha y la desgasta.',
+  'lapping paste is still on {0}, fills a score line, and cuts on in whatever it gets into.':
+    'todavía tiene pasta de lapear: rellena una raya y sigue cortando donde entra.',
+  'Write “then wash in FLUID” behind “lap if”: a rinse does not take paste off.':
+    'Escribir “then wash in FLUIDO” detrás de “lap if”: un enjuague no quita la pasta.',
+  'Wash {0} before this step: a rinse does not take it off.': 'Lavar {0} antes de este paso: un enjuague no lo quita.',
 };
