@@ -48,10 +48,13 @@ export const beginTests: readonly KeyboardTest[] = languages.map(
         // One blank after the other is marked; behind the last one nothing is.
         const isMarked = page.locator('.statusbar', { hasText: '(1 selected)' });
         await isMarked.waitFor();
+        const place = page.locator('[id="status.editor.selection"]');
         let stops = 0;
         for (; stops < 200 && (await isMarked.isVisible()); stops++) {
+          const before = await place.textContent();
           await page.keyboard.press('Tab');
-          await page.waitForTimeout(60);
+          for (let tries = 0; tries < 60 && (await place.textContent()) === before; tries++)
+            await page.waitForTimeout(50);
         }
         await page.keyboard.press('Control+S');
         const path = page.locator('.quick-input-widget input');
