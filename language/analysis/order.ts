@@ -63,7 +63,7 @@ function isInBore(relations: Relations, name: string): boolean {
   );
 }
 
-/** What the family says of two parts that makes one of them be in the way of the other, or the other's seat. */
+/** What the family says about two parts that makes one of them block the other, or the other's seat. */
 export interface SaidOf {
   /** The part whose line says it. */
   readonly part: Part;

@@ -24,7 +24,7 @@ export function objectWords(
 /** Words for several parts, as a person would say them: `six valve holders`, not one after the other. */
 export function partsWords(procedure: Pick<Procedure, 'family'>, names: readonly string[]): Said {
   const groups = byBase(procedure, names);
-  // One name is one thing to what is said of it, however many there are.
+  // One name is one thing to what is said about it, however many there are.
   if (groups.length === 1 && groups[0]!.parts.length === 1) return listed([lower(groups[0]!.parts[0]!.title)]);
   return listed(groups.map(({ parts, isAll, name }) => copiesWords(parts, isAll, name)));
 }
@@ -87,7 +87,7 @@ function inOthers(count: string, title: Filling): Readonly<Record<string, string
 
 /** More than one of what an author calls so, in English. What ends in an s of its own is plural already. */
 export function plural(title: string): string {
-  if (/[^suix]s$/u.test(title)) return title;
+  if (/(?<!i|u|s|x)s$/u.test(title)) return title;
   if (/y$/u.test(title) && !/[aeo]y$/u.test(title)) return `${title.slice(0, -1)}ies`;
   return /(?:s|x|z|ch|sh)$/u.test(title) ? `${title}es` : `${title}s`;
 }

@@ -43,7 +43,7 @@ function sheetWord({ words, options: { form, part } }: PrintContext): string {
 }
 
 /** What the code on each page says: a link that opens, in the editor, what the sheet was printed from. */
-export function codeOf({ procedure, options: { job, hash } }: PrintContext): string {
+function codeOf({ procedure, options: { job, hash } }: PrintContext): string {
   const said = {
     procedure: procedure.name,
     revision: procedure.revision ?? '',

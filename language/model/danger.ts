@@ -28,7 +28,7 @@ export interface Dangerous {
   readonly dangers: readonly DangerFact[];
 }
 
-/** What something says of a danger; undefined: nothing. */
+/** What something says about a danger; undefined: nothing. */
 export function saidOf({ dangers }: Dangerous, danger: Danger): DangerFact | undefined {
   return dangers.find((fact) => fact.danger === danger);
 }

@@ -55,7 +55,7 @@ export interface Part extends Named {
   readonly readyToFit: boolean;
   /** It must be felt to move after the joints over it are tight: `slides`, `turns-free`. */
   readonly moves: 'slides' | 'turns-free' | null;
-  /** How many there are of it, alike, that are never told apart: `quantity 3`. */
+  /** How many there are of it, alike, that are never distinguished: `quantity 3`. */
   readonly quantity: number;
   /** Of `for each cylinder 1..6` and of `sides left, right`: this copy's position, and the name that all copies share. */
   readonly position: number | null;

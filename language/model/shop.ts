@@ -27,7 +27,7 @@ export interface Letterhead {
   readonly telephone: string | null;
   /** By whom, to what, under which number. */
   readonly accreditation: string | null;
-  /** Standing words: warranty, claims. */
+  /** Terms: warranty, claims. */
   readonly terms: string | null;
 }
 

@@ -10,7 +10,7 @@ export interface FamilyThing {
   /** Its id among those of its kind. */
   readonly id: string;
   readonly source: Source;
-  /** Which copy of a part it is, by number; null: there is only one, or they are told apart by side. */
+  /** Which copy of a part it is, by number; null: there is only one, or they are distinguished by side. */
   readonly position: number | null;
   readonly locatedBy: string | null;
   /** It is an assembly, and this the part that carries it. */

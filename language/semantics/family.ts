@@ -52,7 +52,7 @@ export function lowerFamily(context: Context, node: ast.Family): Family {
   };
 }
 
-/** Assemblies of which one part carries the others; of any other it is not known what is taken in hand (reported). */
+/** Assemblies in which one part carries the others; of any other it is not known what is taken in hand (reported). */
 function assembliesOf(context: Context, nodes: readonly ast.Assembly[], parts: readonly Part[]): Assembly[] {
   const made = nodes.flatMap((node): Assembly[] => {
     const inside = [...new Set(node.parts.flatMap((ref) => findParts(context, parts, ref)))];
@@ -127,7 +127,7 @@ function copiesOf(context: Context, node: ast.Part, places: readonly Places[]): 
   if (each !== undefined)
     context.syntax(
       'two-ways-at-once',
-      say`${node.name} is told apart by cylinder and by side, and a step could not say which is meant. Write a part for each side, each of them for each cylinder.`,
+      say`${node.name} is distinguished by cylinder and by side, and a step could not say which is meant. Write a part for each side, each of them for each cylinder.`,
       context.source(named),
     );
   else if (sides.length < named.sides.length)
@@ -353,7 +353,7 @@ type Changing<T> = { -readonly [key in keyof T]: T[key] };
 /** Copies go with the copies of the same position or side; a copy and a single part, all with the one. */
 function goTogether(part: Part, other: Part): boolean {
   if (part.position === null || other.position === null) return true;
-  // What is told apart by cylinder and what is told apart by side have nothing in common.
+  // What is distinguished by cylinder and what is distinguished by side have nothing in common.
   return (part.side === null) !== (other.side === null) || which(part) === which(other);
 }
 

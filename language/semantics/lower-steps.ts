@@ -602,7 +602,7 @@ class SingleStepLowering {
     this.context.syntax(
       'wrong-use-of-name',
       sided.length > 0
-        ? say`${path.head} is told apart by side, not by number. Write ${either(sided.map(({ name }) => name))}, or ${path.head} for all of them.`
+        ? say`${path.head} is distinguished by side, not by number. Write ${either(sided.map(({ name }) => name))}, or ${path.head} for all of them.`
         : places.length === 0
           ? say`There is only one ${path.head}: the family does not declare it “for each cylinder”. Write ${path.head} without ${position}.`
           : say`There is no ${path.head} ${position}: the family has ${path.head} ${Math.min(...places)} to ${Math.max(...places)}.`,

@@ -25,7 +25,7 @@ describe('the end that a part goes in from', () => {
   it('decides whether what is pressed on is in the way', () => {
     expect(about(spring('', ''))).toContain('seat');
     expect(about(spring('from above', 'from below'))).toBe('');
-    // One of them alone says nothing of the other.
+    // One of them alone says nothing about the other.
     expect(about(spring('', 'from below'))).toContain('seat');
   });
 

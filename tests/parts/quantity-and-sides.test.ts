@@ -1,4 +1,4 @@
-/** Several alike are one line and one finding; what is told apart by side is said by side. */
+/** Several alike are one line and one finding; what is distinguished by side is said by side. */
 import { describe, expect, it } from 'vitest';
 import { coverWith } from './cover.ts';
 
@@ -62,7 +62,7 @@ describe('sides', () => {
 
   it('are named by side, not by number', () => {
     expect(coverWith([['    fit bush\n', '    fit bush 1\n']]).found.join('\n')).toContain(
-      'bush is told apart by side, not by number. Write bush-drive or bush-cover-end, or bush for all of them.',
+      'bush is distinguished by side, not by number. Write bush-drive or bush-cover-end, or bush for all of them.',
     );
   });
 
@@ -71,7 +71,7 @@ describe('sides', () => {
     expect(saying('sides drive')).toContain('bush has one side only');
     expect(saying('sides drive, drive')).toContain('bush has the same side twice');
     expect(saying('sides drive, cover-end for each cylinder 1..2')).toContain(
-      'bush is told apart by cylinder and by side',
+      'bush is distinguished by cylinder and by side',
     );
   });
 

@@ -21,7 +21,7 @@ export const phrases: readonly Phrase[] = [
     instead: 'affects',
     // The clause of the language, and messages on it.
     except:
-      /[`“']bears on(?: \w+)?[`”']|\bpart bears on\b|, which bears on\b|\bbears? on (\{parts\}|needle|nothing|another is under load)/giu,
+      /[`“']bears on(?: \w+)?[`”']|\bpart bears on\b|`bears on \$\{|, which bears on\b|\bbears? on (\{parts\}|needle|nothing|another is under load)/giu,
   },
   { pattern: /\bmend(s|ed|ing)?\b/giu, instead: 'correct, fix' },
   { pattern: /\bhangs? on\b/giu, instead: 'depends on' },
@@ -54,6 +54,8 @@ export const phrases: readonly Phrase[] = [
     pattern:
       /\b(colou?r(?<=our)|neighbour|behaviour|vapour|favour|honour|flavour|centre|metre|millimetre|aluminium|grey|licence|defence)\w*/giu,
     instead: 'the American spelling',
+    // The other spelling of a word of the language.
+    except: /[`']aluminium[`']/giu,
   },
   {
     pattern:

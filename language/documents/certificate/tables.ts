@@ -457,7 +457,7 @@ export function conditionsTable(setting: PrintContext, { units }: JudgedJob): Ta
   };
 }
 
-/** Standing words of the shop. */
+/** Terms of the shop. */
 export function termsText({ procedure }: PrintContext): TextBlock | null {
   const { terms } = procedure.shop.about;
   return terms === null ? null : { kind: 'text', text: terms, strong: false };

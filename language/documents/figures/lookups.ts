@@ -83,8 +83,8 @@ function changeWords({ words }: PrintContext, change: string): string {
 }
 
 /**
- * Shim tables of several part numbers in one: what all of them come to is the last row, and each has a row of its readings
- * over it. Those that do not come to the same stay apart.
+ * Shim tables of several part numbers in one: the change is the last row, and each has a row of its readings
+ * over it. Those with other changes stay apart.
  */
 export function shimLookups(
   setting: PrintContext,

@@ -341,7 +341,7 @@ export const template = `
   table(
     columns: b.columns.map(c => c.share * 1fr),
     stroke: hair,
-    inset: (x: 1mm, y: 0.5mm),
+    inset: (x: 1mm, top: 0.5mm, bottom: 1mm),
     align: left + horizon,
     table.header(..b.columns.map(c => text(size: small, c.head))),
     ..b.rows.map(r => r.enumerate().map(((at, c)) => {

@@ -129,7 +129,7 @@ describe('a shim for a reading, on the sheet', () => {
     }
   });
 
-  it('is one table for part numbers that come to the same changes: a row of readings for each', () => {
+  it('is one table for part numbers that have the same changes: a row of readings for each', () => {
     const made = (change: Parameters<typeof procedureWith>[0]) => {
       const { procedure } = checkFiles([{ uri: 'x', text: procedureWith(change) }]).procedures[0]!;
       const step = procedure.repairs.flatMap(({ steps }) => steps).find(({ verb }) => verb === 'choose')!;

@@ -350,13 +350,13 @@ export const semantics: Bundle = {
   'No material is called {0}. Did you mean {1}?': 'Kein Werkstoff heißt {0}. Gemeint war {1}?',
   'No material is called {0}. Write one of {1}, or delete it: nothing follows from another.':
     'Kein Werkstoff heißt {0}. Einen von {1} schreiben oder löschen: aus einem anderen folgt nichts.',
-  '{0} is told apart by cylinder and by side, and a step could not say which is meant. Write a part for each side, each of them for each cylinder.':
+  '{0} is distinguished by cylinder and by side, and a step could not say which is meant. Write a part for each side, each of them for each cylinder.':
     '{0} wird nach Zylinder und nach Seite unterschieden, und ein Schritt könnte nicht sagen, welches gemeint ist. Für jede Seite ein Teil schreiben, jedes davon for each cylinder.',
   '{0} has the same side twice. Give each side a name of its own, or write quantity {1} if they are all alike.':
     '{0} hat dieselbe Seite zweimal. Jeder Seite einen eigenen Namen geben, oder quantity {1} schreiben, wenn alle gleich sind.',
   '{0} has one side only, which tells nothing apart. Name all sides: sides left, right.':
     '{0} hat nur eine Seite, und die unterscheidet nichts. Alle Seiten nennen: sides left, right.',
-  '{0} is told apart by side, not by number. Write {1}, or {2} for all of them.':
+  '{0} is distinguished by side, not by number. Write {1}, or {2} for all of them.':
     '{0} wird nach Seite unterschieden, nicht nach Nummer. {1} schreiben, oder {2} für alle.',
   '“figures from” is written twice here, and a figure cannot come from both. Delete one, and write “source "…"” at the figures that are from elsewhere.':
     '„figures from“ steht hier zweimal, und eine Angabe kann nicht aus beidem stammen. Eines löschen, und „source "…"“ zu den Angaben schreiben, die woandersher stammen.',

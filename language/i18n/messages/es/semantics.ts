@@ -348,13 +348,13 @@ export const semantics: Bundle = {
   'No material is called {0}. Did you mean {1}?': 'Ningún material se llama {0}. ¿Se quiso decir {1}?',
   'No material is called {0}. Write one of {1}, or delete it: nothing follows from another.':
     'Ningún material se llama {0}. Escribir uno de {1}, o borrarlo: de otro no sale nada.',
-  '{0} is told apart by cylinder and by side, and a step could not say which is meant. Write a part for each side, each of them for each cylinder.':
+  '{0} is distinguished by cylinder and by side, and a step could not say which is meant. Write a part for each side, each of them for each cylinder.':
     '{0} se distingue por cilindro y por lado, y un paso no podría decir cuál es. Escribir una pieza para cada lado, cada una con for each cylinder.',
   '{0} has the same side twice. Give each side a name of its own, or write quantity {1} if they are all alike.':
     '{0} tiene dos veces el mismo lado. Dar a cada lado un nombre propio, o escribir quantity {1} si todas son iguales.',
   '{0} has one side only, which tells nothing apart. Name all sides: sides left, right.':
     '{0} tiene un solo lado, que no distingue nada. Nombrar todos los lados: sides left, right.',
-  '{0} is told apart by side, not by number. Write {1}, or {2} for all of them.':
+  '{0} is distinguished by side, not by number. Write {1}, or {2} for all of them.':
     '{0} se distingue por lado, no por número. Escribir {1}, o {2} para todas.',
   '“figures from” is written twice here, and a figure cannot come from both. Delete one, and write “source "…"” at the figures that are from elsewhere.':
     '“figures from” aparece dos veces aquí, y un valor no puede venir de ambos. Borrar uno, y escribir “source "…"” en los valores que vienen de otra parte.',
