@@ -18,6 +18,7 @@ import { registerRulePages, rulePageUri } from './rule-pages.ts';
 import { registerSamples } from './samples.ts';
 import { registerStateView } from './state-view.ts';
 import { registerStatus } from './status.ts';
+import { traceChannel } from './trace.ts';
 import { l10n } from './words.ts';
 
 let client: BaseLanguageClient | undefined;
@@ -34,13 +35,16 @@ export async function start(
 ): Promise<Handtight> {
   // A virtual folder has a scheme of its own. Other schemes are old states of a file, or text inside of something.
   const schemes = new Set(['file', 'untitled', ...(workspace.workspaceFolders ?? []).map(({ uri }) => uri.scheme)]);
+  const outputChannel = window.createOutputChannel('Handtight', { log: true });
+  const traceOutputChannel = traceChannel(outputChannel);
   const options: LanguageClientOptions = {
     documentSelector: [...schemes].flatMap((scheme) => [
       { scheme, language: 'rebuild' },
       // The settings of the workspace are checked as they are typed.
       { scheme, pattern: '**/handtight.json' },
     ]),
-    outputChannel: window.createOutputChannel('Handtight', { log: true }),
+    outputChannel,
+    traceOutputChannel,
     initializationOptions: {
       rulePages: Uri.joinPath(context.extensionUri, 'language/diagnostics/areas').toString(),
       explainCommand: 'handtight.explain',
@@ -62,11 +66,13 @@ export async function start(
   };
   client = connect(options);
   const running = client;
-  const restart = restarter(running);
+  const restart = restartOf(running);
   // The client keeps one handler for a notification, the last that was given.
   const checked = new EventEmitter<CheckedNotification>();
   running.onNotification(checkedMethod, (result: CheckedNotification) => checked.fire(result));
   context.subscriptions.push(
+    outputChannel,
+    traceOutputChannel,
     checked,
     registerClientFiles(running),
     rememberPlaces(),
@@ -104,7 +110,7 @@ export async function start(
 }
 
 /** Starts the server again, whatever it is doing; who asks meanwhile waits for the same. */
-function restarter(server: BaseLanguageClient): () => Promise<void> {
+function restartOf(server: BaseLanguageClient): () => Promise<void> {
   let restarting: Promise<void> | undefined;
   const restart = async () => {
     try {

@@ -133,7 +133,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   'documents/renderers': ['documents', 'documents/specs', 'i18n'],
   config: ['diagnostics', 'i18n', 'model', 'say', 'syntax'],
   db: ['analysis', 'config', 'diagnostics', 'model', 'say', 'semantics', 'syntax'],
-  archive: ['db', 'documents', 'documents/certificate', 'judgment', 'model', 'quantities'],
+  archive: ['analysis', 'db', 'documents', 'documents/certificate', 'judgment', 'model', 'quantities'],
   ide: [
     'analysis',
     'config',

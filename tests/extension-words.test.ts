@@ -31,9 +31,9 @@ describe('the words of the extension', () => {
   });
 
   it.each(manifestWords)('of the manifest are all in %s, and no others', (_, words) => {
-    const { description, displayName, contributes } = manifest;
+    const { description, displayName, capabilities, contributes } = manifest;
     expect(Object.keys(words).sort()).toEqual(
-      [...new Set(shownTexts({ description, displayName, contributes }))].sort(),
+      [...new Set(shownTexts({ description, displayName, capabilities, contributes }))].sort(),
     );
     for (const [text, other] of Object.entries(words)) expect(holes(other)).toEqual(holes(text));
   });

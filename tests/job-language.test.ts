@@ -125,6 +125,16 @@ describe('a job with all that is written down of it', () => {
   });
 });
 
+it('a job was moved from another revision than the one that it is at', () => {
+  const { found } = jobWith(
+    `  intake {\n    moved "C" by "Lead" on 2026-10-05 reason "limit"\n  }\n${unit(proven)}`,
+    'revision C',
+  );
+  expect(found).toEqual([
+    'The job says that it is at revision C, and that it was moved from that one. Write the revision that it was moved from.',
+  ]);
+});
+
 describe('a concession for one unit', () => {
   const low = unit(`${proven.replace('254 bar', '248 bar')}
     concession opening by "Works manager" on 2026-10-05 "Customer agreed by telephone"`);
@@ -139,7 +149,7 @@ describe('a concession for one unit', () => {
     expect(text).toContain(
       'Opening pressure: 248 bar, limit 250 to 258 bar; allowed by Works manager, 2026-10-05: Customer agreed',
     );
-    expect(text).toContain('248 bar, fail');
+    expect(text).toContain('248 bar ✗');
     expect(text).toContain('except where a concession is listed');
   });
 
@@ -169,6 +179,8 @@ it.each([
   ['promised soon', 'promised'],
   ['renewed spring batch', 'Write what its maker calls it in quotes: batch "L-7"'],
   ['waiting for spring since', 'Write all of it: waiting for spring since 2026-11-03'],
+  ['again chater', 'chatter'],
+  ['moved "B" by "X" on 2026-10-05', 'Something is missing of moved'],
 ])('says what is wrong in: %s', (line, said) => {
   const { found } = jobWith(unit(line));
   expect(found.join('\n')).toContain(said);

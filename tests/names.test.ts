@@ -34,16 +34,20 @@ const common = `shop bench "Bench" {
 family holder "Holder" {
   part body   "Body"       held in "fixture"   marks "on the flat"
   part shim   "Shim"       in body    chosen from shims   allow part-unused because "it is"
-  part spring "Spring"     on shim    binds over 1.90 mm   drawn as spring
+  part spring "Spring"     on shim    binds over 1.90 mm   drawn as spring   material steel
   part seat   "Seat"       on spring  bears on needle
   part spacer "Spacer"     on body    located by "two dowels"   supplied loose
   part nozzle "Nozzle"     on spacer  located by "two dowels"   ready to fit
   part needle "Needle"     in nozzle  matched to nozzle   slides
   part nut    "Nozzle nut" on body    holds nozzle
   part washer "Washer"     on nut     renewed   from below
+  part foot   "Foot"       in bore of body from above
   part screw  "Screw"      through body  balanced with lockring
   part lockring "Lock ring"  on screw
   part valve  "Valve"      in body    for each cylinder 1..3
+  part stud   "Stud"       in body    quantity 3
+  assembly insert "Insert" of nozzle, needle
+  part ring   "Seal ring"  in body    sides inner, outer
 
   places cylinder 1..3 in order 1, 3, 2
   places plane upper "Upper end", lower
@@ -74,8 +78,10 @@ const base = `procedure rebuild "Rebuild" for holder at bench
   spec nut-fit  "Torque"   torque    60 N·m ±5   allow torque-missing because "it is"
   spec shim-rate "Rate"    rate from stiffness 200 N/mm, guide 6 mm, seat 3 mm  source "Sheet"
   spec washer-fit "Washer" torque   not required source "Sheet"
+  figures from "Sheet 12" unless stated
   number A-250 "Marine"
   number A-220 "Old" {
+    figures from "Sheet 13" unless stated
     opening 220 bar +8 -0  source "Sheet"
   }
   hazard DANGER "Spray goes through skin." for test opening
@@ -83,19 +89,21 @@ const base = `procedure rebuild "Rebuild" for holder at bench
 
   stage strip "Strip" at strip, the set together {
     receive
+    send-out of insert for "Plating"
+    book-in of needle
     mark body with serial
     clamp body
     measure shim with MIC-10
     take-off with nut, nozzle
     remove needle, spacer, seat, spring, shim
     keep spring, shim at build
-    check body.end  reuse if "bright"  lap if "stained"  reject if "scored"
+    check body.end  reuse if "bright"  lap if "stained" then wash in thinner  reject if "scored"
     send nozzle to wheel
     only A-250, A-220 { rinse seat in cal-oil }
     unclamp body
   }
   stage build "Build" at build {
-    check needle slides "Falls"  proves through nozzle  on fail renew nozzle, needle (once), wash nozzle in thinner (twice), reshim (3 times)
+    check needle slides "Falls"  proves through nozzle  on fail renew nozzle, needle (once), lap nozzle then wash in thinner (once), wash nozzle in thinner (twice), reshim (3 times)
     fit shim, spring, seat, spacer located by "dowels", nozzle with needle
     hazard WARNING "Heavy."
     hazard spray "Oil."
@@ -117,6 +125,8 @@ const base = `procedure rebuild "Rebuild" for holder at bench
       point idle at 300 rpm within 14 mL ±5 below full
     test lift read length worked out as depth-out "Depth out" less depth-in at each plane within 0.3 mm ±0.1 on fail reshim (once) then all again
     across the set opening spread at most 5 bar  on fail reshim (3 times)
+    do "Work it" to needle
+    do "Work them" to nozzle, body.end
     wait 5 min   note "Let it settle"
   }
   stage extra at wheel { wait 5 min }
@@ -185,6 +195,8 @@ const free: Readonly<Record<string, string>> = {
   'Master.name': 'declares',
   'Family.name': 'declares',
   'Part.name': 'declares',
+  'PartSides.sides': 'declares',
+  'Assembly.name': 'declares',
   'Places.name': 'declares',
   'Place.name': 'declares',
   'PointClause.name': 'declares',
@@ -259,7 +271,9 @@ function namesIn(source: string): Place[] {
           const isName =
             (property === 'name' && !['NameRef', 'IdRef', 'LabelRef'].includes(node.$type)) ||
             ['AssetAt.station', 'Master.station', 'WhenNew.part', 'OnlySteps.numbers', 'Hazard.about'].includes(own) ||
-            ['InRevision.revision', 'Unit.serial', 'OrderOf.order', 'Sequence.parameters'].includes(own);
+            ['InRevision.revision', 'Unit.serial', 'OrderOf.order', 'Sequence.parameters', 'PartSides.sides'].includes(
+              own,
+            );
           return typeof one === 'string' && isName
             ? place(own, node, property, Array.isArray(value) ? index : undefined)
             : [];

@@ -83,8 +83,36 @@ describe('a slip', () => {
       'family "Relief valve"',
       '15:8 The name is missing before the title: write family relief-valve "Relief valve", or another short name.',
     ],
-  ])('%s → %s is reported at its place', (piece, put, message) => {
-    expect(found(piece, put)).toContain(message);
+    [
+      'stage strip "Take apart and wash"',
+      'stage strip Take apart',
+      '43:15 “Take” is out of place here after “strip”. If it begins a title, put the whole title in quotes: "Take …".',
+    ],
+    [
+      'part plug    "Plug"',
+      'part plug    Plug',
+      '20:16 “Plug” is out of place here after “plug”. If it begins a title, put the whole title in quotes: "Plug …".',
+    ],
+    [
+      '    slacken plug\n',
+      '    slacken "plug"\n',
+      '45:13 “"plug"” is out of place here after “slacken”. Quotes are for your own words; a name is written without them: plug.',
+    ],
+    ['class 0.6', 'class 0,6', '9:43 The decimal separator is a point, and thousands have no separator: write 0.6.'],
+    ['  port inlet', '  }\n  port inlet', '22:3 This } ends the family, but port follows it: delete it.'],
+    ['  fluid  solvent', '  }\n  fluid  solvent', '11:3 This } ends the shop, but fluid follows it: delete it.'],
+    [
+      '    torque plug to plug-fit with TW-60\n',
+      '    torqe plug to plug-fit with TW-60\n',
+      '59:5 No step or sequence is called torqe. Did you mean torque?',
+    ],
+    [
+      '    prime 6 strokes with gauge shut\n    test',
+      '    prim 6 strokes with gauge shut\n    test',
+      '65:5 No such step or word: prim. Did you mean prime?',
+    ],
+  ])('%s → %s is one finding, and nothing that follows from it', (piece, put, message) => {
+    expect(found(piece, put)).toEqual([message]);
   });
 });
 

@@ -1,3 +1,4 @@
+import type { Part } from '../model/family.ts';
 import type { Gate, Procedure, Step, StepObject, StepOf } from '../model/procedure.ts';
 import type { FluidKind } from '../model/shop.ts';
 import { type GateStep, isGate, own, readingOf, testGateId } from '../model/steps.ts';
@@ -8,7 +9,7 @@ import { isHydraulic } from './hydraulic.ts';
 import { limitsOfUse } from './limits.ts';
 import type { LocationLayout } from './locations.ts';
 import * as bits from './locations.ts';
-import { provesThrough, reachOf } from './reach.ts';
+import { balancedParts, provesThrough, reachOf } from './reach.ts';
 import { Relations, restsOn } from './relations.ts';
 import type { AbstractState } from './state.ts';
 
@@ -33,7 +34,10 @@ export class Effects {
 
   /** All of a step that `apply` looks at: steps with the same key do the same to the same state. */
   keyOf(step: Step): string {
-    const names = (objects: readonly StepObject[]) => objects.map(({ kind, name }) => `${kind} ${name}`).join();
+    const names = (objects: readonly StepObject[]) =>
+      objects
+        .map(({ kind, name, assembly }) => `${kind} ${name}${assembly === undefined ? '' : ` of ${assembly.name}`}`)
+        .join();
     const flags = [
       own(step, 'asFound'),
       own(step, 'moves') != null,
@@ -65,6 +69,7 @@ export class Effects {
       )
         set(state.part(name).kept, bits.kept.loose);
     }
+    for (const name of alongWith(step)) set(state.part(name).where, 1);
     const taken = readingOf(step);
     // What is read as found is of the unit as it came, not of this build.
     if (taken !== null && own(step, 'asFound') !== true) set(layout.readings.get(taken)!, bits.reading.taken);
@@ -78,7 +83,6 @@ export class Effects {
       case 'wait':
       case 'send-out':
       case 'book-in':
-      case 'do':
       case 'read':
       case 'line-up':
         if (step.verb === 'read' && isHydraulic(step, this.procedure)) set(unit.pressure, bits.flag.yes);
@@ -113,11 +117,11 @@ export class Effects {
         }
         return;
       case 'remove':
-        for (const name of parts) this.takeOff(name, state, at, bits.place.off);
+        for (const { name, assembly } of step.objects) this.takeOff(name, state, at, bits.place.off, assembly?.others);
         for (const object of step.withObjects) this.takeOff(object.name, state, at, bits.place.sub);
         return;
       case 'discard':
-        for (const name of parts) this.takeOff(name, state, at, bits.place.gone);
+        for (const name of [...alongWith(step), ...parts]) this.takeOff(name, state, at, bits.place.gone);
         return;
       case 'keep':
         for (const name of this.withInside([...parts, ...step.withObjects.map((object) => object.name)], state)) {
@@ -126,12 +130,15 @@ export class Effects {
           set(cells.kept, bits.kept.kept);
           set(cells.where, step.station === null ? 1 : layout.stationBit(step.station));
         }
+        for (const name of alongWith(step))
+          set(state.part(name).where, step.station === null ? 1 : layout.stationBit(step.station));
         return;
       case 'send':
         for (const name of this.withInside(parts, state)) {
           set(state.part(name).where, layout.stationBit(step.station));
           set(state.part(name).kept, bits.kept.kept);
         }
+        for (const name of alongWith(step)) set(state.part(name).where, layout.stationBit(step.station));
         return;
       case 'guard':
         for (const object of step.objects) set(layout.faces.get(object.name)!.guard, bits.guard.on);
@@ -168,13 +175,8 @@ export class Effects {
         return;
       case 'wipe':
         for (const name of parts)
-          this.cleaned(
-            name,
-            bits.dirt.washed,
-            step.fluid === null ? dried(name, state) : this.wetWith(step),
-            state,
-            at,
-          );
+          if (step.fluid === null) this.wipedDry(name, state, at);
+          else this.cleaned(name, bits.dirt.washed, this.wetWith(step), state, at);
         return;
       case 'blow-dry':
         for (const name of this.notGone(parts, state)) set(state.part(name).wet, dried(name, state));
@@ -193,6 +195,9 @@ export class Effects {
       case 'lap':
         this.lapped(step, state, at);
         return;
+      case 'do':
+        for (const { kind, name } of step.objects) this.worked(kind, name, state, at);
+        return;
       case 'clean-outside':
         return set(unit.outside, bits.flag.yes);
       case 'check':
@@ -205,11 +210,17 @@ export class Effects {
           this.renew(name, step, state, at);
           this.unmeasured(name, 'renewed', state, at);
         }
+        for (const { name, assembly } of step.objects)
+          if (assembly !== undefined) {
+            this.cleaned(name, bits.dirt.rinsed, bits.wet.oil, state, at);
+            for (const other of assembly.others) this.renewBuilt(other, state, at);
+          }
         return;
       case 'fit':
         for (const name of [...parts, ...step.withObjects.map((object) => object.name)]) {
           this.putIn(name, step.forTrial, state, at);
           if (!step.forTrial) this.bind(name, state, at);
+          if (!step.forTrial && this.isUnmarked(name)) this.unmeasured(name, 'turned', state, at);
         }
         return;
       case 'run-down':
@@ -276,6 +287,14 @@ export class Effects {
     const cells = state.part(name);
     state.set(cells.dirt, how, at);
     state.set(cells.wet, wetness, at);
+  }
+
+  /** A dry cloth takes dirt off, and spreads lapping paste. */
+  private wipedDry(name: string, state: AbstractState, at: number) {
+    const { dirt } = state.part(name);
+    const paste = state.get(dirt) & bits.dirt.paste;
+    const others = state.may(dirt, ~bits.dirt.paste) ? bits.dirt.washed : 0;
+    this.cleaned(name, paste | others, dried(name, state), state, at);
   }
 
   /** A rinse takes off preservative and what was loosened; dirt as it came in and lapping paste want a wash. */
@@ -353,7 +372,8 @@ export class Effects {
     state.set(cell, value, at);
   }
 
-  private takeOff(name: string, state: AbstractState, at: number, to: number) {
+  /** @param along what stays in its place on it, and comes off with it: the rest of its assembly */
+  private takeOff(name: string, state: AbstractState, at: number, to: number, along: readonly string[] = []) {
     const { layout } = state;
     const cells = state.part(name);
     const wasGuard = state.must(cells.place, bits.place.guard);
@@ -384,6 +404,7 @@ export class Effects {
     if (to !== bits.place.off && to !== bits.place.gone) return;
     const on = bits.place.in | bits.place.trial;
     for (const inner of this.relations.inside(name)) {
+      if (along.includes(inner.name)) continue;
       const cell = state.part(inner.name).place;
       // What may have been out already stays so.
       const out = state.get(cell) & ~on;
@@ -444,6 +465,21 @@ export class Effects {
       state.set(state.layout.faces.get(face.id)!.looked, bits.looked.yes, at);
   }
 
+  /** A part of a new assembly: it comes in its place, clean, its joint tight. */
+  private renewBuilt(name: string, state: AbstractState, at: number) {
+    const cells = state.part(name);
+    this.unmeasured(name, 'renewed', state, at);
+    state.set(cells.place, bits.place.in, at);
+    state.set(cells.age, bits.age.new, at);
+    state.set(cells.kept, bits.kept.kept, at);
+    state.set(cells.dirt, bits.dirt.rinsed, at);
+    state.set(cells.wet, bits.wet.oil, at);
+    if (state.layout.joints.has(name)) state.set(state.layout.joints.get(name)!, bits.joint.torqued, at);
+    for (const port of this.relations.ports(name)) state.set(state.layout.ports.get(port.name)!, bits.port.open, at);
+    for (const face of this.relations.faces(name))
+      state.set(state.layout.faces.get(face.id)!.looked, bits.looked.yes, at);
+  }
+
   private lapped(step: StepOf<'lap'>, state: AbstractState, at: number) {
     for (const object of step.objects) {
       const part = object.kind === 'face' ? this.relations.face(object.name).part : object.name;
@@ -453,6 +489,13 @@ export class Effects {
       this.touchPart(part, state, at);
       this.unmeasured(part, 'ground', state, at);
     }
+  }
+
+  /** The author's own work at something: what was measured, balanced or proven of it before says nothing anymore. */
+  private worked(kind: StepObject['kind'], name: string, state: AbstractState, at: number) {
+    if (kind !== 'part') return this.invalidate(name, state, at);
+    this.touchPart(name, state, at);
+    this.unmeasured(name, 'ground', state, at);
   }
 
   private look(step: StepOf<'check'>, state: AbstractState, at: number) {
@@ -477,13 +520,22 @@ export class Effects {
   }
 
   /**
-   * What was measured on a part that is then ground or lapped says nothing, nor does the balance of parts when one
-   * is ground or renewed. A new part needs no other measurement again.
+   * What was measured on a part that is then ground or lapped says nothing, nor does the balance of parts when one is ground,
+   * renewed, or put on with no mark that says how it was turned. A new part needs no other measurement again.
    */
-  private unmeasured(part: string, how: 'ground' | 'renewed', state: AbstractState, at: number) {
+  private unmeasured(part: string, how: 'ground' | 'renewed' | 'turned', state: AbstractState, at: number) {
     for (const { gate, measures, balances } of this.gates())
       if (balances.includes(part) || (how === 'ground' && measures.includes(part)))
         this.makeStale(gate.id, state, at, true);
+  }
+
+  /** Neither it nor what it is balanced with has a mark that says how they are turned to each other. */
+  private isUnmarked(name: string): boolean {
+    const isOf = (part: Part) => part.name === name || part.balancedWith.includes(name);
+    const pair = this.relations.family.parts.filter(
+      (part) => isOf(part) || this.relations.part(name).balancedWith.includes(part.name),
+    );
+    return pair.length > 1 && pair.every(({ marks }) => marks === null);
   }
 
   /** What is pressed on, or hung on with no joint, may bind what was felt to move. */
@@ -578,9 +630,7 @@ export class Effects {
 /** The gates of a procedure; of those with one name the last counts. */
 export function gatesOf(procedure: Procedure): readonly GateUse[] {
   const gates = new Map<string, GateUse>();
-  const balanced = procedure.family.parts.flatMap(({ name, balancedWith }) =>
-    balancedWith.length === 0 ? [] : [name, ...balancedWith],
-  );
+  const balanced = [...balancedParts(procedure)];
   const setLater = firstSettings(procedure);
   for (const step of bits.allSteps(procedure)) {
     if (!isGate(step)) continue;
@@ -656,6 +706,11 @@ const inHand: ReadonlySet<Verb> = new Set(verbsThat('takes in hand'));
 /** Names of the parts that a step acts on: a face's or a port's part is not taken in hand. */
 function partNames(step: Step): string[] {
   return step.objects.filter((object) => object.kind === 'part').map((object) => object.name);
+}
+
+/** The rest of the assemblies that a step acts on. */
+function alongWith(step: Step): readonly string[] {
+  return step.objects.flatMap(({ assembly }) => assembly?.others ?? []);
 }
 
 /** What is on a part that goes in: solvent, water and preserving oil are taken as rinsed off in oil. */

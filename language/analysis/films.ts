@@ -1,13 +1,18 @@
 import type { Part } from '../model/family.ts';
+import { isDissolvedByCaustic } from '../model/material.ts';
 import type { FluidKind } from '../model/shop.ts';
 import { noFilm, wet } from './locations.ts';
 
 /** Fluids that are mostly water: what water spoils, they spoil too. */
 const watery: ReadonlySet<FluidKind> = new Set(['water', 'detergent', 'caustic']);
 
-/** `never in solvent, water`: whether a part must not get into a fluid. */
-export function isSpoiltBy({ neverIn }: Pick<Part, 'neverIn'>, kind: FluidKind): boolean {
-  return neverIn.includes(kind) || (watery.has(kind) && neverIn.includes('water'));
+/** Whether a part must not get into a fluid: `never in solvent, water`, or caustic on what it is made of. */
+export function isSpoiltBy({ neverIn, material }: Pick<Part, 'neverIn' | 'material'>, kind: FluidKind): boolean {
+  return (
+    neverIn.includes(kind) ||
+    (watery.has(kind) && neverIn.includes('water')) ||
+    (kind === 'caustic' && isDissolvedByCaustic(material))
+  );
 }
 
 /** Values of `wet` with which a part must not go in. Preserving oil is for what is put away, where nothing else is said. */

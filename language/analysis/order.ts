@@ -1,4 +1,5 @@
 /** What keeps a part from coming off or going on, in a state: what rules report and completion offers. */
+import type { Part } from '../model/family.ts';
 import { place } from './locations.ts';
 import { type Relations, restsOn } from './relations.ts';
 import type { AbstractState } from './state.ts';
@@ -32,7 +33,7 @@ export function missingFor(
 ): string[] {
   const part = relations.part(name);
   // A sub-assembly in the hand: the part under it may be off too, if both go in together later.
-  return [...restsOn(part), ...part.holds].filter(
+  return [...new Set([...restsOn(part), ...part.holds])].filter(
     (under) =>
       !together.includes(under) &&
       state.may(state.part(under).place, ~(place.in | place.trial)) &&
@@ -60,6 +61,30 @@ function isInBore(relations: Relations, name: string): boolean {
     part.in.length > 0 ||
     part.on.some((lower) => restsOn(relations.part(lower)).length > 0 && isInBore(relations, lower))
   );
+}
+
+/** What the family says of two parts that makes one of them be in the way of the other, or the other's seat. */
+export interface SaidOf {
+  /** The part whose line says it. */
+  readonly part: Part;
+  /** As it is written there: `holds nozzle`. */
+  readonly words: string;
+}
+
+/** The line by which a part lies over another, holds it, or presses what is in its way; null: no single line says it. */
+export function saidBetween(relations: Relations, upper: string, lower: string): SaidOf | null {
+  const part = relations.part(upper);
+  const base = (name: string) => relations.part(name).base;
+  for (const word of ['holds', 'on', 'in', 'through'] as const)
+    if (part[word].includes(lower)) return { part, words: `${word} ${base(lower)}` };
+  // It holds what lies on the lower one.
+  const held = part.holds.find((name) => relations.closure(upper).has(lower) && relations.closure(upper).has(name));
+  if (held !== undefined) return { part, words: `holds ${base(held)}` };
+  // What presses on the upper one is born before it is there.
+  const pressing = relations.family.parts.find(
+    ({ name, bearsOn }) => bearsOn.includes(upper) && (name === lower || restsOn(relations.part(name)).includes(lower)),
+  );
+  return pressing === undefined ? null : { part: pressing, words: `bears on ${base(upper)}` };
 }
 
 /** Parts in the order in which they come off one after the other, from those that can come off first. */

@@ -1,5 +1,5 @@
 import type { Part } from '../model/family.ts';
-import type { Procedure } from '../model/procedure.ts';
+import type { Procedure, StepObject } from '../model/procedure.ts';
 import type { GateStep } from '../model/steps.ts';
 import { english, type Filling, inEach, listed, lower, type Said, say } from '../say/say.ts';
 import type { PathContext } from './flow-analysis.ts';
@@ -12,21 +12,27 @@ export function partWords(procedure: Pick<Procedure, 'family'>, name: string): F
   return part === undefined ? name : lower(part.title);
 }
 
+/** The words for what a step acts on: of an assembly its own. */
+export function objectWords(
+  procedure: Pick<Procedure, 'family'>,
+  { name, assembly }: Pick<StepObject, 'name' | 'assembly'>,
+): Filling {
+  const whole = procedure.family.assemblies.find((one) => one.name === assembly?.name);
+  return whole === undefined ? partWords(procedure, name) : lower(whole.title);
+}
+
 /** Words for several parts, as a person would say them: `six valve holders`, not one after the other. */
 export function partsWords(procedure: Pick<Procedure, 'family'>, names: readonly string[]): Said {
-  return listed(byBase(procedure, names).map(({ parts, isAll, name }) => copiesWords(parts, isAll, name)));
+  const groups = byBase(procedure, names);
+  // One name is one thing to what is said of it, however many there are.
+  if (groups.length === 1 && groups[0]!.parts.length === 1) return listed([lower(groups[0]!.parts[0]!.title)]);
+  return listed(groups.map(({ parts, isAll, name }) => copiesWords(parts, isAll, name)));
 }
 
 /** Parts as they are written in a step: one name for all copies. */
 export function partsWritten(procedure: Pick<Procedure, 'family'>, names: readonly string[]): string {
   return byBase(procedure, names)
-    .flatMap(({ parts, isAll, name }) =>
-      isAll
-        ? parts[0]!.base
-        : parts.length === 0
-          ? name
-          : parts.map(({ base, position }) => positioned(base, position)),
-    )
+    .flatMap(({ parts, isAll, name }) => (isAll ? parts[0]!.base : parts.length === 0 ? name : parts.map(positioned)))
     .join(', ');
 }
 
@@ -59,17 +65,19 @@ const counts = 'no one two three four five six seven eight nine ten eleven twelv
 function copiesWords(parts: readonly Part[], isAll: boolean, name: string): Filling {
   const [first] = parts;
   if (first === undefined) return name;
-  if (parts.length === 1) return lower(first.title);
-  const title = lower(first.baseTitle);
+  if (parts.length === 1 && first.quantity === 1) return lower(first.title);
+  const title = lower(parts.length === 1 ? first.title : first.baseTitle);
   const several = plural(english(title));
+  const count = parts.length * first.quantity;
   // The plural of an author's word is known in English alone.
-  if (isAll)
+  if (isAll || parts.length === 1)
     return inEach({
-      en: `${counts[parts.length] ?? parts.length} ${several}`,
-      ...inOthers(`${parts.length} × `, title),
+      en: `${counts[count] ?? count} ${several}`,
+      ...inOthers(`${count} × `, title),
     });
-  const which = listed(parts.map(({ position }) => String(position)));
-  return say`${inEach({ en: several, ...inOthers('', title) })} of cylinders ${which}`;
+  const all = inEach({ en: several, ...inOthers('', title) });
+  if (first.side !== null) return say`${all} (${listed(parts.map(({ side }) => side!))})`;
+  return say`${all} of cylinders ${listed(parts.map(({ position }) => String(position)))}`;
 }
 
 function inOthers(count: string, title: Filling): Readonly<Record<string, string>> {
@@ -77,13 +85,15 @@ function inOthers(count: string, title: Filling): Readonly<Record<string, string
   return { es: text, de: text };
 }
 
-function plural(title: string): string {
+/** More than one of what an author calls so, in English. What ends in an s of its own is plural already. */
+export function plural(title: string): string {
+  if (/[^suix]s$/u.test(title)) return title;
   if (/y$/u.test(title) && !/[aeo]y$/u.test(title)) return `${title.slice(0, -1)}ies`;
   return /(?:s|x|z|ch|sh)$/u.test(title) ? `${title}es` : `${title}s`;
 }
 
-function positioned(base: string, position: number | null): string {
-  return position === null ? base : `${base} ${position}`;
+function positioned({ name, base, position, side }: Part): string {
+  return position === null ? base : side === null ? `${base} ${position}` : name;
 }
 
 /** A face in words: `end face of the body`. */

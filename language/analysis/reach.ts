@@ -33,6 +33,8 @@ function reachOfStep(procedure: Procedure, step: StepOf<'test' | 'set'>): readon
   const kind = kindRead(procedure, step);
   if (kind !== null && electrical.has(kind)) return [];
   if (kind === null) return null;
+  // Taken apart and put together by its marks, a rotor keeps its balance: what loses it is in the effects.
+  if (kind === 'unbalance' && balancedParts(procedure).size > 0) return [];
   const opened = openedIn(procedure, step);
   const { adjusters } = procedure.family;
   const setting = adjusters.filter(({ part, sets }) => sets === step.gate.test || opened.has(part));
@@ -40,6 +42,14 @@ function reachOfStep(procedure: Procedure, step: StepOf<'test' | 'set'>): readon
     ? null
     : [...opened, ...setting.flatMap(({ part, lockedBy }) => (lockedBy === null ? part : [part, lockedBy]))];
 }
+
+/** Parts that are balanced with each other, said at either. */
+export const balancedParts = oncePer(
+  ({ family }: Procedure): ReadonlySet<string> =>
+    new Set(
+      family.parts.flatMap(({ name, balancedWith }) => (balancedWith.length === 0 ? [] : [name, ...balancedWith])),
+    ),
+);
 
 /** What is read: said outright, or by what it is held to; null: nothing says. */
 export function kindRead(procedure: Procedure, step: StepOf<'test' | 'set'>): Kind | null {

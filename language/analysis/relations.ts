@@ -162,8 +162,26 @@ export class Relations {
       for (const other of this.onIt(name)) climb(other.name);
     };
     if (restsOn(this.part(part)).length > 0) climb(part);
-    return new Set([...stack].filter((name) => !this.isOnCarrier(name)).flatMap((name) => this.part(name).bearsOn));
+    const presses = (name: string) =>
+      this.part(name).bearsOn.filter((loaded) => this.parts.has(loaded) && !this.areApart(name, loaded));
+    return new Set([...stack].filter((name) => !this.isOnCarrier(name)).flatMap(presses));
   });
+
+  /** They go in from two ends, and the family says so of both: neither is in the other's way. */
+  private areApart(one: string, other: string): boolean {
+    const ends = [this.endOf(one), this.endOf(other)];
+    return ends.includes('below') && ends.includes('above');
+  }
+
+  /** From which end a part goes in: as it says, or as all say that it rests on. Null: nothing says. */
+  private endOf(name: string, seen: ReadonlySet<string> = new Set()): 'below' | 'above' | null {
+    const part = this.part(name);
+    if (part.fromBelow || part.fromAbove) return part.fromBelow ? 'below' : 'above';
+    const hosts = restsOn(part).filter((under) => this.parts.has(under) && !this.isCarrier(under));
+    if (seen.has(name)) return null;
+    const ends = new Set(hosts.map((under) => this.endOf(under, new Set([...seen, name]))));
+    return ends.size === 1 ? [...ends][0]! : null;
+  }
 
   /** Faces of a part. */
   readonly faces = once((part): readonly Face[] => this.family.faces.filter((face) => face.part === part));

@@ -1,8 +1,10 @@
+import { shimChoices } from '../analysis/shims.ts';
 import type { CertificateOptions } from '../documents/certificate/index.ts';
 import { buildCertificate } from '../documents/certificate/index.ts';
 import { judgeJob } from '../judgment/judge.ts';
-import type { LimitVerdict, TestVerdict, TorqueVerdict } from '../judgment/judged.ts';
-import type { DoneResult, FactResult, Job, Result, ShimResult, Unit } from '../model/job.ts';
+import type { LimitVerdict } from '../judgment/judged.ts';
+import type { DoneResult, FactResult, Job, Result, Unit } from '../model/job.ts';
+import type { Procedure } from '../model/procedure.ts';
 import { convert } from '../quantities/convert.ts';
 import { exactText } from '../quantities/decimal.ts';
 import { formatLimit } from '../quantities/index.ts';
@@ -72,6 +74,16 @@ export function buildRecord(job: Job, closing: Closing): UnsealedRecord {
         due: calibration?.due ?? null,
         certificate: calibration?.certificate ?? null,
       })),
+      checks: judged.checks.map(({ master, reading: { value, tool, done }, passed }) => ({
+        master: master.name,
+        value: figure(value),
+        limit: master.limit === null ? null : formatLimit(master.limit),
+        passed,
+        tool,
+        by: done?.by ?? null,
+        on: done?.on ?? null,
+      })),
+      choices: choicesOf(procedure),
       units: [...judged.units.map(unitAnswers), ...held].sort((one, other) => Number(one.place) - Number(other.place)),
     },
     content: { certificate, ...texts },
@@ -80,86 +92,125 @@ export function buildRecord(job: Job, closing: Closing): UnsealedRecord {
   };
 }
 
+/** Which single shim sets which reading. */
+function choicesOf(procedure: Procedure) {
+  const all = shimChoices(procedure).filter(({ parts }) => parts.length === 1);
+  const pairs = all.map(({ parts, test }) => ({ part: parts[0]!.name, test }));
+  return pairs.filter(
+    ({ part, test }, index) => pairs.findIndex((one) => one.part === part && one.test === test) === index,
+  );
+}
+
 function unitHead({ place, numberText, serial, noSerial, onHold }: Unit) {
   return { place, number: numberText, serial, noSerial, onHold };
 }
 
 function unitAnswers(verdict: LimitVerdict) {
-  const { unit, found, outcomes, torques, shimsOut, shimsIn, remarks, renewed, facts, done } = verdict;
+  const { unit, remarks, renewed, facts, done } = verdict;
   return {
     ...unitHead(unit),
     remarks: [...remarks],
     renewed: renewed.map(({ part, number = null, batch = null }) => ({ part, number, batch })),
     facts: facts.map(factOf),
-    results: [
-      ...found.map((one) => tested(unit, one, 'as found')),
-      ...shimsOut.map((one) => shim(unit, one, 'shim out')),
-      ...shimsIn.map((one) => shim(unit, one, 'shim in')),
-      ...torques.map((one) => torque(unit, one)),
-      ...outcomes.map((one) => {
-        const { asked, reading, held, failed, verdict } = one;
-        const passed = failed ? false : (verdict ?? (reading !== null && held !== null ? true : null));
-        return tested(unit, { name: asked.name, reading, held, verdict: passed }, 'as left');
-      }),
-    ],
+    results: resultsOf(verdict),
     done: done.map(({ by, on }) => ({ by, on })),
+  };
+}
+
+/** All that was read, judged, fitted, tightened and written down, in the order in which it was written. */
+function resultsOf({ unit, found, torques, outcomes }: LimitVerdict): RecordResult[] {
+  const { results } = unit;
+  const isRead = (one: Result): one is Read => one.form === 'reading' || one.form === 'verdict';
+  const mine = (name: string, asFound: boolean) =>
+    results.filter(isRead).filter((one) => one.name === name && one.asFound === asFound);
+  const rows: { at: number; row: RecordResult }[] = [];
+  const add = (result: Result | null, row: RecordResult) =>
+    rows.push({ at: result === null ? results.length : results.indexOf(result), row });
+  /** A verdict beside a figure is one result with it. */
+  const said = new Set<Result>();
+  const judged = [
+    ...found.map((one) => ({ ...one, passed: one.verdict, role: 'as found' as const })),
+    ...outcomes.map(({ asked, reading, held, failed, verdict }) => {
+      const passed = failed ? false : (verdict ?? (reading !== null && held !== null ? true : null));
+      return { name: asked.name, reading, held, passed, role: 'as left' as const };
+    }),
+  ];
+  for (const { name, reading, held, passed, role } of judged) {
+    const all = mine(name, role === 'as found');
+    const words = all.findLast((one) => one.form === 'verdict') ?? null;
+    const last = reading ?? words;
+    // A figure that is worked out is written down where the second of the two is.
+    const at = last === null || results.includes(last) ? last : (results.find((one) => isSameLine(one, last)) ?? null);
+    for (const one of [last, words]) if (one !== null) said.add(one);
+    add(at, {
+      ...tested(unit, { name, role, passed, tries: all.length }, last, held?.limit ?? null),
+      tool: reading?.tool ?? reading?.watched ?? words?.watched ?? null,
+      ...doneBy(unit, at),
+    });
+    for (const [index, one] of all.entries()) {
+      if (said.has(one)) continue;
+      said.add(one);
+      const row = tested(unit, { name, role: 'earlier', passed: null, tries: index + 1 }, one, held?.limit ?? null);
+      const outside = row.margin?.startsWith('-') === true;
+      add(one, { ...row, passed: one.form === 'verdict' ? one.passed : outside ? false : null });
+    }
+  }
+  for (const one of results) {
+    if (isRead(one) && !said.has(one))
+      add(one, tested(unit, { name: one.name, role: 'earlier', passed: null, tries: 1 }, one, null));
+    if (one.form === 'shim')
+      add(one, { ...plainRow(unit, one), name: one.part, role: one.fitted ? 'shim in' : 'shim out', tool: one.tool });
+    if (one.form === 'words') add(one, { ...plainRow(unit, one), name: one.name, role: 'words', text: one.text });
+    if (one.form === 'torque') {
+      const verdict = torques.find(({ torque }) => torque.part === one.part);
+      const held = heldTo(verdict?.held?.limit ?? null, one.value);
+      const passed = verdict?.torque === one ? true : null;
+      add(one, { ...plainRow(unit, one), name: one.part, role: 'torque', passed, ...held, tool: one.tool });
+    }
+  }
+  return rows.sort((one, other) => one.at - other.at).map(({ row }) => row);
+}
+
+type Read = Extract<Result, { form: 'reading' | 'verdict' }>;
+
+function isSameLine(one: Result, { source }: Result): boolean {
+  return one.source === source;
+}
+
+/** Without what differs by its form. */
+function plainRow(unit: Unit, one: Result): RecordResult {
+  return {
+    name: '',
+    role: 'words',
+    value: 'size' in one ? figure(one.size) : 'value' in one ? figure(one.value) : null,
+    passed: null,
+    limit: null,
+    margin: null,
+    tool: null,
+    watched: null,
+    ...doneBy(unit, one),
+    text: null,
+    tries: 1,
   };
 }
 
 function tested(
   unit: Unit,
-  { name, reading, verdict, held }: Pick<TestVerdict, 'name' | 'reading' | 'verdict' | 'held'>,
-  role: 'as found' | 'as left',
+  what: Pick<RecordResult, 'name' | 'role' | 'passed' | 'tries'>,
+  result: Read | null,
+  limit: Limit | null,
 ): RecordResult {
-  const said = unit.results.findLast(
-    (one) => one.form === 'verdict' && one.name === name && one.asFound === (role === 'as found'),
-  );
-  const at = reading ?? said ?? null;
+  const value = result?.form === 'reading' ? result.value : null;
+  const tool = result?.form === 'reading' ? (result.tool ?? result.watched) : (result?.watched ?? null);
+  const watched = result?.form === 'reading' && result.tool !== null ? result.watched : null;
   return {
-    name,
-    role,
-    value: reading === null ? null : figure(reading.value),
-    passed: verdict,
-    ...heldTo(held?.limit ?? null, reading?.value ?? null),
-    tool: reading?.tool ?? reading?.watched ?? (said?.form === 'verdict' ? said.watched : null),
-    ...doneBy(unit, at),
-    text: reading?.text ?? null,
-    tries: unit.results.filter(
-      (one) =>
-        (one.form === 'reading' || one.form === 'verdict') &&
-        one.name === name &&
-        one.asFound === (role === 'as found'),
-    ).length,
-  };
-}
-
-function torque(unit: Unit, { torque: one, held }: TorqueVerdict): RecordResult {
-  return {
-    name: one.part,
-    role: 'torque',
-    value: figure(one.value),
-    passed: true,
-    ...heldTo(held?.limit ?? null, one.value),
-    tool: one.tool,
-    ...doneBy(unit, one),
-    text: null,
-    tries: 1,
-  };
-}
-
-function shim(unit: Unit, one: ShimResult, role: 'shim out' | 'shim in'): RecordResult {
-  const { part: name, size, tool } = one;
-  return {
-    name,
-    role,
-    value: figure(size),
-    passed: null,
-    limit: null,
-    margin: null,
+    value: value === null ? null : figure(value),
+    ...heldTo(limit, value),
     tool,
-    ...doneBy(unit, one),
-    text: null,
-    tries: 1,
+    watched,
+    ...doneBy(unit, result),
+    text: result?.text ?? null,
+    ...what,
   };
 }
 

@@ -19,6 +19,8 @@ const unsealed: UnsealedRecord = {
     issue: 1,
     reason: null,
     replaces: null,
+    checks: [],
+    choices: [{ part: 'shim', test: 'opening' }],
     tools: [
       { name: 'PG-1', title: 'PG-1', kind: 'gauge', calibrated: '2026-01-01', due: '2027-01-01', certificate: 'K-1' },
     ],
@@ -41,6 +43,7 @@ const unsealed: UnsealedRecord = {
             limit: '250 bar +8 −0',
             margin: '4',
             tool: 'PG-1',
+            watched: null,
             by: 'A. Hand',
             on: '2026-10-02',
             text: null,

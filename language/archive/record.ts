@@ -13,19 +13,22 @@ const figure = z.strictObject({ number: z.string(), unit: z.string() });
 /** One thing that was read, with what it was held to. */
 const resultSchema = z.strictObject({
   name: z.string(),
-  role: z.enum(['as found', 'as left', 'torque', 'shim out', 'shim in']),
-  /** Null: a verdict without a figure. */
+  /** `earlier`: what was read or judged as left before the last time, or with another shim. */
+  role: z.enum(['as found', 'earlier', 'as left', 'words', 'torque', 'shim out', 'shim in']),
+  /** Null: a verdict without a figure, or words. */
   value: figure.nullable(),
   passed: z.boolean().nullable(),
   limit: z.string().nullable(),
   /** How far inside its limit it was, in the unit of the value; less than zero: outside. Null: no figure, or no limit. */
   margin: z.string().nullable(),
   tool: z.string().nullable(),
+  /** A gauge that was watched, beside the tool that showed the figure. */
+  watched: z.string().nullable(),
   by: z.string().nullable(),
   /** ISO date. */
   on: z.string().nullable(),
   text: z.string().nullable(),
-  /** How often it was read or judged as left, this one included. */
+  /** How often it was read or judged as left until then, this one included. */
   tries: z.number().int().min(0),
 });
 
@@ -58,6 +61,7 @@ const unitSchema = z.strictObject({
   /** With number and batch of the maker. */
   renewed: z.array(z.strictObject({ part: z.string(), number: z.string().nullable(), batch: z.string().nullable() })),
   facts: z.array(factSchema),
+  /** In the order in which they were written. */
   results: z.array(resultSchema),
   done: z.array(z.strictObject({ by: z.string(), on: z.string().nullable() })),
 });
@@ -81,6 +85,20 @@ const answersSchema = z.strictObject({
   /** Hash of the record that this one replaces. */
   replaces: z.string().nullable(),
   tools: z.array(toolSchema),
+  /** What the masters of the shop read. */
+  checks: z.array(
+    z.strictObject({
+      master: z.string(),
+      value: figure,
+      limit: z.string().nullable(),
+      passed: z.boolean().nullable(),
+      tool: z.string().nullable(),
+      by: z.string().nullable(),
+      on: z.string().nullable(),
+    }),
+  ),
+  /** Which shim sets which reading: from these, what a shim brings can be learned. */
+  choices: z.array(z.strictObject({ part: z.string(), test: z.string() })),
   units: z.array(unitSchema),
 });
 

@@ -11,6 +11,7 @@ interface Checked {
   readonly as: string;
   readonly procedure: Procedure;
   readonly unread: Surroundings['unread'];
+  readonly lost: Surroundings['lost'];
   /** Concessions that were looked at, by the file of a source. */
   readonly concessions: ReadonlyMap<string, readonly Allow[]>;
   readonly result: ProcedureResult;
@@ -40,7 +41,8 @@ export class Neighbors {
     const procedure = isNear && last.as !== id ? sharing(last.procedure, given, id, as) : given;
     const unread = renamed(surroundings.unread, id, as);
     const concessionsIn = (file: string) => renamed(surroundings.concessionsIn(file === as ? id : file), id, as);
-    if (isNear && as === last.as && saysTheSame(last, procedure, unread, concessionsIn)) {
+    const { lost } = surroundings;
+    if (isNear && as === last.as && equal(lost, last.lost) && saysTheSame(last, procedure, unread, concessionsIn)) {
       const result = atName(last.result, last.procedure.source, procedure.source);
       this.last = { ...last, procedure, result };
       return renamed(result, as, id);
@@ -51,8 +53,8 @@ export class Neighbors {
       concessions.set(file, found);
       return found;
     };
-    const result = this.check(procedure, { unread, concessionsIn: noted }, undefined, this.memory);
-    this.last = { as, procedure, unread, concessions, result };
+    const result = this.check(procedure, { unread, lost, concessionsIn: noted }, undefined, this.memory);
+    this.last = { as, procedure, unread, lost, concessions, result };
     return renamed(result, as, id);
   }
 }

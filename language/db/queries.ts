@@ -1,5 +1,6 @@
 import equal from 'fast-deep-equal';
 import { buildStepStates, KeptStates, type StepStates } from '../analysis/step-states.ts';
+import type { LostStatement } from '../diagnostics/consequences.ts';
 import {
   concessionFindings,
   declarationFindings,
@@ -35,6 +36,7 @@ import { buildSignature, selectFacts } from '../semantics/signature.ts';
 import { collectSymbols, type DeclaredSymbol, type SearchedName, searchedNames } from '../semantics/symbols.ts';
 import { unreadLine } from '../semantics/unread.ts';
 import type * as ast from '../syntax/generated/ast.ts';
+import { declarationHeads, itemHeads, itemsWithin, namedItems, stepBlocks } from '../syntax/keywords.ts';
 import { nearest } from '../syntax/nearest.ts';
 import type { SyntaxProblem } from '../syntax/parse.ts';
 import {
@@ -113,6 +115,7 @@ export interface FileProblems {
 interface Prepared {
   readonly procedure: Procedure;
   readonly unread: readonly Source[];
+  readonly lost: Surroundings['lost'];
   /** By file. */
   readonly concessions: ReadonlyMap<string, readonly Allow[]>;
   readonly result: ProcedureResult;
@@ -519,9 +522,34 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     { equal, trace: { ...asJson<Source[]>(), of: isBase } },
   );
 
+  /** Statements with a part that is lost: those that the parser or the lowering of a declaration reports. Blanks are meant. */
+  const lostIn = db.query(
+    'lost',
+    (id): readonly LostStatement[] => {
+      const { problems, lines } = parsed(uriOfId(id));
+      const start = lines.get(id) ?? 0;
+      const next = Math.min(...[...lines.values()].filter((line) => line > start), Number.POSITIVE_INFINITY);
+      const lineAt = (file: string, line: number) => wordsOf(textOf(uriOfId(file)).split('\n')[line] ?? '');
+      const unparsed = problems
+        .filter(({ code, range: { start: at } }) => code !== 'blank-left' && at.line >= start && at.line < next)
+        .map(({ range }) => lostStatement(lineAt(id, range.start.line)));
+      const made = [...lowered(id).problems, ...(kindOfId(id) === 'Family' ? uses(id).problems : [])];
+      const unmade = made.flatMap((problem): LostStatement[] => {
+        if (problem.kind === 'unknown-name' && problem.what !== 'step or sequence') return lostName(problem);
+        if (problem.kind !== 'unknown-name' && problem.kind !== 'syntax') return [];
+        if (problem.kind === 'syntax' && problem.code === 'blank-left') return [];
+        const { file, range } = problem.source;
+        return [lostStatement(lineAt(file, (parsed(uriOfId(file)).lines.get(file) ?? 0) + range.start.line))];
+      });
+      return [...unparsed, ...unmade];
+    },
+    { equal, trace: { ...asJson<readonly LostStatement[]>(), of: isBase } },
+  );
+
   const surroundings = (...of: readonly string[]): Surroundings => ({
     concessionsIn: concessions,
     unread: of.flatMap(unreadIn),
+    lost: of.flatMap(lostIn),
   });
   const around = (id: string, { family, shop }: Procedure) => surroundings(id, family.source.file, shop.source.file);
 
@@ -542,6 +570,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     return known !== null &&
       known.procedure === procedure &&
       equal(known.unread, surroundings.unread) &&
+      equal(known.lost, surroundings.lost) &&
       [...known.concessions].every(([file, allows]) => concessions(file) === allows)
       ? known.result
       : neighbors.findings(id, procedure, surroundings);
@@ -563,15 +592,15 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
       if (procedure === null) continue;
       const { start, end } = procedure.extent.range;
       if (end.line - start.line < from) continue;
-      const { unread } = around(id, procedure);
+      const { unread, lost } = around(id, procedure);
       const read = new Map<string, readonly Allow[]>();
       const concessionsIn = (file: string) => {
         const allows = read.get(file) ?? concessions(file);
         read.set(file, allows);
         return allows;
       };
-      const result = yield* procedureInPieces(procedure, { concessionsIn, unread }, undefined, memory);
-      prepared = { procedure, unread, concessions: read, result };
+      const result = yield* procedureInPieces(procedure, { concessionsIn, unread, lost }, undefined, memory);
+      prepared = { procedure, unread, lost, concessions: read, result };
       outcome(id);
     }
   }
@@ -724,10 +753,34 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
   );
   /** Those of a file that come of other files. */
   const problemsElsewhere = db.input<readonly GatheredProblem[]>();
+  /** Names of a file whose own line cannot be read: that is reported, and not that nothing has the name. */
+  const namesLost = db.query(
+    'names lost',
+    (uri): readonly string[] => {
+      const { problems } = parsed(uri);
+      if (problems.length === 0) return [];
+      const text = textOf(uri).split('\n');
+      return problems.flatMap(({ range }) => {
+        const line = text[range.start.line] ?? '';
+        return declaresName.exec(line)?.[1] ?? nameless.exec(line)?.[1] ?? [];
+      });
+    },
+    { equal },
+  );
+  /** Those of a declaration’s file, and of the family and the shop that it is for. */
+  function namesNear(id: string): string[] {
+    const own = kindOfId(id) === 'Procedure' ? (model(id) as Procedure | null) : null;
+    const ids = own === null ? [id] : [id, own.family.source.file, own.shop.source.file];
+    return [...new Set(ids.map(uriOfId))].flatMap(namesLost);
+  }
   const ofProblems = db.query('of problems', (uri): ProcedureResult => {
     const here = problemsFrom(uri).filter(({ problem }) => uriOfId(problem.source.file) === uri);
     const others = problemsElsewhere.get(uri) ?? [];
-    const all = [...inOrder(here, others).map(({ problem }) => problem), ...saidIn(uri).ofJobs];
+    const all = [...inOrder(here, others).map(({ problem }) => problem), ...saidIn(uri).ofJobs].filter(
+      (problem) =>
+        problem.kind !== 'unknown-name' ||
+        !namesNear(problem.source.file).some((name) => name === problem.name || name === problem.what),
+    );
     return problemFindings(all, { concessionsIn: concessions, unread: [] });
   });
 
@@ -889,6 +942,37 @@ function asJson<Value>(mayBe: (value: Value) => boolean = () => true): Trace<Val
 /** What a defect of the tool left out may be found the next time. */
 function isSound({ common, own }: FileResult): boolean {
   return [common, ...own.map(({ diagnostics }) => diagnostics)].every((all) => all.every((one) => !isDefect(one)));
+}
+
+/** A family or a shop that has no name: what it is called by elsewhere is not unknown. */
+const nameless = /^(family|shop)\s+"/u;
+
+/** A line that gives something its name. */
+const declaresName = new RegExp(
+  `^\\s*(?:${[...new Set([...namedItems.values()].flat())].join('|')})\\s+(\\p{L}[\\p{L}\\p{N}_-]*)`,
+  'u',
+);
+
+/** Begin a line that is no step, and no head of steps. */
+const noSteps: ReadonlySet<string> = new Set([
+  ...[...declarationHeads, ...itemHeads].filter((word) => !stepBlocks.includes(word)),
+  ...[...namedItems.values(), ...itemsWithin.values()].flat().filter((word) => !stepBlocks.includes(word)),
+  ...['revision', 'written', 'approved', 'language', 'like'],
+]);
+
+function lostStatement(words: readonly string[]): LostStatement {
+  return { words, unknown: null, isStep: !noSteps.has(words[0] ?? '') };
+}
+
+/** A name that nothing has: what is near to it is meant. A test that is near to none may have to be written. */
+function lostName({ name, what, near }: Extract<ResolveProblem, { kind: 'unknown-name' }>): LostStatement[] {
+  if (near.length === 0 && what !== 'part') return [];
+  return [{ words: ['', ...near], unknown: name, isStep: what === 'part' }];
+}
+
+/** The words of a line, those in quotes too, without its remark. */
+function wordsOf(line: string): string[] {
+  return line.replace(/\/\/.*/u, '').match(/\p{L}[\p{L}\p{N}_-]*/gu) ?? [];
 }
 
 function parsedText({ problems, declarations, fingerprints, lines }: ParsedFile): string {

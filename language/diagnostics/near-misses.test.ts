@@ -253,7 +253,7 @@ describe('part-left-out. Not:', () => {
 describe('left-hand-tight. Not:', () => {
   const family = `family screw-holder "Holder with adjusting screw" {
   part body     "Body"
-  part spring   "Spring"           in body
+  part spring   "Spring"           in body   drawn as spring
   part screw    "Adjusting screw"  on spring
   part lock-nut "Lock nut"         on screw
   port inlet on body
@@ -505,7 +505,7 @@ describe('kept-parts-at-the-wheel. Not:', () => {
 describe('nothing-done-here. Not:', () => {
   it('work in the author’s own words', () => {
     expect(
-      found(procedureWith({ dress: instead('buff body', 'do "Paint off the flats with the wire wheel"') })),
+      found(procedureWith({ dress: instead('buff body', 'do "Rust off the flats with the wire wheel"') })),
     ).toEqual([]);
   });
 });
@@ -719,7 +719,7 @@ describe('gates. Not:', () => {
   it('gate-before-prime: (hydraulic only)', () => {
     const lift =
       '      test lift  read length within 0.20..0.25 mm  proves through body.end  source "Example sheet"  on fail turn (2 times)\n';
-    const turn = '\n    repair turn { do "Turn the needle in its seat" }';
+    const turn = '\n    repair turn { do "Turn the needle in its seat" to needle }';
     expect(
       found(
         procedureWith({

@@ -6,6 +6,7 @@ import { type Diagnostic, fullMessage, stated } from '../model/diagnostic.ts';
 import type { Block, Procedure, Step } from '../model/procedure.ts';
 import type { Allow, Source } from '../model/source.ts';
 import { english, joined, say } from '../say/say.ts';
+import { Consequences, type LostStatement } from './consequences.ts';
 import { attempt } from './not-checked.ts';
 import type { AnyRule, Report } from './rule.ts';
 
@@ -29,6 +30,8 @@ export interface Surroundings {
   readonly concessionsIn: (file: string) => readonly Allow[];
   /** Places where something could not be read. */
   readonly unread: readonly Source[];
+  /** Statements with a part that is lost: nothing that may follow from one is reported beside it. */
+  readonly lost?: readonly LostStatement[] | undefined;
 }
 
 /** The sink of reports: applies concessions, keeps one finding per cause, and adds the path and the place of origin. */
@@ -39,12 +42,14 @@ export class DiagnosticSink {
   private readonly slips = new Map<string, Entry | null>();
   private readonly procedure: Procedure | null;
   private readonly surroundings: Surroundings;
+  private readonly consequences: Consequences;
   private readonly used: Set<Allow>;
 
   /** @param used gathers the concessions that silenced something */
   constructor(procedure: Procedure | null, surroundings: Surroundings, used: Set<Allow>) {
     this.procedure = procedure;
     this.surroundings = surroundings;
+    this.consequences = new Consequences(procedure, surroundings.lost ?? []);
     this.used = used;
   }
 
@@ -80,6 +85,7 @@ export class DiagnosticSink {
     const { start } = source.range;
     const cause = report.rootCause ?? `${rule.code}@${source.file}:${start.line}:${start.character}`;
     if ((rule.ofAbsence ?? report.ofAbsence) === true && this.isUnread(step, source)) return;
+    if (this.consequences.mayFollow(report, flow !== null)) return;
     const conceded = this.concessions(report, step, source).find((allow) => allow.rule === rule.code);
     if (conceded !== undefined) this.used.add(conceded);
     const slip = this.slipOf(rule, flow, report, source);

@@ -37,11 +37,13 @@ const reasons: Readonly<Record<string, string>> = {
   'repair-cannot-cure': repair,
   'run-dry': place,
   'spoilt-by-the-bath': 'Another way to clean it is a fact about the shop.',
+  'soft-part-blasted': 'Another way to clean it is a fact about the shop.',
   'spread-never-fails': figure,
   'spring-let-fly': either,
   'stretched-bolt-reused': 'A new bolt, or a joint that is not tightened by an angle: the maker’s data say which.',
   'threads-dry': place,
   'unclamped-another': either,
+  'words-against-figure': figure,
   'wrong-film': 'Which fluid the part goes in with is a fact about the shop.',
 
   'back-leak-underdetermined': figure,

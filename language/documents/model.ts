@@ -162,7 +162,6 @@ export interface SafetyBlock {
   /** Label of the box for the initials of who has read it. */
   readonly read: string;
   readonly firstAid: string | null;
-  readonly precedence: string;
   readonly where: string;
   readonly rows: readonly {
     readonly word: SignalWord;

@@ -1,3 +1,4 @@
+import { plural } from '../analysis/prose.ts';
 import type { Words } from '../i18n/index.ts';
 import type { Family, Part } from '../model/family.ts';
 import type { Procedure, StepObject } from '../model/procedure.ts';
@@ -18,9 +19,10 @@ export interface ObjectWords {
 export function objectTitle({ procedure: { family }, words }: ObjectWords, object: StepObject): string {
   switch (object.kind) {
     case 'part': {
+      if (object.assembly !== undefined) return titleAmong(family.assemblies, object.assembly.name);
       const part = family.parts.find(({ name }) => name === object.name);
-      if (part === undefined || part.position === null) return titleAmong(family.parts, object.name);
-      return words.names.cylinder({ part: baseTitle(part), number: part.position });
+      if (part === undefined) return titleAmong([], object.name);
+      return partTitle(words, part);
     }
     case 'adjuster':
       return titleAmong(family.adjusters, object.name);
@@ -39,6 +41,23 @@ function faceTitle(family: Family, words: Words, id: string): string {
   return part !== undefined && face.title === `${part.title}, ${face.name} face`
     ? words.names.face({ face: words.face(face.name), part: words.inSentence(titleOf(part)) })
     : face.title;
+}
+
+/** Title of a part, with its cylinder or its side. */
+function partTitle({ names }: Words, part: Part): string {
+  if (part.position === null) return titleOf(part);
+  return part.side === null
+    ? names.cylinder({ part: baseTitle(part), number: part.position })
+    : names.side({ part: baseTitle(part), side: sideWords(part.side) });
+}
+
+const sideWords = (side: string) => side.replaceAll('-', ' ');
+
+/** Several alike: `3 cover screws`. The plural of an author's word is known in English alone. */
+function countedTitle({ procedure, words }: ObjectWords, title: string, count: number): string {
+  if (count === 1) return title;
+  const isEnglish = words.language === 'en' && (procedure.language ?? 'en') === 'en';
+  return words.names.several({ count, part: isEnglish ? plural(title) : title });
 }
 
 /** Title of a part without `, cylinder 3`. */
@@ -70,7 +89,8 @@ export function objectWords(
   const done = new Set<StepObject>();
   for (const object of objects) {
     if (done.has(object)) continue;
-    const part = object.kind === 'part' ? family.parts.find(({ name }) => name === object.name) : undefined;
+    const isPart = object.kind === 'part' && object.assembly === undefined;
+    const part = isPart ? family.parts.find(({ name }) => name === object.name) : undefined;
     const copies =
       part?.position == null
         ? [object]
@@ -83,8 +103,8 @@ export function objectWords(
       copies.length > 1 && part !== undefined && options.oneByOne === true
         ? words.inSentence(baseTitle(part))
         : copies.length > 1 && part !== undefined
-          ? words.names.cylinders({ part: words.inSentence(baseTitle(part)), numbers: positions(told, copies) })
-          : words.inSentence(objectTitle(told, object));
+          ? copiesTitle(told, part, copies)
+          : countedTitle(told, words.inSentence(objectTitle(told, object)), part?.quantity ?? 1);
     const located = object.located ?? (options.fitting === true ? (part?.locatedBy ?? null) : null);
     const marks = object.marksAligned || options.fitting === true ? (part?.marks ?? null) : null;
     const more = [
@@ -94,6 +114,21 @@ export function objectWords(
     said.push(more.length === 0 ? name : `${name} (${more.join('; ')})`);
   }
   return said;
+}
+
+/** `holder, cylinders 1 to 6`; `seal ring, left and right`. */
+function copiesTitle(told: ObjectWords, part: Part, copies: readonly StepObject[]): string {
+  const { words, procedure } = told;
+  const title = words.inSentence(baseTitle(part));
+  if (part.side === null) {
+    const named = countedTitle(told, title, part.quantity);
+    return words.names.cylinders({ part: named, numbers: positions(told, copies) });
+  }
+  const sides = copies.flatMap(({ name }) => procedure.family.parts.find((one) => one.name === name)?.side ?? []);
+  return words.names.sides({
+    part: countedTitle(told, title, copies.length * part.quantity),
+    sides: words.list(sides.map(sideWords)),
+  });
 }
 
 /** `1 to 6`, or `1, 3 and 4`. */

@@ -51,7 +51,6 @@ export function blockTexts(block: Block): string[] {
         block.lead,
         block.read,
         block.firstAid ?? '',
-        ...(block.rows.length === 0 ? [] : [block.precedence]),
         ...block.rows.flatMap(({ label, text, steps }) => [label, text, block.where, steps]),
         ...block.rules.flatMap(({ label, text }) => [label, text]),
       ];

@@ -11,9 +11,17 @@ const starters = findStarters(sampleFiles());
 
 /** What a lead might write into the blanks of a draft; invented for the test. */
 function filledIn(text: string, shop: string): string {
-  const pressure = { 'my-bench': '20 bar ±2', 'manual-bench': '3750 psi ±60' }[shop] ?? '250 bar ±4';
+  const pressure =
+    {
+      'my-bench': '20 bar ±2',
+      'mi-banco': '20 bar ±2',
+      'ventil-werkstatt': '20 bar ±2',
+      'manual-bench': '3750 psi ±60',
+    }[shop] ?? '250 bar ±4';
   const [torque, wrench] = {
     'my-bench': ['40 N·m ±4', 'TW-60'],
+    'mi-banco': ['40 N·m ±4', 'LD-60'],
+    'ventil-werkstatt': ['40 N·m ±4', 'DM-60'],
     'manual-bench': ['33 lbf·ft ±3', 'TW-50'],
   }[shop] ?? ['60 N·m ±6', 'TW-80'];
   return text

@@ -35,8 +35,9 @@ ${units.join('')}}
 `;
 }
 
-function label(text: string): string {
-  return /^\d+(?:\.\d+)?$|^\p{L}[\p{L}\d_]*(?:-[\p{L}\d_]+)*$/u.test(text) ? text : `"${text}"`;
+/** As a label is written; `quoted`: always in quotes. */
+export function label(text: string, quoted = false): string {
+  return !quoted && /^\d+(?:\.\d+)?$|^\p{L}[\p{L}\d_]*(?:-[\p{L}\d_]+)*$/u.test(text) ? text : `"${text}"`;
 }
 
 /** The next own serials of a shop after those that it has given out: `S-0412` after `S-0411`. */

@@ -11,7 +11,7 @@ export const de: Catalogue = {
   draft: 'ENTWURF',
   draftLine: 'Entwurf: nicht für die Arbeit an der Werkbank.',
   first:
-    'Die örtlichen Vorschriften, die Angaben des Herstellers und die Regeln zugelassener Fachleute gehen vor. Nur für ausgebildetes Personal.',
+    'Die örtlichen Vorschriften, die Angaben des Herstellers, die Regeln zugelassener Fachleute und bei Flüssigkeiten das Sicherheitsdatenblatt gehen vor. Nur für ausgebildetes Personal.',
   foot: 'Gedruckt aus {hash}. Ungültig, sobald eine spätere Revision vorliegt.',
   page: 'Seite',
   of: 'von',
@@ -48,6 +48,9 @@ export const de: Catalogue = {
     otherFace: 'Fläche {face}',
     cylinder: '{part}, Zylinder {number}',
     cylinders: '{part}, Zylinder {numbers}',
+    side: '{part}, {side}',
+    sides: '{part} ({sides})',
+    several: '{count} × {part}',
     through: '{from} bis {to}',
     located: 'Fixierung: {words}',
     onIts: 'Fixierung: {words}',
@@ -169,8 +172,6 @@ export const de: Catalogue = {
     title: 'Was bei dieser Arbeit verletzen kann',
     lead: 'Ein Dreieck in einem Schritt: siehe hier.',
     read: 'Gelesen, Kürzel',
-    precedence:
-      'Die örtlichen Vorschriften, die Angaben des Herstellers und das Sicherheitsdatenblatt jeder Flüssigkeit gehen vor.',
     where: 'Schritte',
     everywhere: 'alle',
     rule: 'Regel der Werkstatt',
@@ -261,6 +262,14 @@ export const de: Catalogue = {
     notCompared: 'nicht verglichen: {units} von {number}',
     conditions: 'Bedingung',
     gases: { air: 'Druckluft', vacuum: 'Vakuum' },
+    dangers: {
+      live: 'Spannung',
+      rotating: 'Drehzahl',
+      hot: 'Heiß',
+      cold: 'Kalt',
+      heavy: 'Gewicht',
+      'stored pressure': 'Gespeicherter Druck',
+    },
     accept: 'Gut, wenn',
     reject: 'Nicht gut, wenn',
     rate: 'Druckänderung',
@@ -464,9 +473,12 @@ export const de: Catalogue = {
     waitFor: '<b>{count}</b> warten{more}',
     'send-out': 'Einheit außer Haus geben{more}',
     'book-in': 'Einheit einbuchen{more}',
+    sendOutOf: '{parts} außer Haus geben{more}',
+    bookInOf: '{parts} einbuchen{more}',
   },
   pieces: {
     more: ': {text}',
+    changes: ' ({parts})',
     with: ' (mit: {parts})',
     held: ' (in: {holder})',
     at: ' (Arbeitsplatz: {station})',
@@ -590,12 +602,16 @@ export const de: Catalogue = {
       short: 'Strahl geht durch die Haut: Hände und Gesicht weg von Düsenspitze und Leitungen.',
     },
     rail: {
-      text: 'Rail oder Druckspeicher halten ihren Druck, auch wenn die Pumpe steht. So lange warten, wie der Hersteller angibt, den Druck nach seiner Anleitung ablassen und nachweisen, dass er weg ist, bevor eine Verbindung berührt wird.',
+      text: 'Rail oder Druckspeicher halten ihren Druck, auch wenn die Pumpe steht. Warten und den Druck ablassen, wie der Hersteller angibt, und nachweisen, dass er weg ist, bevor eine Verbindung berührt wird.',
       short: 'Gespeicherter Raildruck: warten, ablassen, nachweisen, dass er weg ist.',
     },
     electrical: {
-      text: 'Die Ansteuerspannung für Magnetspulen und Piezo-Aktoren kann töten und bleibt nach dem Abschalten bestehen. Nur Ansteuergerät und Kabel des Herstellers benutzen, abschalten und warten, bevor ein Kontakt berührt wird. Arbeit nur durch dafür qualifizierte Personen, nach den örtlichen Vorschriften und den Angaben des Herstellers.',
+      text: 'Die Ansteuerspannung für Magnetspulen und Piezo-Aktoren kann töten und bleibt nach dem Abschalten bestehen. Nur Ansteuergerät und Kabel des Herstellers benutzen, abschalten und warten, bevor ein Kontakt berührt wird. Nur durch dafür qualifizierte Personen.',
       short: 'Ansteuerspannung: abschalten und warten, bevor ein Kontakt berührt wird.',
+    },
+    insulation: {
+      text: 'Ein Isolationsprüfer hat eine eigene hohe Spannung, und die Wicklung behält sie. Alles andere abklemmen, nichts berühren, solange er eingeschaltet ist, und das Teil entladen, bevor es berührt wird.',
+      short: 'Isolationsprüfer: hohe Spannung, vor dem Berühren entladen.',
     },
     'let-down': {
       text: 'Eine unter Druck geöffnete Verbindung schleudert Flüssigkeit und Teile. Vor dem Lösen oder Ausbauen Druck ablassen; das Manometer muss auf null stehen.',
@@ -606,7 +622,7 @@ export const de: Catalogue = {
       short: 'Nebel kann zünden: Absaugung an, keine Flamme.',
     },
     caustic: {
-      text: 'Ätzende Flüssigkeit verätzt Augen und Haut und greift Aluminium und Zink an. Gesichtsschutz, Handschuhe und Schürze tragen, Teile langsam einlegen und wissen, wo die Augendusche ist.',
+      text: 'Ätzende Flüssigkeit verätzt Augen und Haut und bildet mit Aluminium und Zink Wasserstoff, der explodiert: nicht hineinlegen. Gesichtsschutz, Handschuhe und Schürze tragen, Teile langsam einlegen und wissen, wo die Augendusche ist.',
       short: 'Ätzend für Augen und Haut: Gesichtsschutz, Handschuhe und Schürze.',
     },
     flammable: {
@@ -614,8 +630,16 @@ export const de: Catalogue = {
       short: 'Brennbar: Absaugung an, keine Flamme, kein Funke.',
     },
     rotating: {
-      text: 'Was sich dreht, zieht Ärmel, Haare und Lappen ein, und ein Rotor, der birst, schleudert seine Stücke weg. Schutzhauben geschlossen halten, niemand in der Drehebene, nicht über die Drehzahl des Schritts gehen, einen Rotor nie mit der Luft antreiben und warten, bis er steht.',
+      text: 'Was sich mit Kraft dreht, zieht Ärmel, Haare und Lappen ein. Schutzhauben geschlossen halten, nichts Loses am Körper tragen und warten, bis es steht.',
       short: 'Drehende Teile: Schutzhauben zu, nichts Loses am Körper, warten, bis sie stehen.',
+    },
+    drive: {
+      text: 'Der Antrieb des Prüfstands zieht Ärmel und Haare ein und schleudert eine lose Kupplung oder einen Schlüssel weg. Vor dem Start: Kupplung fest, Schlüssel heraus, Schutzhaube zu; nie über die Drehzahl des Schritts; eine Hand am Halt, denn ein Regler, der nicht abregelt, lässt das Aggregat durchgehen; warten, bis es steht.',
+      short: 'Antrieb: Kupplung fest, Schutzhaube zu, Hand am Halt.',
+    },
+    rotor: {
+      text: 'Ein Rotor, den die Druckluft antreibt, überschreitet seine Berstdrehzahl und zerspringt. Beim Abblasen festhalten, nie mit Luft antreiben, bei Drehzahl nicht in seiner Ebene stehen und warten, bis er ausgelaufen ist.',
+      short: 'Rotor: nie mit Luft antreiben, warten, bis er ausgelaufen ist.',
     },
     wheel: {
       text: 'Polier- und Schleifscheiben schleudern Teile und ziehen Ärmel, Handschuhe und Haare ein. Augen- und Gesichtsschutz, keine Handschuhe, keine weite Kleidung, unter der Mittellinie arbeiten, Schutzhauben zu.',
@@ -634,11 +658,19 @@ export const de: Catalogue = {
       short: 'Teile springen aus der Presse: Schutz geschlossen, Hände weg.',
     },
     air: {
-      text: 'Druckluft treibt Schmutz in die Augen und Luft ins Blut. Nie auf Haut oder Kleidung richten, Augenschutz tragen, von Personen weg blasen, Druck nach Schritt und örtlichen Vorschriften.',
+      text: 'Druckluft treibt Schmutz in die Augen und Luft ins Blut. Nie auf Haut oder Kleidung richten, Augenschutz tragen, von Personen weg blasen, Druck nach Schritt.',
       short: 'Druckluft: nie auf die Haut; Augenschutz.',
     },
+    hose: {
+      text: 'Ein Schlauch, der sich unter Luft löst, schlägt um sich, und ein Behälter behält seinen Druck, wenn das Ventil zu ist. Jede Kupplung sichern, seitlich stehen und alles ablassen, bevor etwas geöffnet wird.',
+      short: 'Luftschläuche schlagen: Kupplungen sichern, vor dem Öffnen ablassen.',
+    },
+    rod: {
+      text: 'Was Luft oder Vakuum bewegt, fährt ohne Warnung los und quetscht Finger. Hände weg von Stange, Hebel und Gestänge, bis der Druck abgelassen ist.',
+      short: 'Stange bewegt sich: Hände weg, bis der Druck abgelassen ist.',
+    },
     'dust-fumes': {
-      text: 'Alte Beläge, Dichtungen und Farben können Asbest, Blei oder Chrom enthalten; erhitzt oder trocken bearbeitet geben sie Staub oder Dämpfe ab, die fürs Leben schaden. Nicht abblasen, bürsten, schleifen oder abbrennen. Die örtlichen Vorschriften und die Angaben des Herstellers befolgen, bevor sie berührt werden.',
+      text: 'Alte Beläge, Dichtungen und Farben können Asbest, Blei oder Chrom enthalten; erhitzt oder trocken bearbeitet geben sie Staub oder Dämpfe ab, die fürs Leben schaden. Nicht abblasen, bürsten, schleifen oder abbrennen.',
       short: 'Alte Beläge, Dichtungen und Farben: kein trockener Staub, keine Hitze.',
     },
     ultrasonic: {
@@ -653,23 +685,29 @@ export const de: Catalogue = {
       text: 'Eine schwere Einheit verletzt den Rücken und quetscht Hände und Füße. Das Hebezeug und die Anschlagpunkte benutzen, die der Hersteller nennt, niemand unter der Last.',
       short: 'Schwer: Hebezeug und Anschlagpunkte, niemand unter der Last.',
     },
+    sharp: {
+      text: 'Schaufeln und Kanten schneiden tief. Ein Rad an der Nabe fassen, schnittfeste Handschuhe tragen und nie mit dem Finger an einer Kante entlangfahren.',
+      short: 'Scharfe Kanten: schnittfeste Handschuhe, Räder an der Nabe fassen.',
+    },
     solvent: {
       text: 'Lösemittel schadet Haut, Lunge und Augen. Beständige Handschuhe und Augenschutz, Absaugung an, nie die Hände darin waschen.',
       short: 'Lösemittel: Handschuhe, Absaugung.',
     },
+    'oil-on-skin': {
+      text: 'Prüföl und Kraftstoff trocknen die Haut aus und können einen bleibenden Ausschlag machen. Ölfeste Handschuhe tragen, durchtränkte Kleidung wechseln und keine öligen Lappen in die Tasche stecken.',
+    },
     noise: {
-      text: 'Druckluft, Strahlen und Scheiben schaden dem Gehör. Gehörschutz nach den örtlichen Vorschriften.',
+      text: 'Druckluft, Strahlen und Scheiben schaden dem Gehör. Gehörschutz tragen.',
       short: 'Gehörschutz.',
     },
     rags: {
-      text: 'Lappen mit Öl oder Lösemittel können sich selbst entzünden. In den Metallbehälter mit Deckel; nach den örtlichen Vorschriften leeren.',
-      short: 'Lappen in den Behälter mit Deckel.',
+      text: 'Lappen mit Öl oder Lösemittel können sich selbst entzünden. In den Metallbehälter mit Deckel.',
     },
     alone: {
       text: 'Nicht allein arbeiten: Jemand muss in Rufweite sein, solange es Prüfdruck oder ätzende Flüssigkeit gibt oder eine Polier- oder Schleifscheibe läuft.',
     },
     lapping: {
-      text: 'Läpppaste, die auf einem Teil bleibt, zerstört die Paarung. Eine Fläche nach der anderen auf einer ebenen Platte läppen und jede Spur abwaschen, bevor das Teil an einen sauberen Arbeitsplatz kommt. Wie viel abgetragen werden darf, steht in den Angaben des Herstellers.',
+      text: 'Läpppaste, die auf einem Teil bleibt, zerstört die Paarung. Eine Fläche nach der anderen auf einer ebenen Platte läppen und jede Spur abwaschen, bevor das Teil an einen sauberen Arbeitsplatz kommt.',
       short: 'Läpppaste: jede Spur abwaschen.',
     },
     disposal: {
@@ -738,6 +776,8 @@ export const de: Catalogue = {
         'shop-serial': 'eigene Seriennummer',
         concession: 'Sonderfreigabe',
         deviation: 'Abweichung',
+        moved: 'umgestellt von Revision',
+        again: 'noch einmal',
       },
       labels: {
         workmanship: 'Ausführung',
@@ -777,6 +817,7 @@ export const de: Catalogue = {
     spreadSettled:
       '{name} im Satz, {units}: Spanne {spread} mit gesetzten neuen [springs], {asRead} laut Messung; Grenzwert {limit}.',
     conditions: { title: 'Prüfbedingungen', test: 'Prüfung', conditions: 'Durchgeführt bei' },
+    check: 'Kontrolle mit {name}: {reading}, Grenzwert {limit}, an {tool}; {by}, {on}.',
     sources: 'Quelle der Grenzwerte: {sources}.',
     sourceOf: '{source} ({names})',
     sourceMissing: 'ohne Angabe der Quelle',
@@ -837,6 +878,13 @@ export const de: Catalogue = {
         '{name}: das letzte Ergebnis ist älter als der Wechsel: {part}. Es sagt nichts über den jetzigen Zustand. Noch einmal prüfen und das Ergebnis nach dem Wechsel eintragen.',
       tightened:
         '{name}: das letzte Ergebnis ist älter als das letzte Anziehen: {part}. Das kann es verändert haben. Noch einmal prüfen und das Ergebnis nach dem Anziehen eintragen; wurde vorher angezogen, das Anzugsmoment davor schreiben.',
+      again:
+        '{name}: Das letzte Ergebnis stammt aus der Zeit vor der Umstellung auf Revision {revision} und gilt nicht weiter. Wiederholen und das Ergebnis unter again eintragen.',
+      checkOutside:
+        '{name}: Angezeigt wurden {reading}, verlangt sind {limit}. Was an diesem Tag geprüft wurde, ist zweifelhaft. Den Prüfstand ansehen lassen, noch einmal prüfen und die neue Kontrolle eintragen.',
+      checkUnsigned: '{name}: Bei {reading} fehlt die Person oder der Tag. Dahinter by "…" on und das Datum schreiben.',
+      notChecked:
+        '{name} wurde am {on} nicht abgelesen: nichts zeigt, dass der Prüfstand an dem Tag richtig war. Die Kontrolle in intake eintragen, mit Prüfmittel, Person und Tag: verlangt sind {limit}.',
       torqueStale:
         '{name}: das letzte Anziehen ist älter als der Wechsel: {part}. Dafür wurde die Verschraubung gelöst. Nach dem Wechsel eintragen, womit wieder angezogen wurde.',
       passedAfterFail:

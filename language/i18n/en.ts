@@ -9,7 +9,8 @@ export const en = {
   notApproved: 'NOT APPROVED',
   draft: 'DRAFT',
   draftLine: 'Draft: not for work on the bench.',
-  first: "Local codes, the manufacturer's data and licensed practice take precedence. Trained personnel only.",
+  first:
+    "Local codes, the manufacturer's data, licensed practice and, for fluids, their safety data sheets take precedence. Trained personnel only.",
   foot: 'Printed from {hash}. Superseded if a later revision exists.',
   page: 'Page',
   of: 'of',
@@ -51,6 +52,9 @@ export const en = {
     otherFace: '{face} face',
     cylinder: '{part}, cylinder {number}',
     cylinders: '{part}, cylinders {numbers}',
+    side: '{part}, {side}',
+    sides: '{part} ({sides})',
+    several: '{count} {part}',
     through: '{from} to {to}',
     located: 'located {words}',
     onIts: 'on its {words}',
@@ -170,7 +174,6 @@ export const en = {
     title: 'What can hurt you on this job',
     lead: 'A triangle in a step: see here.',
     read: 'Read, initials',
-    precedence: "Local codes, the manufacturer's data and the safety data sheets of the fluids take precedence.",
     where: 'Steps',
     everywhere: 'all',
     rule: 'Shop rule',
@@ -261,6 +264,14 @@ export const en = {
     notCompared: 'not compared: {units} of {number}',
     conditions: 'With',
     gases: { air: 'air', vacuum: 'vacuum' },
+    dangers: {
+      live: 'Voltage',
+      rotating: 'Speed',
+      hot: 'Hot',
+      cold: 'Cold',
+      heavy: 'Weight',
+      'stored pressure': 'Stored pressure',
+    },
     accept: 'Accept',
     reject: 'Reject',
     rate: 'Setting rate',
@@ -466,9 +477,12 @@ export const en = {
     waitFor: 'wait <b>{count}</b>{more}',
     'send-out': 'send the unit out{more}',
     'book-in': 'book the unit in{more}',
+    sendOutOf: 'send {parts} out{more}',
+    bookInOf: 'book {parts} in{more}',
   },
   pieces: {
     more: ': {text}',
+    changes: ' ({parts})',
     with: ' with {parts}',
     held: ' in {holder}',
     at: ' at {station}',
@@ -594,12 +608,16 @@ export const en = {
       short: 'Spray goes through skin: hands and face away from tip, joints and pipes.',
     },
     rail: {
-      text: 'A rail or accumulator holds its pressure after the pump has stopped. Wait as long as the manufacturer says, release the pressure as the manufacturer says, and prove it gone before you touch a joint.',
+      text: 'A rail or accumulator holds its pressure after the pump has stopped. Wait and release the pressure as the manufacturer says, and prove it gone before you touch a joint.',
       short: 'Stored rail pressure: wait, release it, prove it gone.',
     },
     electrical: {
-      text: "Drive voltage for solenoids and piezo stacks can kill, and stays after switching off. Use only the manufacturer's driver and leads, switch off and wait before touching a terminal. Work by qualified people, to local codes and the manufacturer's data.",
+      text: "Drive voltage for solenoids and piezo stacks can kill, and stays after switching off. Use only the manufacturer's driver and leads, switch off and wait before touching a terminal. Qualified people only.",
       short: 'Drive voltage: switch off and wait before touching a terminal.',
+    },
+    insulation: {
+      text: 'An insulation tester has a high voltage of its own, and the winding keeps it. Disconnect everything else, keep all hands off while it is on, and discharge the part before you touch it.',
+      short: 'Insulation tester: high voltage, discharge before touching.',
     },
     'let-down': {
       text: 'A joint opened under pressure throws fluid and parts. Release the pressure and check that the gauge reads zero before you slacken or remove anything.',
@@ -610,7 +628,7 @@ export const en = {
       short: 'Mist can ignite: extraction on, no flame.',
     },
     caustic: {
-      text: 'Caustic fluid burns eyes and skin and attacks aluminum and zinc. Wear face shield, gloves and apron, put parts in slowly, and know where the eye wash is.',
+      text: 'Caustic fluid burns eyes and skin, and makes hydrogen of aluminum and zinc, which explodes: keep them out. Wear face shield, gloves and apron, put parts in slowly, and know where the eye wash is.',
       short: 'Caustic burns eyes and skin: face shield, gloves and apron.',
     },
     flammable: {
@@ -618,8 +636,16 @@ export const en = {
       short: 'Flammable: extraction on, no flame or spark.',
     },
     rotating: {
-      text: 'Anything that turns can pull in sleeves, hair and rags, and a rotor that bursts throws its pieces. Keep guards shut and people out of line with the rotor, stay under the speed in the step, never spin a rotor with the air line, and wait until it has stopped.',
+      text: 'What turns by power pulls in sleeves, hair and rags. Keep guards shut and nothing loose on you, and wait until it has stopped.',
       short: 'Turning parts: guards shut, nothing loose, wait until they have stopped.',
+    },
+    drive: {
+      text: 'A test drive pulls in sleeves and hair and throws a loose coupling or key. Coupling tight, key out and guard shut before you start; never above the speed in the step; a hand at the stop, since a governor that does not cut off lets the unit run away; wait until it has stopped.',
+      short: 'Drive: coupling tight, guard shut, hand at the stop.',
+    },
+    rotor: {
+      text: 'A rotor spun by an air line passes its bursting speed and flies apart. Hold it still while you blow, never spin it with air, stay out of line with it at speed, and wait until it has run down.',
+      short: 'Rotor: never spin it with air, wait until it has run down.',
     },
     wheel: {
       text: 'The wheel can grab and throw parts and pull in sleeves, gloves and hair. Wear eye and face protection, no gloves or loose clothing, work below the center line, keep guards on.',
@@ -638,11 +664,19 @@ export const en = {
       short: 'Parts burst out of a press: guard shut, hands clear.',
     },
     air: {
-      text: 'Compressed air drives debris into eyes and air into the blood. Never point it at skin or clothing; wear eye protection, blow away from people, keep to the pressure in the step and in local codes.',
+      text: 'Compressed air drives debris into eyes and air into the blood. Never point it at skin or clothing; wear eye protection, blow away from people, keep to the pressure in the step.',
       short: 'Air: never at skin; eye protection.',
     },
+    hose: {
+      text: 'A hose that comes off under air whips, and a receiver keeps its pressure after the valve is shut. Secure each coupling, stand aside, and let all of it down before you open anything.',
+      short: 'Air hoses whip: secure couplings, let down before opening.',
+    },
+    rod: {
+      text: 'What air or vacuum moves goes without warning and crushes fingers. Hands away from rod, lever and linkage until the pressure is off.',
+      short: 'Moving rod: hands away until the pressure is off.',
+    },
     'dust-fumes': {
-      text: 'Old linings, gaskets and paint may hold asbestos, lead or chromium; heated or worked dry they give off dust or fumes that harm for life. Do not blow, brush, sand or burn them. Follow local codes and the manufacturer’s data before touching them.',
+      text: 'Old linings, gaskets and paint may hold asbestos, lead or chromium; heated or worked dry they give off dust or fumes that harm for life. Do not blow, brush, sand or burn them.',
       short: 'Old linings, gaskets and paint: no dry dust, no heat.',
     },
     ultrasonic: {
@@ -657,23 +691,29 @@ export const en = {
       text: 'A heavy unit injures backs and crushes hands and feet. Use the hoist and the lifting points that the manufacturer names, nobody under the load.',
       short: 'Heavy: hoist and lifting points, nobody under the load.',
     },
+    sharp: {
+      text: 'Blades and edges cut deep. Take a wheel by its hub, wear gloves that resist cuts, and never run a finger along an edge.',
+      short: 'Sharp edges: cut-resistant gloves, take a wheel by its hub.',
+    },
     solvent: {
       text: 'Solvent harms skin, lungs and eyes. Wear solvent-resistant gloves and eye protection, run the extraction, and do not wash hands in it.',
       short: 'Solvent: gloves, extraction.',
     },
+    'oil-on-skin': {
+      text: 'Test oil and fuel dry out the skin and can leave a lasting rash. Wear gloves that resist oil, change soaked clothing, and keep oily rags out of pockets.',
+    },
     noise: {
-      text: 'Air jets, blasting and wheels are loud enough to harm hearing. Wear hearing protection as local codes say.',
+      text: 'Air jets, blasting and wheels harm hearing. Wear hearing protection.',
       short: 'Hearing protection.',
     },
     rags: {
-      text: 'Oily or solvent-soaked rags can self-ignite. Put them in the lidded metal bin, and empty it as local codes require.',
-      short: 'Rags: lidded bin.',
+      text: 'Oily or solvent-soaked rags can self-ignite. Put them in the lidded metal bin.',
     },
     alone: {
       text: 'Do not work alone: someone must be within earshot while there is test pressure, caustic fluid or a running wheel.',
     },
     lapping: {
-      text: "Lapping compound left on a part will cut the matched pair. Lap one face at a time on a true plate, and wash every trace off before the part goes near a clean station. The manufacturer's data say how much may come off.",
+      text: 'Lapping compound left on a part will cut the matched pair. Lap one face at a time on a true plate, and wash every trace off before the part goes near a clean station.',
       short: 'Lapping compound: wash every trace off.',
     },
     disposal: {
@@ -743,6 +783,8 @@ export const en = {
         'shop-serial': 'our serial',
         concession: 'concession',
         deviation: 'deviation',
+        moved: 'moved from revision',
+        again: 'done again',
       },
       labels: {
         workmanship: 'workmanship',
@@ -784,6 +826,7 @@ export const en = {
     spreadSettled:
       '{name} across the set, {units}: spread {spread} once the new [springs] have settled, {asRead} as read; limit {limit}.',
     conditions: { title: 'Test conditions', test: 'Test', conditions: 'Done at' },
+    check: 'Check with {name}: {reading}, limit {limit}, on {tool}; {by}, {on}.',
     sources: 'Source of limits: {sources}.',
     sourceOf: '{source} ({names})',
     sourceMissing: 'no source given',
@@ -836,6 +879,13 @@ export const en = {
         '{name}: the last result is from before {part} was changed, and says nothing about the unit as it is now. Test it again, and write the result after the change.',
       tightened:
         '{name}: the last result is from before {part} was tightened again, which may have moved it. Test it again, and write the result after the torque; if the torque came first, write it first.',
+      again:
+        '{name}: the last result is from before the job was moved to revision {revision}, and does not hold over. Do it again, and write the result below again.',
+      checkOutside:
+        '{name}: it read {reading}, and has to read {limit}. What was tested with it that day is in doubt. Have the tester looked at, test again, and write the new check.',
+      checkUnsigned: '{name}: {reading} has no person or no day. Write by "…" on and the date behind it.',
+      notChecked:
+        '{name} was not read on {on}: nothing shows that the tester was right that day. Write the check into the intake, with tool, person and day: it has to read {limit}.',
       torqueStale:
         '{name}: the last torque is from before {part} was changed, and the joint was opened for that. Write the torque it was tightened to again, after the change.',
       passedAfterFail:

@@ -11,7 +11,7 @@ export const es: Catalogue = {
   draft: 'BORRADOR',
   draftLine: 'Borrador: no sirve para trabajar en el banco.',
   first:
-    'Las normas locales, los datos del fabricante y la práctica de profesionales autorizados tienen prioridad. Solo para personal capacitado.',
+    'Las normas locales, los datos del fabricante, la práctica de profesionales autorizados y, para los fluidos, sus fichas de datos de seguridad tienen prioridad. Solo para personal capacitado.',
   foot: 'Impreso a partir de {hash}. Sin validez si existe una revisión posterior.',
   page: 'Página',
   of: 'de',
@@ -54,6 +54,9 @@ export const es: Catalogue = {
     otherFace: 'cara {face}',
     cylinder: '{part}, cilindro {number}',
     cylinders: '{part}, cilindros {numbers}',
+    side: '{part}, {side}',
+    sides: '{part} ({sides})',
+    several: '{count} × {part}',
     through: '{from} a {to}',
     located: 'posicionado: {words}',
     onIts: 'posicionado: {words}',
@@ -169,8 +172,6 @@ export const es: Catalogue = {
     title: 'Lo que puede hacer daño en este trabajo',
     lead: 'Un triángulo en un paso: ver aquí.',
     read: 'Leído, iniciales',
-    precedence:
-      'Las normas locales, los datos del fabricante y las fichas de datos de seguridad de los fluidos tienen prioridad.',
     where: 'Pasos',
     everywhere: 'todos',
     rule: 'Regla del taller',
@@ -261,6 +262,14 @@ export const es: Catalogue = {
     notCompared: 'no se compara: {units} de {number}',
     conditions: 'Condición',
     gases: { air: 'aire', vacuum: 'vacío' },
+    dangers: {
+      live: 'Tensión',
+      rotating: 'Velocidad',
+      hot: 'Caliente',
+      cold: 'Frío',
+      heavy: 'Peso',
+      'stored pressure': 'Presión acumulada',
+    },
     accept: 'Aceptar',
     reject: 'Rechazar',
     rate: 'Variación',
@@ -462,9 +471,12 @@ export const es: Catalogue = {
     waitFor: 'esperar <b>{count}</b>{more}',
     'send-out': 'enviar la unidad fuera{more}',
     'book-in': 'registrar la entrada de la unidad{more}',
+    sendOutOf: 'enviar fuera: {parts}{more}',
+    bookInOf: 'registrar la entrada: {parts}{more}',
   },
   pieces: {
     more: ': {text}',
+    changes: ' ({parts})',
     with: ' con {parts}',
     held: ' en {holder}',
     at: ' en {station}',
@@ -581,19 +593,23 @@ export const es: Catalogue = {
     },
   },
   firstAid:
-    'PRIMEROS AUXILIOS, chorro a través de la piel: al hospital de inmediato, aunque no duela. Decir: «lesión por inyección a alta presión». Llevar la ficha de datos del fluido.',
+    'PRIMEROS AUXILIOS si atraviesa la piel: al hospital de inmediato, aunque no duela. Decir: «lesión por inyección a alta presión». Llevar la ficha de datos del fluido.',
   cautions: {
     injection: {
       text: 'El chorro a presión de prueba atraviesa piel y guantes; un pinchazo puede costar una mano o la vida. Manos y cara lejos de punta, uniones y tubos, protección contra el chorro cerrada, nunca buscar una fuga con la mano.',
-      short: 'El chorro atraviesa la piel: manos y cara lejos de punta, uniones y tubos.',
+      short: 'El chorro atraviesa la piel: manos y cara lejos de punta y tubos.',
     },
     rail: {
-      text: 'Un riel o un acumulador conserva su presión después de parar la bomba. Esperar el tiempo que diga el fabricante, descargarla como él indica y comprobar que ya no queda presión antes de tocar una unión.',
+      text: 'Un riel o un acumulador conserva su presión después de parar la bomba. Esperar y descargarla como indica el fabricante, y comprobar que ya no queda presión antes de tocar una unión.',
       short: 'Presión acumulada en el riel: esperar, descargar, comprobar que ya no queda.',
     },
     electrical: {
-      text: 'La tensión de mando de solenoides y piezoeléctricos puede matar y sigue presente después de desconectar. Usar solo el equipo de mando y los cables del fabricante, desconectar y esperar antes de tocar un borne. Trabajo de personas cualificadas, según las normas locales y los datos del fabricante.',
+      text: 'La tensión de mando de solenoides y piezoeléctricos puede matar y sigue presente después de desconectar. Usar solo el equipo de mando y los cables del fabricante, desconectar y esperar antes de tocar un borne. Solo personas cualificadas.',
       short: 'Tensión de mando: desconectar y esperar antes de tocar un borne.',
+    },
+    insulation: {
+      text: 'Un medidor de aislamiento tiene su propia alta tensión, y el bobinado la conserva. Desconectar todo lo demás, no tocar nada mientras esté encendido y descargar la pieza antes de tocarla.',
+      short: 'Medidor de aislamiento: alta tensión, descargar antes de tocar.',
     },
     'let-down': {
       text: 'Una unión que se abre con presión lanza fluido y piezas. Descargar la presión y comprobar que el manómetro marca cero antes de aflojar o desmontar nada.',
@@ -604,7 +620,7 @@ export const es: Catalogue = {
       short: 'La niebla puede arder: extracción en marcha, sin llamas.',
     },
     caustic: {
-      text: 'El fluido cáustico quema los ojos y la piel y ataca el aluminio y el zinc. Llevar pantalla facial, guantes y delantal, meter las piezas despacio y saber dónde está el lavaojos.',
+      text: 'El fluido cáustico quema los ojos y la piel, y con el aluminio y el zinc forma hidrógeno, que explota: no meterlos. Llevar pantalla facial, guantes y delantal, meter las piezas despacio y saber dónde está el lavaojos.',
       short: 'El cáustico quema ojos y piel: pantalla facial, guantes y delantal.',
     },
     flammable: {
@@ -612,8 +628,16 @@ export const es: Catalogue = {
       short: 'Inflamable: extracción en marcha, sin llamas ni chispas.',
     },
     rotating: {
-      text: 'Lo que gira atrapa mangas, pelo y trapos, y un rotor que revienta lanza sus trozos. Mantener cerrados los resguardos y a la gente fuera del plano de giro, no pasar de la velocidad del paso, no hacer girar un rotor con el aire y esperar a que se pare.',
+      text: 'Lo que gira con motor atrapa mangas, pelo y trapos. Mantener cerrados los resguardos, no llevar nada suelto y esperar a que se pare.',
       short: 'Piezas que giran: resguardos cerrados, nada suelto, esperar a que se paren.',
+    },
+    drive: {
+      text: 'El accionamiento del banco atrapa mangas y pelo y lanza un acoplamiento o una llave sueltos. Acoplamiento apretado, llave fuera y resguardo cerrado antes de arrancar; no pasar de la velocidad del paso; una mano en el paro, porque un regulador que no corta deja embalarse la unidad; esperar a que se pare.',
+      short: 'Accionamiento: acoplamiento apretado, resguardo cerrado, mano en el paro.',
+    },
+    rotor: {
+      text: 'Un rotor que gira con el aire supera su velocidad de rotura y revienta. Sujetarlo mientras se sopla, no hacerlo girar nunca con aire, mantenerse fuera de su plano cuando gira y esperar a que se pare del todo.',
+      short: 'Rotor: no hacerlo girar con aire, esperar a que se pare del todo.',
     },
     wheel: {
       text: 'La rueda agarra y lanza piezas, y atrapa mangas, guantes y pelo. Protección de ojos y cara, sin guantes ni ropa suelta, trabajar por debajo de la línea central, resguardos puestos.',
@@ -632,11 +656,19 @@ export const es: Catalogue = {
       short: 'Las piezas saltan de la prensa: resguardo cerrado, manos fuera.',
     },
     air: {
-      text: 'El aire comprimido mete suciedad en los ojos y aire en la sangre. No apuntar nunca a la piel ni a la ropa; protección de ojos; soplar lejos de las personas; respetar la presión del paso y de las normas locales.',
+      text: 'El aire comprimido mete suciedad en los ojos y aire en la sangre. No apuntar nunca a la piel ni a la ropa; protección de ojos; soplar lejos de las personas; respetar la presión del paso.',
       short: 'Aire: nunca a la piel; protección de ojos.',
     },
+    hose: {
+      text: 'Una manguera que se suelta con aire da latigazos, y un depósito conserva su presión con la válvula cerrada. Asegurar cada acoplamiento, ponerse a un lado y descargarlo todo antes de abrir nada.',
+      short: 'Mangueras de aire: asegurar acoplamientos, descargar antes de abrir.',
+    },
+    rod: {
+      text: 'Lo que mueven el aire o el vacío arranca sin avisar y aplasta los dedos. Manos lejos de vástago, palanca y varillaje hasta quitar la presión.',
+      short: 'Vástago en movimiento: manos lejos hasta quitar la presión.',
+    },
     'dust-fumes': {
-      text: 'Los revestimientos, juntas y pinturas viejos pueden tener amianto (asbesto), plomo o cromo; calentados o trabajados en seco sueltan polvo o humos que dañan para toda la vida. No soplarlos, cepillarlos, lijarlos ni quemarlos. Seguir las normas locales y los datos del fabricante antes de tocarlos.',
+      text: 'Los revestimientos, juntas y pinturas viejos pueden tener amianto (asbesto), plomo o cromo; calentados o trabajados en seco sueltan polvo o humos que dañan para toda la vida. No soplarlos, cepillarlos, lijarlos ni quemarlos.',
       short: 'Revestimientos, juntas y pinturas viejos: nada de polvo seco ni calor.',
     },
     ultrasonic: {
@@ -651,23 +683,29 @@ export const es: Catalogue = {
       text: 'Una unidad pesada lesiona la espalda y aplasta manos y pies. Usar el polipasto y los puntos de izado que indica el fabricante, nadie bajo la carga.',
       short: 'Pesado: polipasto y puntos de izado, nadie bajo la carga.',
     },
+    sharp: {
+      text: 'Los álabes y los cantos cortan hondo. Coger la rueda por el cubo, llevar guantes anticorte y no pasar nunca el dedo por un canto.',
+      short: 'Cantos cortantes: guantes anticorte, coger la rueda por el cubo.',
+    },
     solvent: {
       text: 'El disolvente daña piel, pulmones y ojos. Guantes resistentes y protección de ojos, extracción en marcha; no lavarse las manos con él.',
       short: 'Disolvente: guantes, extracción.',
     },
+    'oil-on-skin': {
+      text: 'El aceite de prueba y el combustible resecan la piel y pueden dejar un eccema duradero. Llevar guantes resistentes al aceite, cambiarse la ropa empapada y no guardar trapos con aceite en los bolsillos.',
+    },
     noise: {
-      text: 'El aire, el chorreado y las ruedas dañan el oído. Protección auditiva según las normas locales.',
+      text: 'El aire, el chorreado y las ruedas dañan el oído. Llevar protección auditiva.',
       short: 'Protección auditiva.',
     },
     rags: {
-      text: 'Los trapos con aceite o disolvente pueden arder solos. Al cubo metálico con tapa; vaciarlo según las normas locales.',
-      short: 'Trapos al cubo con tapa.',
+      text: 'Los trapos con aceite o disolvente pueden arder solos. Al cubo metálico con tapa.',
     },
     alone: {
       text: 'No trabajar a solas: alguien debe poder oír la llamada mientras haya presión de prueba, fluido cáustico o una rueda en marcha.',
     },
     lapping: {
-      text: 'La pasta de lapear que queda en una pieza corta el par emparejado. Lapear una sola cara cada vez sobre una placa plana y lavar todo resto antes del puesto limpio. Cuánto se puede quitar lo dicen los datos del fabricante.',
+      text: 'La pasta de lapear que queda en una pieza corta el par emparejado. Lapear una sola cara cada vez sobre una placa plana y lavar todo resto antes del puesto limpio.',
       short: 'Pasta de lapear: lavar todo resto.',
     },
     disposal: {
@@ -736,6 +774,8 @@ export const es: Catalogue = {
         'shop-serial': 'nuestro número de serie',
         concession: 'concesión',
         deviation: 'desviación',
+        moved: 'pasada desde la revisión',
+        again: 'se repite',
       },
       labels: {
         workmanship: 'mano de obra',
@@ -775,6 +815,7 @@ export const es: Catalogue = {
     spreadSettled:
       '{name} en el juego, {units}: dispersión {spread} con [springs] nuevos ya asentados, {asRead} según lectura; límite {limit}.',
     conditions: { title: 'Condiciones de prueba', test: 'Prueba', conditions: 'Hecha con' },
+    check: 'Comprobación con {name}: {reading}, límite {limit}, en {tool}; {by}, {on}.',
     sources: 'Fuente de los límites: {sources}.',
     sourceOf: '{source} ({names})',
     sourceMissing: 'sin fuente indicada',
@@ -832,6 +873,13 @@ export const es: Catalogue = {
         '{name}: el último resultado es anterior al cambio de {part} y no dice nada de la unidad tal como está. Repita la prueba y escriba el resultado después del cambio.',
       tightened:
         '{name}: el último resultado es anterior a un nuevo apriete de {part}, que pudo moverlo. Repita la prueba y escriba el resultado después del par; si el par fue antes, escríbalo antes.',
+      again:
+        '{name}: el último resultado es anterior al paso de la orden a la revisión {revision}, y no se conserva. Repítalo, y escriba el resultado debajo de again.',
+      checkOutside:
+        '{name}: indicó {reading}, y debe indicar {limit}. Lo probado ese día queda en duda. Haga revisar el banco, repita las pruebas y anote la nueva comprobación.',
+      checkUnsigned: '{name}: {reading} no lleva persona o día. Escriba detrás by "…" on y la fecha.',
+      notChecked:
+        '{name} no se leyó el {on}: nada muestra que el banco indicara bien ese día. Anote la comprobación en intake, con instrumento, persona y día: debe indicar {limit}.',
       torqueStale:
         '{name}: el último par es anterior al cambio de {part}, y para eso se abrió la unión. Escriba el par con que se volvió a apretar, después del cambio.',
       passedAfterFail:

@@ -10,7 +10,7 @@ export type CodeLens =
 
 export const printTitle: Said = say`Print`;
 
-/** What a lens says of a sequence that is called so often. */
+/** The words above a sequence that is called so often. */
 export function usesTitle(count: number): Said {
   return count === 0 ? say`Not called` : count === 1 ? say`Called once` : say`Called ${count} times`;
 }

@@ -5,7 +5,7 @@ import type { Language } from '../i18n/words.ts';
 import { type Diagnostic, shortMessage } from '../model/diagnostic.ts';
 import { say } from '../say/say.ts';
 
-export { inLanguage, type Reader, readerOf, translated } from '../i18n/translate.ts';
+export { type Reader, readerOf, translated } from '../i18n/translate.ts';
 export { type Language, languageOf } from '../i18n/words.ts';
 
 /** What is wrong and what to do, with the number of the step. @param diagnostic in that language */

@@ -11,10 +11,13 @@ import { isTestOf, limitUses, namedIn } from '../model/steps.ts';
 import { amount, compare, sizeOf } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
 
-/** What made a result old: a part that was changed after it, or a joint that was tightened again. */
+/**
+ * What made a result old: a part that was changed after it, a joint that was tightened again, or a revision that asks for it
+ * again (then there is no part).
+ */
 export interface Change {
   readonly part: string;
-  readonly how: 'changed' | 'tightened';
+  readonly how: 'changed' | 'tightened' | 'again';
 }
 
 /** What the order of the lines of a unit says: which results are from before a change, and which changed with none. */
@@ -42,6 +45,7 @@ export class Changes {
     const at = order(name);
     const measured = at === -1 ? this.partsMeasured(name) : null;
     for (const one of unit.results.slice(unit.results.indexOf(result) + 1)) {
+      if (isAskedAgain(one, reading)) return { part: '', how: 'again' };
       if ('part' in one && this.isElsewhere(reading, one.part)) continue;
       if (measured !== null) {
         if (one.form === 'renewed' && measured.has(one.part)) return { part: one.part, how: 'changed' };
@@ -66,11 +70,18 @@ export class Changes {
   /** What belongs to one cylinder leaves the readings of the others as they are, unless a repair asks for all again. */
   private isElsewhere(reading: string, name: string): boolean {
     const { test, place } = readingAt(reading);
-    const { position = null } = this.procedure.family.parts.find((part) => part.name === name) ?? {};
-    if (place === null || position === null || String(position) === place) return false;
+    const part = this.procedure.family.parts.find((one) => one.name === name);
+    const own = part?.side ?? part?.position ?? null;
+    if (place === null || own === null || String(own) === place) return false;
+    // A side says where a part is; that it is one of the places that are read, only where it is called the same.
+    if (part?.side != null && !this.isPlace(part.side)) return false;
     return !testsFor(this.procedure, this.unit.number).some(
       ({ gate }) => gate.test === test && gate.onFail.some(({ allAgain }) => allAgain),
     );
+  }
+
+  private isPlace(name: string): boolean {
+    return this.procedure.family.places.some(({ places }) => places.some((place) => place.name === name));
   }
 
   /** The part that was changed after the last torque of the joint that closes over it: the joint was opened for it. */
@@ -219,6 +230,11 @@ export class Changes {
     );
     return new Set([name, ...measuring.flatMap(({ objects }) => objects.map((object) => object.name))]);
   }
+}
+
+/** The job was moved to a revision for which a result does not hold over. */
+export function isAskedAgain(one: Result, reading: string): boolean {
+  return one.form === 'fact' && one.word === 'again' && (one.name === reading || one.name === testOf(reading));
 }
 
 /** The shim that was in before a result, as far as it is written down. */

@@ -7,6 +7,7 @@ import type { Procedure } from '../model/procedure.ts';
 import { screwReadings } from '../recommendations/unit-screws.ts';
 import { unitReadings } from '../recommendations/unit-shims.ts';
 import type { JudgedJob, Known, LimitVerdict, Missing } from './judged.ts';
+import { masterChecks } from './master-checks.ts';
 import { calibrationOn, dayOf, isDated, misdated, uncalibrated } from './on-the-day.ts';
 import { judgePlans, missingWords } from './plan-judge.ts';
 import { type Problem, problem } from './problem.ts';
@@ -38,12 +39,16 @@ export function judgeJob(procedure: Procedure, job: Job, today: string | null): 
       : []),
   ];
   const { spreads, problems } = spreadsOf(procedure, units, known.stands);
+  const ofMasters = masterChecks(procedure, job, units);
   return {
     units,
     onHold: job.units.filter(({ onHold }) => onHold !== null),
     spreads,
+    checks: ofMasters.checks,
     missing: [
-      ...ofJob.map((one): Missing => ({ unit: null, of: 'job', say: one.say, problem: one })),
+      ...[...ofJob, ...ofMasters.problems].map(
+        (one): Missing => ({ unit: null, of: 'job', say: one.say, problem: one }),
+      ),
       ...units.flatMap(({ unit, problems: own }) =>
         own.map((one): Missing => ({ unit, of: 'unit', say: one.say, problem: one })),
       ),

@@ -16,6 +16,7 @@ import type { Difference, Limit } from '../quantities/types.ts';
 import type { Window } from '../quantities/window.ts';
 import type { ScrewReading } from '../recommendations/unit-screws.ts';
 import type { UnitReading } from '../recommendations/unit-shims.ts';
+import type { MasterCheck } from './master-checks.ts';
 import type { PlaceSpread } from './plan-judge.ts';
 import type { Problem } from './problem.ts';
 import type { Say } from './say.ts';
@@ -105,6 +106,8 @@ export interface JudgedJob {
   readonly units: readonly LimitVerdict[];
   readonly onHold: readonly Unit[];
   readonly spreads: readonly Spread[];
+  /** What the masters of the shop read. */
+  readonly checks: readonly MasterCheck[];
   /** Empty: it can be certified. */
   readonly missing: readonly Missing[];
 }

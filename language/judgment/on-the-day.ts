@@ -1,4 +1,4 @@
-import type { DoneResult, Job, Unit } from '../model/job.ts';
+import type { DoneResult, Job, Result, Unit } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Asset, Calibration } from '../model/shop.ts';
 import { type Problem, problem } from './problem.ts';
@@ -46,12 +46,15 @@ export function calibrationOn({ calibrations }: Asset, on: string | null): Calib
 /** What is wrong with the days on which a unit was done. `today`: null where nobody knows it. */
 export function misdated(
   { results, source }: Unit,
-  { received, procedure: { approvedOn } }: Job & { readonly procedure: Pick<Procedure, 'approvedOn'> },
+  { received, intake, procedure: { approvedOn } }: Job & { readonly procedure: Pick<Procedure, 'approvedOn'> },
   today: string | null,
 ): Problem[] {
+  // What was done before the job was moved to this revision was done by another, which was approved then.
+  const moved = intake.findLast(({ word }) => word === 'moved')?.on ?? null;
+  const ofLines = results.flatMap((one) => misdatedLine(one, received, today));
   const done = results.filter((one): one is DoneResult => one.form === 'done');
-  if (done.length === 0) return [problem('nobody-answers', source, (w) => w.certificate.missing.noDone)];
-  return done.flatMap(({ by, on, source: at }, index): Problem[] => {
+  if (done.length === 0) return [...ofLines, problem('nobody-answers', source, (w) => w.certificate.missing.noDone)];
+  const ofDone = done.flatMap(({ by, on, source: at }, index): Problem[] => {
     const wrong = (say: Say) => problem('done-on-wrong-day', at, say);
     if (on === null) return [wrong((w) => w.certificate.missing.noDate({ by }))];
     const before = done.slice(0, index).findLast((one) => one.on !== null)?.on ?? null;
@@ -61,12 +64,23 @@ export function misdated(
           [problem(null, at, (w) => w.certificate.missing.doneBeforeReceived({ on, received }))]
         : []),
       ...(today !== null && on > today ? [wrong((w) => w.certificate.missing.doneInFuture({ on, today }))] : []),
-      ...(approvedOn !== null && on < approvedOn
+      ...(approvedOn !== null && on < approvedOn && (moved === null || on > moved)
         ? [wrong((w) => w.certificate.missing.doneUnapproved({ on, approved: approvedOn }))]
         : []),
       ...(before !== null && on < before ? [wrong((w) => w.certificate.missing.doneOutOfOrder({ on, before }))] : []),
     ];
   });
+  return [...ofLines, ...ofDone];
+}
+
+/** A line with a day of its own: a result by somebody else, or what was sent out and came back. */
+function misdatedLine(result: Result, received: string | null, today: string | null): Problem[] {
+  const own = 'done' in result ? result.done?.on : result.form === 'fact' ? result.on : undefined;
+  if (own == null || (result.form === 'fact' && result.word === 'promised')) return [];
+  const wrong = (say: Say) => [problem('done-on-wrong-day', result.source, say)];
+  if (received !== null && own < received)
+    return wrong((w) => w.certificate.missing.doneBeforeReceived({ on: own, received }));
+  return today !== null && own > today ? wrong((w) => w.certificate.missing.doneInFuture({ on: own, today })) : [];
 }
 
 /** The day on which a result was had: that of the next `done by`. */

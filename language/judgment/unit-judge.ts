@@ -21,11 +21,12 @@ import { capital, nameWords, partWords } from '../model/titles.ts';
 import { add, asDifference, between, compare, kindOfLimit, kindOfUnit, window } from '../quantities/index.ts';
 import type { Difference, Quantity } from '../quantities/types.ts';
 import type { Window } from '../quantities/window.ts';
-import { type Change, Changes } from './changes.ts';
+import { type Change, Changes, isAskedAgain } from './changes.ts';
 import { insideOf } from './inside.ts';
 import type { Known, Stand, TestVerdict, TorqueVerdict, Verdict } from './judged.ts';
 import { type Problem, problem } from './problem.ts';
 import type { Say } from './say.ts';
+import { unfinishedOf } from './unfinished.ts';
 
 function noTool(name: string, value: Quantity, at: Source): Problem {
   return problem('tool-not-written-down', at, (w) =>
@@ -98,8 +99,14 @@ export class UnitJudge {
   }
 
   private stale(name: string, { part, how }: Change): Say {
+    if (how === 'again') return this.askedAgain(name);
     const key = how === 'changed' ? 'stale' : 'tightened';
     return (w) => w.certificate.missing[key]({ name, part: w.inSentence(partWords(this.procedure, part)) });
+  }
+
+  private askedAgain(name: string): Say {
+    const { revision } = this.known.job;
+    return (w) => w.certificate.missing.again({ name, revision: revision ?? '' });
   }
 
   /** Something else that was read or looked at; null: what it was read of has been renewed since. */
@@ -256,25 +263,16 @@ export class UnitJudge {
 
   /** What was begun and is not over: waiting for a part, or sent out. */
   unfinished(): Problem[] {
-    const { results } = this.unit;
-    return results.flatMap((one, index): Problem[] => {
-      if (one.form !== 'fact') return [];
-      const later = results.slice(index + 1);
-      const { name: part, on, text: what } = one;
-      if (
-        one.word === 'waiting' &&
-        part !== null &&
-        !later.some((other) => other.form === 'renewed' && other.part === part)
-      )
-        return [
-          problem(null, one.source, (w) =>
-            w.certificate.missing.waiting({ part: capital(partWords(this.procedure, part)), since: on ?? '' }),
-          ),
-        ];
-      if (one.word === 'sent-out' && !later.some((other) => other.form === 'fact' && other.word === 'booked-in'))
-        return [problem(null, one.source, (w) => w.certificate.missing.sentOut({ on: on ?? '', what: what ?? '' }))];
-      return [];
-    });
+    return unfinishedOf(this.unit).map(({ how, fact: { name: part, on, text: what, source } }) =>
+      problem(null, source, (w) =>
+        how === 'waiting'
+          ? w.certificate.missing.waiting({
+              part: capital(partWords(this.procedure, part ?? '')),
+              since: on ?? '',
+            })
+          : w.certificate.missing.sentOut({ on: on ?? '', what: what ?? '' }),
+      ),
+    );
   }
 
   /** The last torque of a part. */
@@ -296,6 +294,13 @@ export class UnitJudge {
             reading: w.quantity(torque.value),
             limit: limitWords(w, held.limit, torque.value),
           }),
+        ),
+      );
+    const { results } = unit;
+    if (results.slice(results.indexOf(torque)).some((one) => isAskedAgain(one, part)))
+      problems.push(
+        problem('result-from-before', torque.source, (w) =>
+          this.askedAgain(w.certificate.results.torque({ part: name }))(w),
         ),
       );
     const opened = this.changes.underTorque(torque);

@@ -1,6 +1,7 @@
 import type { Quantity } from '../quantities/types.ts';
 import type { DangerFact } from './danger.ts';
 import type { DrawnAs } from './drawn-as.ts';
+import type { Material } from './material.ts';
 import type { Places } from './plan.ts';
 import type { FluidKind } from './shop.ts';
 import type { Allow, Named, NameUse } from './source.ts';
@@ -10,6 +11,7 @@ export interface Family extends Named {
   readonly parts: readonly Part[];
   /** Where its units are read, one place after the other. */
   readonly places: readonly Places[];
+  readonly assemblies: readonly Assembly[];
   readonly faces: readonly Face[];
   readonly ports: readonly Port[];
   readonly joints: readonly Joint[];
@@ -53,8 +55,12 @@ export interface Part extends Named {
   readonly readyToFit: boolean;
   /** It must be felt to move after the joints over it are tight: `slides`, `turns-free`. */
   readonly moves: 'slides' | 'turns-free' | null;
-  /** Of `for each cylinder 1..6`: this copy's position, and the name that all copies share. */
+  /** How many there are of it, alike, that are never told apart: `quantity 3`. */
+  readonly quantity: number;
+  /** Of `for each cylinder 1..6` and of `sides left, right`: this copy's position, and the name that all copies share. */
   readonly position: number | null;
+  /** Of `sides left, right`: which of them this copy is. */
+  readonly side: string | null;
   readonly base: string;
   /** The author's own words, which all copies share; `title` adds which copy it is. */
   readonly baseTitle: string;
@@ -64,8 +70,20 @@ export interface Part extends Named {
   readonly drawnAs: DrawnAs | null;
   /** It goes onto or into the part that carries all from the lower end, as that part is held (`from below`). */
   readonly fromBelow: boolean;
+  /** It goes in from the upper end (`from above`): said where another does from below. */
+  readonly fromAbove: boolean;
+  /** `material aluminum`; null: not said. */
+  readonly material: Material | null;
+  /** `weight 25 kg`; null: not said. */
+  readonly weight: Quantity | null;
   readonly dangers: readonly DangerFact[];
   readonly allow: readonly Allow[];
+}
+
+/** Parts that are taken off, kept, capped, marked, sent and renewed as one. */
+export interface Assembly extends Named {
+  /** Ids of the parts in it; the first carries the others: it rests on none of them. */
+  readonly parts: readonly string[];
 }
 
 /** A lapped or ground face; `id` is `part.name`. Every lapped face meets one other. */

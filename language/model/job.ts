@@ -14,6 +14,8 @@ export interface Job extends Named {
   readonly order: string | null;
   /** What was written down when it came in. */
   readonly intake: readonly FactResult[];
+  /** Readings of the shop's masters: what shows that a tester was right on a day. */
+  readonly checks: readonly ReadingResult[];
   readonly units: readonly Unit[];
 }
 
@@ -147,6 +149,8 @@ export const factWords = [
   'shop-serial',
   'concession',
   'deviation',
+  'moved',
+  'again',
 ] as const;
 
 export type FactWord = (typeof factWords)[number];

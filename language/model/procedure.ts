@@ -123,6 +123,8 @@ export interface StepObject {
   readonly located: string | null;
   /** `with marks aligned`. */
   readonly marksAligned: boolean;
+  /** Of an assembly, whose carrying part it names: what else is in it, which goes along as it is. */
+  readonly assembly?: { readonly name: string; readonly others: readonly string[] };
   readonly source: Source;
 }
 

@@ -1,4 +1,4 @@
-import type { Difference, Kind, Quantity, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
+import type { Difference, Kind, Limit, Quantity, RangeLimit, ToleranceOnly } from '../quantities/types.ts';
 import type { DangerFact } from './danger.ts';
 import type { Allow, Named, Source } from './source.ts';
 
@@ -94,6 +94,8 @@ export interface Fluid extends Named {
 /** A test piece of known reading: it is read before and after the units at its station. */
 export interface Master extends Named {
   readonly station: string;
+  /** What it has to read; null: the shop does not say. */
+  readonly limit: Limit | null;
 }
 
 /** Setting shims and the like, by thickness. */

@@ -40,6 +40,13 @@ export function namedIn(step: Action): readonly StepObject[] {
   return 'withObjects' in step ? [...step.objects, ...step.withObjects] : step.objects;
 }
 
+/** Parts that a step acts on, with what is in the assemblies among them. */
+export function partsNamedIn(step: Action): string[] {
+  return namedIn(step).flatMap(({ kind, name, assembly }) =>
+    kind === 'part' ? [name, ...(assembly?.others ?? [])] : [],
+  );
+}
+
 /** The identity of a gate that judges a reading: all tests of one name are one gate, and so are its settings. */
 export function testGateId(kind: TestGate['kind'], test: string): string {
   return kind === 'test' ? test : `${kind} ${test}`;
@@ -80,6 +87,19 @@ export function limitUses(step: Action): LimitUse[] {
 export function figuresAt(step: Action): Condition[] {
   const points = own(step, 'plan')?.points ?? [];
   return [...(own(step, 'figures') ?? []), ...points.flatMap(({ conditions }) => conditions)];
+}
+
+/**
+ * Limits that are written in a step, and come from somewhere. A lever speed, a soaking time, a target inside a limit and the
+ * air pressure describe how to work, and need no source.
+ */
+export function figuresWritten(step: Action): Limit[] {
+  const held = limitUses(step).flatMap((use) => (use.form === 'limit' ? use.limit : []));
+  const test = own(step, 'test');
+  const timed = [test?.hold?.amount, test?.from, test?.to, test?.inTime];
+  return [...held, own(step, 'stretch'), ...timed, own(step, 'spread'), ...spreadsAt(step)].flatMap(
+    (limit) => limit ?? [],
+  );
 }
 
 /** How far apart the places of a unit may lie, at any point. */

@@ -96,8 +96,8 @@ export const nearUnits: readonly NearUnit[] = [
   ...near('thou', plural, 'thous'),
 
   ...near('N', plural, 'newton', 'newtons'),
-  ...near('lbf', mass, 'lb', 'lbs'),
-  ...near('kgf', mass, 'kg', 'kp'),
+  ...near('lb', plural, 'lbs'),
+  ...near('kgf', mass, 'kp'),
   ...near('N/mm', say`one spelling for one unit`, 'N per mm'),
   ...near('lbf/in', mass, 'lb/in', 'lbs/in', 'lb per in'),
   ...near('lbf/in', say`one spelling for one unit`, 'lbf per in'),

@@ -9,6 +9,7 @@ export type Kind =
   | 'torque'
   | 'length'
   | 'force'
+  | 'mass'
   | 'stiffness'
   | 'time'
   | 'temperature'

@@ -22,6 +22,7 @@ describe('factors printed in NIST SP 811, Appendix B.8', () => {
     ['inH2O', 'kPa', '0.2490889', 1],
     ['lbf', 'N', '4.448222', 1],
     ['kgf', 'N', '9.80665', 1],
+    ['lb', 'kg', '0.4535924', 1],
     ['in', 'mm', '25.4', 1],
     ['thou', 'µm', '25.4', 1],
     // "acceleration of free fall, standard (gn) to meter per second squared"; "centimeter … per second squared" is 1/100.
@@ -89,11 +90,13 @@ describe('agreement with convert-units', () => {
     Hz: ['Hz', 'Hz', 1],
     V: ['V', 'V', 1],
     A: ['A', 'A', 1],
+    kg: ['kg', 'kg', 1],
     oz·in: ['oz', 'kg', 1 / 0.0254],
   };
 
   /** convert-units has no force, torque, stiffness, viscosity, resistance, acceleration, counts, rates, or small and column units. */
   const without: UnitName[] = [
+    'lb',
     'mbar',
     'kgf/cm²',
     'inHg',

@@ -34,8 +34,8 @@ const foot = inch.mul(12);
 const poundForce = exactly(44_482_216_152_605n, 10_000_000_000_000n);
 const kilogramForce = exactly(980_665, 100_000);
 const gravity = exactly(980_665, 100_000);
-/** Avoirdupois: 1/16 of 0.453 592 37 kg. */
-const ounce = exactly(45_359_237, 1_600_000_000);
+const pound = exactly(45_359_237, 100_000_000);
+const ounce = pound.div(16);
 const bar = exactly(100_000);
 const kilopascal = exactly(1000);
 const inchOfMercury = gravity.mul(exactly(135_951, 10)).mul(inch);
@@ -48,13 +48,13 @@ const millilitre = exactly(1, 1_000_000);
  * The closed table of units: the one place where a unit, its size and its spellings are written.
  *
  * Factors are exact by definition (NIST SP 811, Appendix B.8): 1 in = 25.4 mm, 1 lbf = 4.448 221 615 260 5 N,
- * 1 kgf = 9.806 65 N, 1 oz (mass) = 28.349 523 125 g.
+ * 1 kgf = 9.806 65 N, 1 lb (mass, avoirdupois) = 0.453 592 37 kg, 1 oz = 1 lb/16.
  * `inHg` is the conventional inch of mercury at 0 °C (density 13 595.1 kg/m³, 3386.388 640 341 Pa) and `inH2O` the
  * conventional inch of water (density 1000 kg/m³, nominally 4 °C, 249.088 91 Pa), both at 9.806 65 m/s² (NIST SP 811, B.8).
  * A vacuum is counted from the air downward, so it is a kind of its own: more of it is less pressure. `g` is standard gravity,
  * 9.806 65 m/s².
  *
- * Base units: Pa, N·m, m, N, N/m, s, K, m³, m³ per stroke, m³/s, Pa/m, Pa per turn, m²/s, kg·m, V, A, Ω; speed in
+ * Base units: Pa, N·m, m, N, kg, N/m, s, K, m³, m³ per stroke, m³/s, Pa/m, Pa per turn, m²/s, kg·m, V, A, Ω; speed in
  * turns per second and stroke rate in strokes per second; Hz, m/s and m/s² for what vibrates; angles in degrees, since a radian is no exact number of them;
  * counts in themselves; ratio as a plain number (1 % = 1/100).
  */
@@ -87,6 +87,9 @@ const table = [
   unit('N', 'force', one),
   unit('lbf', 'force', poundForce),
   unit('kgf', 'force', kilogramForce),
+
+  unit('kg', 'mass', one),
+  unit('lb', 'mass', pound),
 
   unit('N/mm', 'stiffness', exactly(1000)),
   unit('lbf/in', 'stiffness', poundForce.div(inch)),

@@ -11,6 +11,8 @@ export interface FactForm {
   /** The word that its name is one of; a part, or what can be read, where nothing is said. */
   readonly names?: readonly string[] | 'parts' | 'readable';
   /** A word on the same line, and what it brings. */
+  /** It may have several names, and is then as many facts. */
+  readonly several?: true;
   readonly goesOn?: { readonly word: string; readonly brings: 'label' | 'on' };
   /** The label is one of these. */
   readonly labels?: readonly string[];
@@ -82,4 +84,11 @@ export const factForms: { readonly [word in FactWord]: FactForm } = {
     needs: ['text', 'by'],
     may: ['on'],
   },
+  moved: {
+    example: 'moved "B" by "…" on 2026-11-06 reason "limit of back leak changed"',
+    needs: ['text', 'by', 'on', 'label'],
+    may: [],
+    goesOn: { word: 'reason', brings: 'label' },
+  },
+  again: { example: 'again opening, chatter', needs: ['name'], may: [], names: 'readable', several: true },
 };

@@ -10,9 +10,11 @@ export interface FamilyThing {
   /** Its id among those of its kind. */
   readonly id: string;
   readonly source: Source;
-  /** Which copy of a part it is; null: there is only one. */
+  /** Which copy of a part it is, by number; null: there is only one, or they are told apart by side. */
   readonly position: number | null;
   readonly locatedBy: string | null;
+  /** It is an assembly, and this the part that carries it. */
+  readonly assembly?: { readonly name: string; readonly others: readonly string[] };
 }
 
 const known = new WeakMap<Family, Map<string, readonly FamilyThing[]>>();
@@ -28,15 +30,34 @@ export function thingsNamed(family: Family, kind: ObjectKind, { head, tail }: as
   let things = names.get(key);
   if (things === undefined) {
     const locatedBy = (name: string) => firstNamed(family.parts, name)?.locatedBy ?? null;
-    things = found(family, kind, head, tail).map(({ name, source, ...more }) => ({
-      id: 'id' in more ? more.id : name,
-      source,
-      position: 'position' in more ? more.position : null,
-      locatedBy: locatedBy(name),
-    }));
+    things =
+      assemblyThings(family, kind, head, tail) ??
+      found(family, kind, head, tail).map(({ name, source, ...more }) => ({
+        id: 'id' in more ? more.id : name,
+        source,
+        position: 'position' in more && more.side === null ? more.position : null,
+        locatedBy: locatedBy(name),
+      }));
     names.set(key, things);
   }
   return things;
+}
+
+/** What an assembly is to a step: the part that carries it, or the ports of all parts in it. Null: none is called so. */
+function assemblyThings(
+  { parts, ports, assemblies }: Family,
+  kind: ObjectKind,
+  head: string,
+  tail: string | undefined,
+): FamilyThing[] | null {
+  const assembly = tail === undefined ? assemblies.find(({ name }) => name === head) : undefined;
+  if (assembly === undefined || partsNamed(parts, head).length > 0) return null;
+  const { source } = assembly;
+  const [carrier, ...others] = assembly.parts;
+  const bare = { source, position: null, locatedBy: null };
+  if (kind === 'part') return [{ ...bare, id: carrier!, assembly: { name: head, others } }];
+  if (kind !== 'port') return null;
+  return ports.flatMap((port) => (assembly.parts.includes(port.part) ? [{ ...bare, id: port.name }] : []));
 }
 
 function found({ parts, faces, ports, adjusters }: Family, kind: ObjectKind, head: string, tail: string | undefined) {

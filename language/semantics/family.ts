@@ -1,15 +1,17 @@
+import { restsOn } from '../analysis/relations.ts';
 import { type DrawnAs, drawnAs } from '../model/drawn-as.ts';
-import type { Adjuster, Face, Family, Joint, Part, Port } from '../model/family.ts';
+import type { Adjuster, Assembly, Face, Family, Joint, Part, Port } from '../model/family.ts';
+import { type Material, materialSpellings, materials } from '../model/material.ts';
 import type { Places } from '../model/plan.ts';
 import type { NameUse } from '../model/source.ts';
 import { amount, formatQuantity, kindOfUnit, type Quantity } from '../quantities/index.ts';
-import { joined, say } from '../say/say.ts';
+import { joined, listed, type Said, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { allowsWithin, lowerAllow } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
-import { lowerMeasure, lowerNumber, lowerQuantity } from './limits.ts';
+import { lowerCount, lowerMeasure, lowerNumber, lowerQuantity } from './limits.ts';
 import { placesOf } from './plans.ts';
 import { named } from './shop.ts';
 import { lowerSolidBolt } from './solid-bolt.ts';
@@ -21,7 +23,7 @@ const mostCylinders = 32;
 export function lowerFamily(context: Context, node: ast.Family): Family {
   const items = <T extends ast.FamilyItem>(type: T['$type']) => node.items.filter((item) => item.$type === type) as T[];
   for (const item of items<ast.Unread>('Unread')) {
-    unreadLine(context, item, ['part', 'places', 'face', 'port', 'joint', 'adjuster', 'proven', 'always']);
+    unreadLine(context, item, ['part', 'assembly', 'places', 'face', 'port', 'joint', 'adjuster', 'proven', 'always']);
   }
   const places = placesOf(context, items<ast.Places>('Places'));
   const parts = partsOf(context, items<ast.Part>('Part'), places);
@@ -30,6 +32,7 @@ export function lowerFamily(context: Context, node: ast.Family): Family {
     ...named(context, node),
     parts,
     places,
+    assemblies: assembliesOf(context, items<ast.Assembly>('Assembly'), parts),
     faces: facesOf(context, items<ast.Face>('Face'), parts),
     ports,
     joints: items<ast.Joint>('Joint').flatMap((joint) => jointsOf(context, joint, parts, ports)),
@@ -47,6 +50,28 @@ export function lowerFamily(context: Context, node: ast.Family): Family {
     ports: context.unique(family.ports, 'port'),
     joints: context.unique(family.joints, 'joint of'),
   };
+}
+
+/** Assemblies of which one part carries the others; of any other it is not known what is taken in hand (reported). */
+function assembliesOf(context: Context, nodes: readonly ast.Assembly[], parts: readonly Part[]): Assembly[] {
+  const made = nodes.flatMap((node): Assembly[] => {
+    const inside = [...new Set(node.parts.flatMap((ref) => findParts(context, parts, ref)))];
+    const inIt = new Set(inside.map(({ name }) => name));
+    const carriers = inside.filter((part) => !restsOn(part).some((under) => inIt.has(under)));
+    const [carrier] = carriers;
+    if (carriers.length > 1)
+      context.syntax(
+        'wrong-use-of-name',
+        say`In ${node.name} nothing carries ${listed(carriers.map(({ base }) => base))} together: taken off as one, it would fall apart. Name the part that they rest on too, or say in the family what they rest on.`,
+        context.source(node, 'name'),
+      );
+    // With one too many it is known all the same, so that no step is blamed for its name.
+    if (carrier === undefined) return [];
+    const others = inside.filter((part) => part !== carrier);
+    return [{ ...named(context, node), parts: [carrier, ...others].map(({ name }) => name) }];
+  });
+  // A step names it as it names a part.
+  return context.unique<Part | Assembly>([...parts, ...made], 'part').filter((one) => 'parts' in one);
 }
 
 /** All copies of a part by the name that they share; a name of one copy (`holder-3`) finds that one. */
@@ -72,9 +97,7 @@ function findParts(context: Context, parts: readonly Part[], ref: ast.NameRef): 
 
 function partsOf(context: Context, nodes: readonly ast.Part[], places: readonly Places[]): Part[] {
   const declared = nodes.flatMap((node) => {
-    const each = node.facts.find((fact) => fact.$type === 'PartEach') as ast.PartEach | undefined;
-    const positions = each === undefined ? [null] : positionsOf(context, each, places);
-    return positions.map((position) => ({ node, part: bareParts(context, node, position) }));
+    return copiesOf(context, node, places).map((copy) => ({ node, part: bareParts(context, node, copy) }));
   });
   const parts = context.unique(
     declared.map(({ part }) => part),
@@ -83,6 +106,43 @@ function partsOf(context: Context, nodes: readonly ast.Part[], places: readonly 
   return declared
     .filter(({ part }) => parts.includes(part))
     .map(({ node, part }) => withRelations(context, node, part, parts));
+}
+
+/** Which of several a part is: by cylinder, or by side. Nothing of both: there is one. */
+interface Copy {
+  readonly position: number | null;
+  readonly side: string | null;
+}
+
+const theOnly: Copy = { position: null, side: null };
+
+function copiesOf(context: Context, node: ast.Part, places: readonly Places[]): readonly Copy[] {
+  const each = node.facts.find((fact) => fact.$type === 'PartEach') as ast.PartEach | undefined;
+  const named = node.facts.find((fact) => fact.$type === 'PartSides') as ast.PartSides | undefined;
+  if (named === undefined)
+    return each === undefined
+      ? [theOnly]
+      : positionsOf(context, each, places).map((position) => ({ ...theOnly, position }));
+  const sides = [...new Set(named.sides)];
+  if (each !== undefined)
+    context.syntax(
+      'two-ways-at-once',
+      say`${node.name} is told apart by cylinder and by side, and a step could not say which is meant. Write a part for each side, each of them for each cylinder.`,
+      context.source(named),
+    );
+  else if (sides.length < named.sides.length)
+    context.syntax(
+      'written-twice',
+      say`${node.name} has the same side twice. Give each side a name of its own, or write quantity ${named.sides.length} if they are all alike.`,
+      context.source(named),
+    );
+  else if (sides.length < 2)
+    context.syntax(
+      'wrong-use-of-name',
+      say`${node.name} has one side only, which tells nothing apart. Name all sides: sides left, right.`,
+      context.source(named),
+    );
+  return sides.map((side, index) => ({ position: index + 1, side }));
 }
 
 function positionsOf(context: Context, each: ast.PartEach, places: readonly Places[]): (number | null)[] {
@@ -111,15 +171,18 @@ function positionsOf(context: Context, each: ast.PartEach, places: readonly Plac
   return Array.from({ length: high - low + 1 }, (_, index) => low + index);
 }
 
-function bareParts(context: Context, node: ast.Part, position: number | null): Part {
+function bareParts(context: Context, node: ast.Part, { position, side }: Copy): Part {
   const { name, title, source } = named(context, node);
+  const which = side ?? position;
   return {
-    name: position === null ? name : `${name}-${position}`,
-    title: position === null ? title : `${title}, cylinder ${position}`,
+    name: which === null ? name : `${name}-${which}`,
+    title: which === null ? title : `${title}, ${side?.replaceAll('-', ' ') ?? `cylinder ${position}`}`,
     source,
     base: name,
     baseTitle: title,
+    quantity: 1,
     position,
+    side,
     on: [],
     in: [],
     through: [],
@@ -141,6 +204,9 @@ function bareParts(context: Context, node: ast.Part, position: number | null): P
     bindsOver: null,
     drawnAs: null,
     fromBelow: false,
+    material: null,
+    weight: null,
+    fromAbove: false,
     dangers: [],
     allow: [],
   };
@@ -154,7 +220,7 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
         // Copies relate position by position; a copy and a single part relate all to one.
         const related = fact.parts
           .flatMap((ref) => findParts(context, parts, ref))
-          .filter((other) => bare.position === null || other.position === null || other.position === bare.position)
+          .filter((other) => goTogether(bare, other))
           .map((other) => other.name);
         const key = (
           {
@@ -210,7 +276,25 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
         part.drawnAs = shapeNamed(context, fact.shape);
         break;
       case 'PartEnd':
-        part.fromBelow = true;
+        part.fromBelow ||= fact.end === 'below';
+        part.fromAbove ||= fact.end === 'above';
+        if (part.fromBelow && part.fromAbove)
+          context.syntax(
+            'two-ways-at-once',
+            say`${bare.base} goes in from below and from above: nobody knows at which end to look for it. Delete one.`,
+            context.source(fact),
+          );
+        break;
+      case 'PartMaterial':
+        part.material = materialNamed(context, fact.material);
+        break;
+      case 'PartWeight':
+        part.weight = lowerMeasure(context, fact, 'weight', fact.weight, {
+          what: say`The weight of a part`,
+          why: say`it says whether the part is lifted by hand`,
+          like: 'weight 25 kg',
+          kind: 'mass',
+        });
         break;
       case 'PartDanger':
         part.dangers = withDanger(context, part.dangers, fact.danger, context.source(fact));
@@ -218,7 +302,11 @@ function withRelations(context: Context, node: ast.Part, bare: Part, parts: read
       case 'PartFree':
         part.moves = fact.moves;
         break;
+      case 'PartQuantity':
+        part.quantity = lowerCount(context, fact, 'count', fact.count, { least: 2, like: 'quantity 3' }) ?? 1;
+        break;
       case 'PartEach':
+      case 'PartSides':
         break;
     }
   }
@@ -229,24 +317,52 @@ function shapeNamed(context: Context, ref: ast.NameRef): DrawnAs | null {
   const shape = drawnAs.find((one) => one === ref.name);
   if (shape !== undefined) return shape;
   const near = nearest(ref.name, drawnAs);
-  context.syntax(
-    'unknown-word',
+  unknownWord(
+    context,
+    ref,
+    near,
     near.length > 0
       ? say`Nothing can be drawn as ${ref.name}. Did you mean ${joined(near, say` or `)}?`
       : say`Nothing can be drawn as ${ref.name}. Write one of ${drawnAs.join(', ')}, or delete it: the drawing then has a plain turned piece.`,
-    context.source(ref),
-    near.length === 1 ? near[0] : undefined,
-    ref.name,
   );
   return null;
 }
 
+function materialNamed(context: Context, ref: ast.NameRef): Material | null {
+  const material = materialSpellings.get(ref.name) ?? materials.find((one) => one === ref.name);
+  if (material !== undefined) return material;
+  const near = nearest(ref.name, materials);
+  unknownWord(
+    context,
+    ref,
+    near,
+    near.length > 0
+      ? say`No material is called ${ref.name}. Did you mean ${joined(near, say` or `)}?`
+      : say`No material is called ${ref.name}. Write one of ${materials.join(', ')}, or delete it: nothing follows from another.`,
+  );
+  return null;
+}
+
+/** A word that is none of a closed list; a single near one is the fix. */
+function unknownWord(context: Context, ref: ast.NameRef, near: readonly string[], problem: Said): void {
+  context.syntax('unknown-word', problem, context.source(ref), near.length === 1 ? near[0] : undefined, ref.name);
+}
+
 type Changing<T> = { -readonly [key in keyof T]: T[key] };
 
+/** Copies go with the copies of the same position or side; a copy and a single part, all with the one. */
+function goTogether(part: Part, other: Part): boolean {
+  if (part.position === null || other.position === null) return true;
+  // What is told apart by cylinder and what is told apart by side have nothing in common.
+  return (part.side === null) !== (other.side === null) || which(part) === which(other);
+}
+
+const which = ({ position, side }: Part) => side ?? position;
+
 /** The copy of the same position, or the single part that all copies share. */
-function besides<T extends { readonly position: number | null }>(part: Part, others: readonly T[]): T | undefined {
+function besides(part: Part, others: readonly Part[]): Part | undefined {
   return (
-    others.find((other) => other.position === part.position) ??
+    others.find((other) => which(other) === which(part)) ??
     others.find((other) => other.position === null) ??
     (part.position === null ? others[0] : undefined)
   );
@@ -325,7 +441,7 @@ function portsOf(context: Context, node: ast.Port, parts: readonly Part[]): Port
   const unders = node.under === undefined ? [] : findParts(context, parts, node.under);
   return findParts(context, parts, node.part).flatMap((part) =>
     node.names.map((ref) => ({
-      name: part.position === null ? ref.name : `${ref.name}-${part.position}`,
+      name: part.position === null ? ref.name : `${ref.name}-${which(part)}`,
       base: ref.name,
       title: (node.names.length === 1 && node.title) || `${ref.name} port`,
       source: context.source(ref),

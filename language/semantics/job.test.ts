@@ -27,6 +27,15 @@ describe('a job', () => {
     ]);
   });
 
+  it.each(['3003B', '3003A', '04-11C', '12mm', '10F', '1-2', '12/7', '2.5x', '1.2.3', '0411', '2.5'])(
+    'takes a serial as it is on the body, whatever unit or figure it looks like: %s',
+    (serial) => {
+      const { jobs: made, messages } = job(`  unit 1 number A-250 serial ${serial}  as found "Rusty"`);
+      expect(messages).toEqual([]);
+      expect(made[0]!.units[0]).toMatchObject({ serial, results: [{ text: 'Rusty' }] });
+    },
+  );
+
   it.each([
     [
       'unit 1 number A-250 serial none',

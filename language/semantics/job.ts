@@ -1,5 +1,5 @@
 import type { AstNode } from 'langium';
-import type { FactResult, Job, Unit } from '../model/job.ts';
+import type { Job, ReadingResult, Result, Unit } from '../model/job.ts';
 import { type Said, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
@@ -91,21 +91,36 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
         : said(context, customer, customer.text, say`Write whose it is: customer "…".`),
     received: came,
     order: order?.order === undefined ? null : unquoted(order.order),
-    intake: intakeOf(context, node, procedure),
+    ...intakeOf(context, node, procedure, written ?? procedure.revision),
     units,
   };
 }
 
-/** What was written down when it came in: facts alone. */
-function intakeOf(context: Context, node: ast.Job, procedure: Signature): FactResult[] {
+/** What was written down for the whole job: facts, and what the masters of the shop read. */
+function intakeOf(
+  context: Context,
+  node: ast.Job,
+  procedure: Signature,
+  revision: string | null,
+): Pick<Job, 'intake' | 'checks'> {
+  const { masters } = procedure.shop;
   const lines = node.items.flatMap((item) => (item.$type === 'Intake' ? item.lines : []));
   const { results, notes } = lowerResults(
     context,
     lines.flatMap((line) => (line.$type === 'UnitResults' ? line.results : [])),
     procedure,
+    masters,
   );
+  const isCheck = (result: Result): result is ReadingResult =>
+    result.form === 'reading' && masters.some(({ name }) => name === result.name);
   for (const result of results)
-    if (result.form !== 'fact')
+    if (result.form === 'fact' && result.word === 'moved' && result.text !== null && result.text === revision)
+      context.syntax(
+        'job-mismatch',
+        say`The job says that it is at revision ${result.text}, and that it was moved from that one. Write the revision that it was moved from.`,
+        result.source,
+      );
+    else if (result.form !== 'fact' && !isCheck(result))
       context.syntax(
         'result-unreadable',
         say`This belongs to a unit: the intake is for what holds for the whole job. Write it under its unit.`,
@@ -118,7 +133,7 @@ function intakeOf(context: Context, node: ast.Job, procedure: Signature): FactRe
       say`A note belongs to a unit. Write it there, or as complaint "…".`,
       context.source(first),
     );
-  return results.filter((one) => one.form === 'fact');
+  return { intake: results.filter((one) => one.form === 'fact'), checks: results.filter(isCheck) };
 }
 
 function unitOf(context: Context, node: ast.Unit, procedure: Signature): Unit {

@@ -18,7 +18,7 @@ import { readingOf } from '../model/steps.ts';
 import type { Verb } from '../model/verbs.ts';
 import { formatQuantity, kindOf, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import type { Quantity } from '../quantities/types.ts';
-import { type Filling, say } from '../say/say.ts';
+import { either, type Filling, listed, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { stepWords } from '../syntax/keywords.ts';
 import { nearest } from '../syntax/nearest.ts';
@@ -455,8 +455,9 @@ class SingleStepLowering {
     const proves = clauses.find((clause) => clause.$type === 'ProvesClause');
     if (proves !== undefined && said.through !== null && (said.hold !== null || said.reads === 'pressure'))
       this.closedOver(said.through, proves);
-    if (said.verdicts.some(({ verdict }) => verdict === 'lap'))
-      said.onFail = [this.inlineRepair('lap', said.objects, null, null), ...said.onFail];
+    const lapIf = clauses.find((clause) => clause.$type === 'VerdictClause' && clause.verdict === 'lap');
+    if (lapIf?.$type === 'VerdictClause')
+      said.onFail = [this.inlineRepair('lap', said.objects, { wash: lapIf.wash ?? null }, null), ...said.onFail];
     if (verb === 'test') said.reading = this.standsFor((this.node as ast.TestStep).name.name, this.node);
     if (verb === 'record') {
       const { name, title, form } = this.node as ast.RecordStep;
@@ -554,10 +555,12 @@ class SingleStepLowering {
           : named;
       if (things.length === 0) continue;
       if (kind === 'port') this.linkPartOf(path);
-      return things.map(({ id, source: target, locatedBy }): StepObject => {
+      if (things[0]?.assembly !== undefined && !verbIs(this.verb, 'as one')) return this.notAsOne(text, written);
+      return things.map(({ id, source: target, locatedBy, assembly }): StepObject => {
         this.context.link(written, target, text, kind);
         const how = subject.located ? (subject.how ?? locatedBy ?? '') : null;
-        return { kind, name: id, located: how, marksAligned: false, source };
+        const plain = { kind, name: id, located: how, marksAligned: false, source };
+        return assembly === undefined ? plain : { ...plain, assembly };
       });
     }
     const candidates = [...this.candidates(kinds), ...this.place.bindings.keys()];
@@ -572,6 +575,17 @@ class SingleStepLowering {
     return this.objects([{ ...subject, path: meant }], kinds, written);
   }
 
+  /** What cannot be done to an assembly without taking it apart. */
+  private notAsOne(name: string, written: Source): StepObject[] {
+    const inIt = this.names.family.assemblies.find((one) => one.name === name)!;
+    this.context.syntax(
+      'wrong-use-of-name',
+      say`${name} is an assembly, and ${this.verb} is done to single parts: name those that are meant, of ${listed(inIt.parts)}.`,
+      written,
+    );
+    return [];
+  }
+
   /** A port is named by its part too: `pump.inlet`. */
   private linkPartOf(path: ast.Path) {
     const part = path.tail === undefined ? undefined : firstNamed(this.names.family.parts, path.head);
@@ -584,11 +598,14 @@ class SingleStepLowering {
     const copies = partsNamed(this.names.family.parts, path.head);
     const places = copies.flatMap((part) => part.position ?? []);
     if (copies.length === 0) return false;
+    const sided = copies.filter(({ side }) => side !== null);
     this.context.syntax(
       'wrong-use-of-name',
-      places.length === 0
-        ? say`There is only one ${path.head}: the family does not declare it “for each cylinder”. Write ${path.head} without ${position}.`
-        : say`There is no ${path.head} ${position}: the family has ${path.head} ${Math.min(...places)} to ${Math.max(...places)}.`,
+      sided.length > 0
+        ? say`${path.head} is told apart by side, not by number. Write ${either(sided.map(({ name }) => name))}, or ${path.head} for all of them.`
+        : places.length === 0
+          ? say`There is only one ${path.head}: the family does not declare it “for each cylinder”. Write ${path.head} without ${position}.`
+          : say`There is no ${path.head} ${position}: the family has ${path.head} ${Math.min(...places)} to ${Math.max(...places)}.`,
       this.context.source(path),
     );
     return true;
@@ -597,7 +614,7 @@ class SingleStepLowering {
   private candidates(kinds: readonly ObjectKind[]): string[] {
     const { family } = this.names;
     const named = {
-      part: () => family.parts.map((part) => part.base),
+      part: () => [...family.parts.map((part) => part.base), ...family.assemblies.map(({ name }) => name)],
       face: () => family.faces.map((face) => face.id),
       port: () => family.ports.map((port) => port.name),
       adjuster: () => family.adjusters.map((adjuster) => adjuster.name),
@@ -650,7 +667,8 @@ class SingleStepLowering {
         }
         return;
       case 'ToClause':
-        if (this.verb === 'test') said.to = clause.limit === undefined ? null : lowerLimit(context, clause.limit);
+        if (phrase === 'to parts') said.objects = this.changed(clause);
+        else if (this.verb === 'test') said.to = clause.limit === undefined ? null : lowerLimit(context, clause.limit);
         else if (phrase === 'to station')
           said.station =
             clause.name === undefined ? null : this.found(clause.name, 'station', this.names.shop.stations);
@@ -689,6 +707,7 @@ class SingleStepLowering {
         return;
       case 'VerdictClause':
         said.verdicts = [...said.verdicts, { verdict: clause.verdict, text: clause.text }];
+        if (clause.verdict !== 'lap') this.noWash(clause.wash, clause.verdict);
         return;
       case 'FailClause':
         said.failWritten = true;
@@ -749,6 +768,9 @@ class SingleStepLowering {
             context.source(clause),
           );
         return;
+      case 'OfClause':
+        said.objects = this.objects(clause.objects, ['part']);
+        return;
       case 'DangerClause':
         said.dangers = withDanger(context, said.dangers, clause.danger, this.source(clause));
         return;
@@ -769,6 +791,16 @@ class SingleStepLowering {
         return;
       }
     }
+  }
+
+  /** What the author's own work changes: `do "…" to shaft, wheel`. */
+  private changed(clause: ast.ToClause): readonly StepObject[] {
+    const kinds = ['part', 'face', 'adjuster'] as const;
+    const { name } = clause;
+    if (name === undefined) return this.objects(clause.objects, kinds);
+    const path = { ...name, $type: 'Path', head: name.name };
+    const subject = { ...name, $type: 'Subject', located: false, path } as unknown as ast.Subject;
+    return this.objects([subject], kinds, this.context.source(name));
   }
 
   /** The figures that a reading is taken at. The first that has no name is the speed, or the pressure, of the step. */
@@ -1087,7 +1119,7 @@ class SingleStepLowering {
       const inline = this.inlineRepair(
         entry.verb as Verb,
         this.objects(entry.objects, entry.verb === 'lap' ? ['face', 'part'] : ['part']),
-        entry.fluid ?? null,
+        { in: entry.fluid ?? null, wash: entry.wash ?? null },
         entry,
       );
       return { ...inline, tries: tries ?? inline.tries, furthestOut: entry.furthest, allAgain: entry.again };
@@ -1099,15 +1131,42 @@ class SingleStepLowering {
       : { repair, as: 'repair', tries, furthestOut: entry.furthest, allAgain: entry.again, source: this.source(entry) };
   }
 
-  /** `on fail renew needle`, `lap if "…"`: a repair of one step, named by its words. */
+  /** The paste of a lapped part is washed off, and the part wiped dry, so that it can be looked at. */
+  private washed(
+    fluid: ast.NameRef,
+    lapped: readonly StepObject[],
+    source: Source,
+    around: Parameters<typeof actionOf>[2],
+  ): Step[] {
+    const { faces } = this.names.family;
+    const names = new Set(lapped.map(({ kind, name }) => (kind === 'face' ? firstWith(faces, name)!.part : name)));
+    const objects = [...names].map(
+      (name): StepObject => ({ kind: 'part', name, located: null, marksAligned: false, source }),
+    );
+    const washing = { ...sayNothing(source), objects, fluid: this.found(fluid, 'fluid', this.names.shop.fluids) };
+    return [actionOf('wash', washing, around), actionOf('wipe', { ...sayNothing(source), objects }, around)];
+  }
+
+  /** Only what was lapped has paste on it. */
+  private noWash(wash: ast.NameRef | undefined, verb: string) {
+    if (wash === undefined) return;
+    this.context.syntax(
+      'clause-without-meaning',
+      say`“then wash in ${wash.name}” belongs to lapping, which leaves paste: it has no meaning after ${verb}. Delete it, or write a repair that washes.`,
+      this.context.source(wash),
+    );
+  }
+
+  /** `on fail renew needle`, `lap if "…"`: a repair named by its words, of one step; of three, where paste is washed off. */
   private inlineRepair(
     verb: Verb,
     objects: readonly StepObject[],
-    fluid: ast.NameRef | null,
+    { in: fluid = null, wash }: { readonly in?: ast.NameRef | null; readonly wash: ast.NameRef | null },
     entry: ast.FailEntry | null,
   ): FailEntry {
     const source = entry === null ? this.source(this.node) : this.source(entry);
-    const name = `${verb} ${objects.map((object) => object.name).join(', ')}`;
+    // With a wash behind it, it is another repair.
+    const name = `${verb} ${objects.map((object) => object.name).join(', ')}${wash === null ? '' : ', wash'}`;
     const said = sayNothing(source);
     said.objects = objects;
     if (fluid !== null && takesPhrase(verb, 'in fluid'))
@@ -1118,13 +1177,16 @@ class SingleStepLowering {
         say`“in ${fluid.name}” has no meaning after ${verb}. Delete it.`,
         this.context.source(fluid),
       );
-    const step = actionOf(verb, said, { hazards: [], only: this.place.only, call: null });
+    const around = { hazards: [], only: this.place.only, call: null };
+    const steps = [actionOf(verb, said, around)];
+    if (wash !== null && verb === 'lap') steps.push(...this.washed(wash, objects, source, around));
+    else this.noWash(wash ?? undefined, verb);
     this.inlineRepairs.push({
       name,
       title: name,
       source,
       station: null,
-      steps: [step],
+      steps,
       tries: null,
       inline: true,
       allow: [],
@@ -1192,6 +1254,9 @@ export function addressees(step: Action): string[] {
   const reading = step.verb === 'across' ? step.gate.test : readingOf(step);
   return [reading, step.objects[0]?.name].flatMap((name) => name ?? []);
 }
+
+const firstWith = <T extends { readonly id: string }>(all: readonly T[], id: string) =>
+  all.find((one) => one.id === id);
 
 /** The name that all copies of a part share. */
 function baseOf(parts: readonly Part[], name: string): string {

@@ -38,6 +38,7 @@ const rows: readonly Row[] = [
   ['family', 'places bank @..3'],
   ['family', 'places bank 1..@'],
   ['family', 'part coil "Spring" on shim binds over @ mm'],
+  ['family', 'part coil "Spring" on shim quantity @'],
   ['family', 'joint bolt to body "M8" solid class @'],
   ['family', 'adjuster bolt sets opening, @ bar per turn'],
   ['specs', 'spec other pressure @ bar source "x"'],

@@ -21,7 +21,8 @@ export function phrasesOf(clause: Exclude<ast.Clause | ast.TestClause, ast.WithC
       if (clause.places !== undefined) return ['at each'];
       return [clause.conditions.length === 0 ? 'at station' : 'at limit'];
     case 'ToClause':
-      return clause.limit === undefined ? ['to spec', 'to station'] : ['to limit'];
+      if (clause.objects.length > 0) return ['to parts'];
+      return clause.limit === undefined ? ['to spec', 'to station', 'to parts'] : ['to limit'];
     case 'BringClause':
       return ['to bring'];
     case 'FromClause':
@@ -40,7 +41,7 @@ export function phrasesOf(clause: Exclude<ast.Clause | ast.TestClause, ast.WithC
     case 'RejectClause':
       return ['reject'];
     case 'VerdictClause':
-      return ['verdict'];
+      return [clause.verdict === 'lap' ? 'verdict lap' : 'verdict'];
     case 'FailClause':
       return ['fail'];
     case 'NoteClause':
@@ -71,6 +72,8 @@ export function phrasesOf(clause: Exclude<ast.Clause | ast.TestClause, ast.WithC
       return ['except'];
     case 'DangerClause':
       return ['danger'];
+    case 'OfClause':
+      return ['of parts'];
     case 'ReadClause':
       return ['read'];
     case 'HoldClause':

@@ -3,7 +3,7 @@ import type { Family } from '../model/family.ts';
 import type { Action, Block, Procedure, Repair, Stage, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Named, NameUse, Source } from '../model/source.ts';
-import { partGateId } from '../model/steps.ts';
+import { figuresWritten, partGateId } from '../model/steps.ts';
 import { joined, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
@@ -35,7 +35,7 @@ import { Memo } from './memo.ts';
 import { lowerEach } from './plans.ts';
 import { type Scope, Sequences } from './scope.ts';
 import { lowerDate, named } from './shop.ts';
-import { lowerPartNumber, lowerSpec } from './specs.ts';
+import { figuresFrom, lowerPartNumber, lowerSpec } from './specs.ts';
 import { unreadLine } from './unread.ts';
 
 /** Makes a procedure plain data. Null where it has no family or shop to be replayed over (reported). */
@@ -61,21 +61,25 @@ export function lowerProcedure(
         'without',
         'hazard',
         'allow',
+        'figures',
       ]);
   }
   const { family, shop } = heads;
   if (family === null || shop === null || !isLike) return null;
   memo.begin([family, shop]);
+  const source = figuresFrom(context, node.items);
   const specs = context.unique(
     node.items.flatMap((item) =>
-      item.$type === 'Spec' ? [memo.recall(context, item, [], () => lowerSpec(context, item, family))] : [],
+      item.$type === 'Spec'
+        ? [memo.recall(context, item, [source], () => lowerSpec(context, item, family, source))]
+        : [],
     ),
     'spec',
   );
   const numbers = context.unique(
     node.items.flatMap((item) =>
       item.$type === 'PartNumber'
-        ? [memo.recall(context, item, specs, () => lowerPartNumber(context, item, specs, family))]
+        ? [memo.recall(context, item, [...specs, source], () => lowerPartNumber(context, item, specs, family, source))]
         : [],
     ),
     'part number',
@@ -120,12 +124,13 @@ export function lowerProcedure(
     const make = (): LoweredBlock<B> => {
       const head = blockHead(context, block, shop);
       const { steps, ...more } = stepsOf(block);
-      return new LoweredBlock(build({ ...head, steps: numbered(steps, prefix, block.name) }), more);
+      const sourced = numbered(steps, prefix, block.name).map((step) => withSource(step, source));
+      return new LoweredBlock(build({ ...head, steps: sourced }), more);
     };
     // Patched lines are in other places than their block.
     if (block.lines !== block.node.lines) return make();
     const name = `${block.kind} ${block.name}`;
-    return memo.recall(context, block.node, [prefix, block.title, block.station], make, maker.isSame, name);
+    return memo.recall(context, block.node, [prefix, block.title, block.station, source], make, maker.isSame, name);
   };
   const stages = stageBlocks.map((block, index) =>
     lowered(block, `${index + 1}.`, (base): Stage => ({ ...base, together: block.together })),
@@ -189,6 +194,13 @@ export function lowerProcedure(
       ...node.items.flatMap((item) => (item.$type === 'Allow' ? [lowerAllow(context, item)] : [])),
     ],
   };
+}
+
+/** A figure that is written in a step comes from where the procedure says, unless the step says so itself. */
+function withSource(step: Step, source: string | null): Step {
+  return source === null || step.sourceText !== null || figuresWritten(step).length === 0
+    ? step
+    : { ...step, sourceText: source };
 }
 
 interface Heads {

@@ -1,6 +1,7 @@
 import { type FactWord, factWords, type ReadingResult, type Result } from '../model/job.ts';
 import type { Wording } from '../model/plan.ts';
 import { readingAt, readingId } from '../model/reading-id.ts';
+import type { Master } from '../model/shop.ts';
 import type { NameUse, Source } from '../model/source.ts';
 import { formatQuantity, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import { kindAdmits } from '../quantities/kinds.ts';
@@ -23,10 +24,18 @@ interface Written {
   readonly notes: string[];
 }
 
-/** Makes the lines of a unit plain data: the words of each tell what it is. */
-export function lowerResults(context: Context, nodes: readonly ast.Result[], procedure: Signature): Written {
+/**
+ * Makes the lines of a unit plain data: the words of each tell what it is.
+ * @param others what can be read besides
+ */
+export function lowerResults(
+  context: Context,
+  nodes: readonly ast.Result[],
+  procedure: Signature,
+  others: readonly Master[] = [],
+): Written {
   const written: Written = { results: [], notes: [] };
-  const reader = new ResultReader(context, procedure, written);
+  const reader = new ResultReader(context, procedure, written, others);
   for (const node of nodes) reader.read(node);
   reader.check();
   return written;
@@ -78,12 +87,14 @@ class ResultReader {
   private readonly procedure: Signature;
   private readonly written: Written;
   private readonly readable: readonly NameUse[];
+  private readonly others: readonly Master[];
 
-  constructor(context: Context, procedure: Signature, written: Written) {
+  constructor(context: Context, procedure: Signature, written: Written, others: readonly Master[]) {
     this.context = context;
     this.procedure = procedure;
     this.written = written;
-    this.readable = procedure.readable;
+    this.readable = [...procedure.readable, ...others];
+    this.others = others;
   }
 
   /** `seat-leak pass chatter pass back-leak 9 s` is one node: what follows the last name belongs to that. */
@@ -148,7 +159,7 @@ class ResultReader {
     const word = factWords.find((one) => one === first?.name);
     const isName = [...this.readable, ...this.procedure.family.parts].some(({ name }) => name === first?.name);
     if (word === undefined) return false;
-    const { needs, may, names: of, goesOn, example } = factForms[word];
+    const { needs, may, names: of, goesOn, example, several } = factForms[word];
     // A test or a part may be called so.
     if (isName && !(Array.isArray(of) && of.includes(second?.name ?? ''))) return false;
     const facts = this.factsOf(node);
@@ -156,6 +167,11 @@ class ResultReader {
     const named = facts.part ?? (of === undefined ? undefined : second);
     if (of === 'readable' && second !== undefined && planFor(this.procedure, second.name) !== null)
       return this.conceded(node, word, names.slice(1), facts);
+    if (several === true && of !== undefined && names.length > 2) {
+      this.only(node, []);
+      for (const one of names.slice(1)) this.named(node, word, this.nameOf(one, of));
+      return true;
+    }
     const name = named === undefined || of === undefined ? null : this.nameOf(named, of);
     const tied = goesOn !== undefined && second?.name === goesOn.word ? second : undefined;
     const stray = [second, ...more].find((one) => one !== undefined && one !== named && one !== tied);
@@ -207,6 +223,12 @@ class ResultReader {
           source: this.context.source(node),
         });
     return true;
+  }
+
+  private named(node: ast.Result, word: FactWord, name: string | null) {
+    const source = this.context.source(node);
+    if (name !== null)
+      this.written.results.push({ form: 'fact', word, name, text: null, label: null, by: null, on: null, source });
   }
 
   private nameOf(node: ast.NameRef, of: readonly string[] | 'parts' | 'readable'): string | null {
@@ -385,7 +407,7 @@ class ResultReader {
     for (const [index, { point, place }] of readings.entries()) {
       const id = readingId({ test: name, point, place });
       const read = values[index]!;
-      if (!this.isOf(read, readableOf(procedure, id), node)) return;
+      if (!this.isOf(read, this.readableOf(id), node)) return;
       written.results.push({
         form: 'reading',
         name: id,
@@ -520,6 +542,12 @@ class ResultReader {
     const showsTime = range === null ? kind === 'tool' : kindOfUnit(range.high.unit) === 'time';
     if (kindOfUnit(value.unit) === 'time' && !showsTime) return { tool: other, watched: shown };
     return { tool: shown, watched: other };
+  }
+
+  private readableOf(id: string): Readable {
+    const master = this.others.find(({ name }) => name === id);
+    if (master === undefined) return readableOf(this.procedure, id);
+    return master.limit === null ? { kind: null, takes: () => true } : only(kindOfLimit(master.limit));
   }
 
   private find(node: ast.NameRef, what: string, among: readonly NameUse[]): string | null {

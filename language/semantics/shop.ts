@@ -35,7 +35,7 @@ import { allowsWithin } from './allows.ts';
 import type { Context } from './context.ts';
 import { withDanger } from './dangers.ts';
 import { languageOf } from './language.ts';
-import { lowerMeasure, lowerNumber, lowerQuantity, lowerRange, lowerToleranceOnly } from './limits.ts';
+import { lowerLimit, lowerMeasure, lowerNumber, lowerQuantity, lowerRange, lowerToleranceOnly } from './limits.ts';
 import { unreadLine } from './unread.ts';
 
 /** Name, title and place of anything that is declared. */
@@ -50,6 +50,7 @@ export function named(
     | ast.Master
     | ast.Part
     | ast.Places
+    | ast.Assembly
     | ast.PointClause
     | ast.Operand
     | ast.Family
@@ -170,7 +171,9 @@ export function decisionRule(words: string): DecisionRule {
 
 function masterOf(context: Context, node: ast.Master, stations: readonly Station[]): Master | null {
   const station = context.find(node.station, 'station', stations, context.source(node, 'station'));
-  return station === null ? null : { ...named(context, node), station: station.name };
+  if (station === null) return null;
+  const limit = node.limit === undefined ? null : lowerLimit(context, node.limit);
+  return { ...named(context, node), station: station.name, limit };
 }
 
 function stationOf(context: Context, node: ast.Station): Station {

@@ -13,7 +13,20 @@ import { lowerRate, lowerRateFrom, type RateOf } from './rate-from.ts';
 import { decisionRule, named } from './shop.ts';
 import { unreadLine } from './unread.ts';
 
-export function lowerSpec(context: Context, node: ast.Spec, family: Family): Spec {
+/** The source that a procedure or a part number gives to all figures that have none of their own: its last word counts. */
+export function figuresFrom(context: Context, items: readonly { readonly $type: string }[]): string | null {
+  const given = items.filter((item): item is ast.FiguresFrom => item.$type === 'FiguresFrom');
+  for (const again of given.slice(1))
+    context.syntax(
+      'written-twice',
+      say`“figures from” is written twice here, and a figure cannot come from both. Delete one, and write “source "…"” at the figures that are from elsewhere.`,
+      context.source(again),
+    );
+  return given[0]?.text ?? null;
+}
+
+/** @param unlessStated where its figure is from if it does not say so */
+export function lowerSpec(context: Context, node: ast.Spec, family: Family, unlessStated: string | null): Spec {
   const kind = node.kind === undefined ? null : kindOf(node.kind);
   const per = perOf(context, node);
   const value = specValueOf(context, node.value, family, { name: node.name, kind, per: null });
@@ -22,12 +35,20 @@ export function lowerSpec(context: Context, node: ast.Spec, family: Family): Spe
     ...named(context, node),
     ...value,
     ...(isHalf ? { rebuilt: null, isUnread: true } : {}),
+    sourceText: sourceOf(value, unlessStated),
     kind,
     per,
     allow: (node.value?.more ?? []).flatMap((more) =>
       more.$type === 'SpecAllow' ? [lowerAllow(context, more.allow)] : [],
     ),
   };
+}
+
+/** A spec that leaves its value to the part numbers has no figure that comes from somewhere. */
+function sourceOf(value: SpecValue, unlessStated: string | null): string | null {
+  const { rebuilt, inService, whenNew, notRequired, sourceText } = value;
+  const says = rebuilt !== null || inService !== null || whenNew !== null || notRequired;
+  return sourceText ?? (says ? unlessStated : null);
 }
 
 /** `3 bar per 0.001 in`: the second quantity. */
@@ -108,8 +129,11 @@ export function lowerPartNumber(
   node: ast.PartNumber,
   specs: readonly Spec[],
   family: Family,
+  unlessStated: string | null,
 ): PartNumber {
+  const ownSource = figuresFrom(context, node.lines) ?? unlessStated;
   const values = node.lines.flatMap((line) => {
+    if (line.$type === 'FiguresFrom') return [];
     if (line.$type === 'Unread') {
       unreadLine(
         context,
@@ -122,9 +146,11 @@ export function lowerPartNumber(
       const spec = context.find(value.spec.name, 'spec', specs, context.source(value.spec));
       if (spec === null) return [];
       const kind = spec.kind ?? (spec.rebuilt === null ? null : kindOfLimit(spec.rebuilt));
+      const said = specValueOf(context, value.value, family, { name: spec.name, kind, per: spec.per });
       return [
         {
-          ...specValueOf(context, value.value, family, { name: spec.name, kind, per: spec.per }),
+          ...said,
+          sourceText: sourceOf(said, ownSource),
           spec: spec.name,
           name: spec.name,
           source: context.source(value),

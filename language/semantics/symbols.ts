@@ -33,12 +33,12 @@ export interface SearchedName {
 }
 
 /** Steps are no names, and the rest is found by what it is in. */
-const unsearched = new Set(['step', 'only', 'joint', 'adjuster']);
+const leftOut = new Set(['step', 'only', 'joint', 'adjuster']);
 
 /** What can be searched for in an outline, flat. */
 export function searchedNames(outline: readonly DeclaredSymbol[], container: string | null = null): SearchedName[] {
   return outline.flatMap(({ name, title, kind, nameRange, children }) => [
-    ...(unsearched.has(kind)
+    ...(leftOut.has(kind)
       ? []
       : [{ name: title === '' ? name : `${name} ${title}`, kind, container, range: nameRange }]),
     ...searchedNames(children, name),
@@ -84,6 +84,7 @@ function item(node: ast.ShopItem | ast.FamilyItem | ast.ProcedureItem): Declared
     case 'Master':
       return symbol(node, 'master');
     case 'Part':
+    case 'Assembly':
       return symbol(node, 'part');
     case 'Places':
       return symbol(node, 'places');

@@ -13,6 +13,7 @@ export const itemHeads = [
   'sequence',
   'station',
   'part',
+  'assembly',
   'face',
   'port',
   'joint',
@@ -38,9 +39,18 @@ export const itemHeads = [
 /** What has a name of its own, by what it is in. */
 export const namedItems: ReadonlyMap<string, readonly string[]> = new Map([
   ['shop', ['station', 'wrench', 'gauge', 'tool', 'fluid', 'stock', 'master']],
-  ['family', ['part', 'places']],
+  ['family', ['part', 'assembly', 'places']],
   ['procedure', ['spec', 'number', 'stage', 'repair', 'sequence']],
 ]);
+
+/** What begins a line that belongs into a declaration. */
+export const itemsWithin: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries({
+    shop: ['unless', 'air', 'acceptance'],
+    family: ['face', 'port', 'joint', 'adjuster', 'proven', 'always'],
+    procedure: ['hazard', 'instead', 'after', 'before', 'without'],
+  }).map(([head, others]) => [head, [...namedItems.get(head)!, ...others]]),
+);
 
 /** Heads that must have a block. */
 export const blockHeads = [
@@ -164,6 +174,8 @@ export const continuing = [
   'under',
   'binds',
   'drawn',
+  'quantity',
+  'sides',
 ];
 
 /** Reserved: no part, spec or stage may be called so. */

@@ -5,6 +5,7 @@ import {
   continuing,
   declarationHeads,
   itemHeads,
+  itemsWithin,
   kindWords,
   namedItems,
   reserved,
@@ -255,7 +256,7 @@ function inlineBlock(row: readonly Token[]): boolean {
 function wouldStrand(open: readonly string[], following: readonly Token[] | undefined): boolean {
   const word = keyword(following?.[0]);
   if (open.length === 1)
-    return word !== null && following![0]!.column > 0 && namedItems.get(open[0]!)?.includes(word) === true;
+    return word !== null && following![0]!.column > 0 && itemsWithin.get(open[0]!)?.includes(word) === true;
   return (
     open.length === 2 &&
     open[0] === 'procedure' &&

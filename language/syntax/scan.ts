@@ -164,6 +164,21 @@ function tokenAt(piece: string, at: number, end: number): Found | null {
   return sign === undefined ? null : { name: sign, end: at + sign.length };
 }
 
+/** Words that a label follows, which begins with a digit more often than not. */
+const labeled: ReadonlySet<string> = new Set(['serial', 'number', 'job', 'order', 'revision']);
+
+/** What is on a body or an order: `3003B`, `04-11C`, `12/7`. It is no figure, whatever unit it seems to have. */
+const digitLabel = /\d[\p{L}\d]*(?:[-./][\p{L}\d]+)*/uy;
+
+/** A label that begins with a digit; null: it is a number, or none begins there. Of other words than `serial` it has a letter. */
+function labelAt(before: string, piece: string, at: number, end: number): Found | null {
+  if (!labeled.has(before)) return null;
+  const to = ofPattern(digitLabel, piece, at);
+  const isAlone = to === end || isBlank(piece.charCodeAt(to));
+  const isLabel = before === 'serial' ? /[^\d.]|\..*\./u : /\p{L}/u;
+  return to >= 0 && to <= end && isAlone && isLabel.test(piece.slice(at, to)) ? { name: 'ID', end: to } : null;
+}
+
 /** The remark that begins with //, or a blank; or nothing of these. */
 function isSkipped(piece: string, at: number): boolean {
   const code = piece.charCodeAt(at);
@@ -184,7 +199,8 @@ function scanLine(piece: string, start: number, end: number, place: Pick<Line, '
       continue;
     }
     if (code === 0x2f && piece.charCodeAt(at + 1) === 0x2f) break;
-    const found = tokenAt(piece, at, end);
+    const before = line.tokens.at(-1)?.image ?? '';
+    const found = labelAt(before, piece, at, end) ?? tokenAt(piece, at, end);
     if (found !== null) {
       const image =
         found.name.length === found.end - at && words.has(found.name) ? found.name : piece.slice(at, found.end);

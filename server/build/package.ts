@@ -71,8 +71,8 @@ export async function packFor(target: string): Promise<string> {
   manifest.dependencies = Object.fromEntries(beside.map((name) => [name, manifest.dependencies[name]]));
   // The entry that is not in this file.
   delete manifest[native === undefined ? 'main' : 'browser'];
-  const { displayName, description, contributes } = manifest;
-  const { part, files } = localized({ displayName, description, contributes });
+  const { displayName, description, capabilities, contributes } = manifest;
+  const { part, files } = localized({ displayName, description, capabilities, contributes });
   Object.assign(manifest, part);
   for (const [name, text] of Object.entries(files)) writeFileSync(join(stage, name), text);
   writeFileSync(join(stage, 'package.json'), `${JSON.stringify(manifest, null, 2)}\n`);

@@ -4,7 +4,9 @@
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { usualHazards } from '../../language/analysis/cautions/index.ts';
 import { drawnAs } from '../../language/model/drawn-as.ts';
+import { english } from '../../language/say/say.ts';
 import { spellingOf, type Verb, verbs, verbTable } from '../../language/syntax/verbs/index.ts';
 import { type Follow, type Phrase, type PhraseName, phrases } from '../../language/syntax/verbs/phrases.ts';
 import type { VerbObject } from '../../language/syntax/verbs/verb.ts';
@@ -119,6 +121,16 @@ export const tables: readonly Made[] = [
     path: 'README.md',
     place: /(<!-- verbs: npm run tables -->\n)([\s\S]*?)(\n<!-- end of verbs -->)/u,
     text: ['| verb | what it takes | what it does |', '|---|---|---|', ...rows()].join('\n'),
+  },
+  {
+    path: 'README.md',
+    place: /(<!-- cautions: npm run tables -->\n)([\s\S]*?)(<!-- end of cautions -->)/u,
+    text: [
+      '| caution | signal word | follows from |',
+      '|---|---|---|',
+      ...usualHazards.map(({ topic, word, from }) => `| \`${topic}\` | ${word} | ${english(from)} |`),
+      '',
+    ].join('\n'),
   },
   {
     path: 'README.md',

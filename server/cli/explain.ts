@@ -5,13 +5,23 @@ import { areaOf, rules } from '../../language/diagnostics/index.ts';
 import { term } from '../../language/say/say.ts';
 import { nearest } from '../../language/syntax/nearest.ts';
 import { packageRoot } from '../host/files/package-root.ts';
+import { explainCaution, explainCautions, explainStep } from './explain-cautions.ts';
 import { worded, words } from './messages.ts';
 import { meant } from './near.ts';
 import { say } from './say.ts';
 import { UsageError } from './usage-error.ts';
 
-/** Prints the page of a rule, or the list of all. */
-export function explainCommand(code: string | undefined): number {
+/** Prints the page of a rule or what a caution follows from, or the list of all; of a step of a procedure its cautions. */
+export async function explainCommand(
+  code: string | undefined,
+  step: string | undefined,
+  options: { workspace: string },
+): Promise<number> {
+  if (code !== undefined && step !== undefined) return explainStep(code, step, options.workspace);
+  if (code === 'cautions') {
+    explainCautions();
+    return 0;
+  }
   if (code === undefined) {
     const width = Math.max(...rules.map((rule) => rule.code.length));
     const severities = ['error', 'warning', 'hint'].map((one) => words(term(one)));
@@ -20,6 +30,7 @@ export function explainCommand(code: string | undefined): number {
       say(`${name.padEnd(width)}  ${words(term(severity)).padEnd(wide)}  ${words(term(title))}\n`);
     return 0;
   }
+  if (explainCaution(code)) return 0;
   const { markdown, since, references } = rulePage(code);
   say(markdown.replace(/^#+ (.*)$/gmu, (_, heading) => pc.bold(heading)).replace(/^```.*\n/gmu, ''));
   const more = references.length === 0 ? '' : ` ${worded`References: ${references.join(', ')}.`}`;

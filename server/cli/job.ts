@@ -19,7 +19,14 @@ export async function openJobIn(name: string, around: string): Promise<CliWorksp
   const workspace = await openQuietly([around, ...(isFile ? [name] : [])]);
   const path = isFile ? shownPath(name) : name;
   const found = workspace.result.jobOf(path);
-  if (found !== null) return { ...workspace, job: found };
+  if (found !== null) {
+    const { length } = workspace.result.declared.jobs.filter((one) => one.name === found.name);
+    if (length > 1)
+      throw new UsageError(
+        worded`There are ${length} jobs ${found.name}, and nobody can say which is meant. Give one of them another number: npx handtight check names both.`,
+      );
+    return { ...workspace, job: found };
+  }
   unreadable(path, workspace.result);
   return { ...workspace, job: named('job', path, workspace.result.jobs, (one) => one) };
 }

@@ -2,6 +2,9 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import pc from 'picocolors';
 import { findMissing } from '../../language/documents/certificate/index.ts';
+import { unfinishedOf } from '../../language/judgment/unfinished.ts';
+import type { Job } from '../../language/model/job.ts';
+import { partWords } from '../../language/model/titles.ts';
 import { asDifference } from '../../language/quantities/convert.ts';
 import { convertDifference } from '../../language/quantities/index.ts';
 import { readQuantity } from '../../language/quantities/read-quantity.ts';
@@ -13,17 +16,21 @@ import { type Ledger, openLedger } from '../host/ledger/ledger.ts';
 import {
   type AffectedBy,
   affected,
-  closedJobs,
   history,
   type Learned,
+  type LearnedRate,
   learned,
   namesIn,
   type Visit,
 } from '../host/ledger/questions.ts';
+import { resultText, roleText } from '../host/ledger/result-words.ts';
 import type { Row } from '../host/ledger/sqlite.ts';
 import { findingsOn } from './bearing.ts';
+import { closedIn } from './closed.ts';
 import { worded, words } from './messages.ts';
 import { meant } from './near.ts';
+import { writePage } from './page/page.ts';
+import { affectedPage, historyPage, learnPage, openPage } from './page/pages.ts';
 import type { RowFormat } from './row-formats.ts';
 import { type Column, sayRows } from './rows.ts';
 import { note, say } from './say.ts';
@@ -34,6 +41,8 @@ export interface AskOptions {
   readonly format: RowFormat;
   /** Folder of the records. */
   readonly records: string;
+  /** File to write the answer to as a page; undefined: it is printed. */
+  readonly page?: string | undefined;
 }
 
 export interface AffectedOptions extends AskOptions, AffectedBy {
@@ -47,7 +56,7 @@ export interface OpenOptions extends AskOptions {
 }
 
 /** Prints every visit of a unit. Exit code: 0 there are some; 1 there is none. */
-export async function historyCommand(word: string, { format, records }: AskOptions): Promise<number> {
+export async function historyCommand(word: string, { format, records, page }: AskOptions): Promise<number> {
   const ledger = await asked(records);
   try {
     const found = history(ledger, word);
@@ -57,7 +66,8 @@ export async function historyCommand(word: string, { format, records }: AskOptio
       );
       return 1;
     }
-    if (format === 'text') {
+    if (page !== undefined) writePage(page, historyPage(word, found));
+    else if (format === 'text') {
       if (found.by !== 'serial') note(worded`${word} is a ${term(found.by)}: all units of it are listed.`);
       say(found.visits.map(visitText).join('\n'));
     } else
@@ -111,7 +121,19 @@ const historyColumns: readonly Column<Row>[] = [
 
 /** A visit as text, a line for each thing. */
 export function visitText({ unit, results }: Visit): string {
-  const facts = [
+  return [
+    `${pc.bold(visitTitle(unit))}\n`,
+    ...visitFacts(unit).map((line) => `  ${line}\n`),
+    ...results.map((one) => `  ${resultText(one, words)}\n`),
+  ].join('');
+}
+
+export function visitTitle(unit: Row): string {
+  return `${unit.closed}  ${unitText(unit)}`;
+}
+
+export function visitFacts(unit: Row): string[] {
+  return [
     [worded`customer`, unit.customer],
     [worded`received`, unit.received],
     [worded`procedure`, worded`${String(unit.procedure)} revision ${String(unit.revision)}`],
@@ -122,12 +144,7 @@ export function visitText({ unit, results }: Visit): string {
     [worded`on record`, unit.facts],
     [worded`done by`, unit.done],
     [worded`certificate`, worded`${String(unit.record)}, issue ${String(unit.issue)}`],
-  ].filter(([, value]) => value !== null && value !== '');
-  return [
-    `${pc.bold(`${unit.closed}  ${unitText(unit)}`)}\n`,
-    ...facts.map(([name, value]) => `  ${name}: ${value}\n`),
-    ...results.map((one) => `  ${resultText(one)}\n`),
-  ].join('');
+  ].flatMap(([name, value]) => (value === null || value === '' ? [] : [`${name}: ${value}`]));
 }
 
 function unitText({ job, title, place, number, serial }: Visit['unit']): string {
@@ -137,17 +154,9 @@ function unitText({ job, title, place, number, serial }: Visit['unit']): string 
     : worded`job ${named}, unit ${String(place)}: ${String(number)} ${String(serial)}`;
 }
 
-function resultText({ role, name, value, value_unit: unit, passed, limited, tool }: Row): string {
-  const figure = value === null ? [] : [`${value} ${unit}`];
-  const verdict = passed === null || role === 'torque' ? [] : [passed === 1 ? worded`pass` : worded`fail`];
-  const read = `${words(term(String(role)))} ${name} ${[...figure, ...verdict].join(', ')}`;
-  const held = limited == null ? read : worded`${read} (limit ${limited})`;
-  return tool == null ? held : worded`${held} on ${tool}`;
-}
-
 /** Lists what was judged with a tool, by somebody, or by a procedure. Exit code: 0, also where nothing was. */
 export async function affectedCommand({ within, ...options }: AffectedOptions): Promise<number> {
-  const { tool, by, batch, procedure, revision, from, to, format, records } = options;
+  const { tool, by, batch, procedure, revision, from, to, format, records, page } = options;
   if (tool === undefined && by === undefined && batch === undefined && procedure === undefined)
     throw new UsageError(
       worded`Say what is in question: --tool PG-400, --batch L-7, --by "…" or --procedure NAME, and the days with --from and --to.`,
@@ -162,6 +171,13 @@ export async function affectedCommand({ within, ...options }: AffectedOptions): 
     const all = affected(ledger, { tool, by, batch, procedure, revision, from, to });
     if (all.length === 0) unknown(ledger, { tool, by, batch, procedure });
     const rows = least === null ? all : all.filter((row) => isWithin(row, least));
+    if (page !== undefined) {
+      writePage(
+        page,
+        affectedPage(rows, { ...options, within }, { columns: affectedColumns(), summary: summary(rows) }),
+      );
+      return 0;
+    }
     if (format !== 'text' || rows.length > 0) sayRows(rows, affectedColumns(), format);
     if (format === 'text') say(`${summary(rows)}\n`);
     return 0;
@@ -182,7 +198,7 @@ const affectedColumns = (): readonly Column<Row>[] => [
     key: 'name',
     head: worded`what`,
     value: (row) => row.name,
-    shown: (row) => `${words(term(String(row.role)))} ${row.name}`,
+    shown: (row) => roleText(row, words),
   },
   {
     key: 'value',
@@ -268,11 +284,12 @@ export interface LearnOptions extends AskOptions {
 }
 
 /** Shows month by month how many units passed at once, how they came in, and what came back. Exit code 0. */
-export async function learnCommand({ format, records, ...of }: LearnOptions): Promise<number> {
+export async function learnCommand({ format, records, page, ...of }: LearnOptions): Promise<number> {
   const ledger = await asked(records);
   try {
     const rows = learned(ledger, of);
-    if (rows.length === 0 && format === 'text') say(`${worded`No unit was closed so.`}\n`);
+    if (page !== undefined) writePage(page, learnPage(rows, of, learnColumns()));
+    else if (rows.length === 0 && format === 'text') say(`${worded`No unit was closed so.`}\n`);
     else sayRows(rows, learnColumns(), format);
     return 0;
   } finally {
@@ -280,13 +297,18 @@ export async function learnCommand({ format, records, ...of }: LearnOptions): Pr
   }
 }
 
-const share = (part: number, whole: number) => (whole === 0 ? null : Math.round((100 * part) / whole));
+export const share = (part: number, whole: number) => (whole === 0 ? null : Math.round((100 * part) / whole));
 
 /** A share as a figure and a bar of ten. */
 function bar(percent: number | null): string {
   return percent === null
     ? ''
     : `${String(percent).padStart(3)} % ${'█'.repeat(Math.round(percent / 10)).padEnd(10, '·')}`;
+}
+
+/** `96.2 ±1.4 bar per mm`: the rate with its standard error. */
+function rateText({ slope, error, unit }: LearnedRate): string {
+  return `${slope.toFixed(1)} ±${error.toFixed(1)} ${unit} per mm`;
 }
 
 const learnColumns = (): readonly Column<Learned>[] => [
@@ -306,6 +328,14 @@ const learnColumns = (): readonly Column<Learned>[] => [
     shown: ({ foundPassed, found }) => bar(share(foundPassed, found)),
   },
   {
+    key: 'shim_rate',
+    head: worded`a shim brings`,
+    value: ({ rate }) => (rate === null ? null : Number(rate.slope.toFixed(2))),
+    shown: ({ rate }) => (rate === null ? '' : rateText(rate)),
+  },
+  { key: 'shim_rate_error', head: null, value: ({ rate }) => (rate === null ? null : Number(rate.error.toFixed(2))) },
+  { key: 'shim_rate_unit', head: null, value: ({ rate }) => (rate === null ? null : `${rate.unit} per mm`) },
+  {
     key: 'comebacks',
     head: worded`came back, by cause`,
     value: ({ comebacks }) =>
@@ -315,24 +345,28 @@ const learnColumns = (): readonly Column<Learned>[] => [
   },
 ];
 
-interface OpenJob {
+export interface OpenJob {
   readonly job: string;
   readonly customer: string | null;
   readonly received: string | null;
   readonly procedure: string;
   readonly units: number;
   readonly onHold: number;
+  /** What its units wait for, since when. */
+  readonly waiting: string;
+  /** ISO date that it was promised for. */
+  readonly promised: string | null;
+  /** It was promised for a day that is past. */
+  readonly isLate: boolean;
   readonly missing: number;
   readonly file: string;
 }
 
 /** Lists the jobs that have no record. Exit code 0. */
-export async function openCommand({ workspace: around, today, records, format }: OpenOptions): Promise<number> {
+export async function openCommand({ workspace: around, today, records, format, page }: OpenOptions): Promise<number> {
   const workspace = await openQuietly([around]);
   const { result } = workspace;
-  const ledger = existsSync(join(records, listName)) ? await asked(records) : null;
-  const closed = ledger === null ? new Set<string>() : closedJobs(ledger);
-  ledger?.close();
+  const closed = await closedIn(records);
   const rows: OpenJob[] = [];
   for (const name of new Set(result.declared.jobs.map((one) => one.name))) {
     if (closed.has(name)) continue;
@@ -341,7 +375,8 @@ export async function openCommand({ workspace: around, today, records, format }:
       note(worded`Job ${name} cannot be read. Run npx handtight check.`);
       continue;
     }
-    const { procedure, customer, received, units, source } = job;
+    const { procedure, customer, received, units, source, intake } = job;
+    const promised = intake.findLast(({ word }) => word === 'promised')?.on ?? null;
     const diagnostics = findingsOn({ procedure, job }, result);
     rows.push({
       job: name,
@@ -350,23 +385,54 @@ export async function openCommand({ workspace: around, today, records, format }:
       procedure: procedure.name,
       units: units.length,
       onHold: units.filter(({ onHold }) => onHold !== null).length,
+      waiting: waitingFor(job),
+      promised,
+      isLate: promised !== null && promised < today,
       missing: findMissing(procedure, job, { diagnostics, today }).length,
       file: source.file,
     });
   }
-  rows.sort((one, other) => ((one.received ?? '') < (other.received ?? '') ? -1 : 1));
-  if (rows.length === 0 && format === 'text') say(`${worded`No job is open.`}\n`);
+  // What is promised for the earliest day comes first.
+  const rank = ({ promised, received }: OpenJob) => `${promised ?? '9999'} ${received ?? ''}`;
+  rows.sort((one, other) => (rank(one) < rank(other) ? -1 : 1));
+  if (page !== undefined) writePage(page, openPage(rows, today, openColumns()));
+  else if (rows.length === 0 && format === 'text') say(`${worded`No job is open.`}\n`);
   else sayRows(rows, openColumns(), format);
   return 0;
 }
 
+/** `unit 2: spring since 2026-11-04`; what the whole job waits for first. */
+function waitingFor({ intake, units, procedure }: Job): string {
+  const quoted = intake.findLast(({ word }) => word === 'quote');
+  const isApproved = intake.some(({ word }) => word === 'approved');
+  const quote = quoted === undefined || isApproved ? [] : [since(worded`approval of the quote`, quoted.on)];
+  const ofUnits = units.flatMap((unit) =>
+    unfinishedOf(unit).map(({ how, fact: { name, text, on } }) => {
+      const what = how === 'waiting' ? partWords(procedure, name ?? '') : worded`sent out, ${text ?? ''}`;
+      return worded`unit ${unit.place}: ${since(what, on)}`;
+    }),
+  );
+  return [...quote, ...ofUnits].join('; ');
+}
+
+function since(what: string, day: string | null): string {
+  return day === null ? what : worded`${what} since ${day}`;
+}
+
 const openColumns = (): readonly Column<OpenJob>[] => [
+  {
+    key: 'promised',
+    head: worded`promised`,
+    value: ({ promised }) => promised,
+    shown: ({ promised, isLate }) => (promised === null ? '' : isLate ? worded`${promised} late` : promised),
+  },
   { key: 'received', head: worded`received`, value: ({ received }) => received },
   { key: 'job', head: worded`job`, value: ({ job }) => job },
   { key: 'customer', head: worded`customer`, value: ({ customer }) => customer },
   { key: 'procedure', head: worded`procedure`, value: ({ procedure }) => procedure },
   { key: 'units', head: worded`units`, value: ({ units }) => units },
   { key: 'on_hold', head: worded`on hold`, value: ({ onHold }) => onHold },
+  { key: 'waiting', head: worded`waiting for`, value: ({ waiting }) => waiting },
   { key: 'missing', head: worded`missing`, value: ({ missing }) => missing },
   { key: 'file', head: worded`file`, value: ({ file }) => file },
 ];

@@ -1,8 +1,10 @@
 /** The commands of what is kept: issued revisions, closed jobs, and questions about them. */
 import { type Command, Option } from 'commander';
 import { dateText, today } from './dates.ts';
+import type { ImportOptions } from './import.ts';
 import type { AffectedOptions, AskOptions, LearnOptions, OpenOptions } from './ledger.ts';
 import { worded } from './messages.ts';
+import type { MoveOptions } from './move.ts';
 import { rowFormats } from './row-formats.ts';
 import type { ToolsOptions } from './tools.ts';
 
@@ -42,6 +44,55 @@ export function records(program: Command, end: (code: number) => void): void {
     .action(async (folder: string, options: { key?: string }) => {
       const { verifyCommand } = await import('./verify.ts');
       end(verifyCommand(folder, options));
+    });
+
+  program
+    .command('move')
+    .description(worded`move a job to another revision of its procedure, and say which of its results hold over`)
+    .argument('<job>')
+    .requiredOption('--to <revision>', worded`the revision that it is judged by from now on`)
+    .requiredOption('--by <person>', worded`who decides that`)
+    .requiredOption('--reason <words>', worded`why`)
+    .option(
+      '--holds <tests>',
+      worded`results that hold over though the new revision has them done otherwise, with commas`,
+      listOf,
+      [],
+    )
+    .option('--write', worded`write it; else what would be written is shown`, false)
+    .option('--today <date>', worded`if the clock of this machine is wrong`, dateText, today())
+    .option('--records <folder>', worded`the records of closed jobs`, 'records')
+    .option('--workspace <folder>', worded`look names up in this folder`, '.')
+    .action(async (name: string, options: MoveOptions) => {
+      const { moveCommand } = await import('./move.ts');
+      end(await moveCommand(name, options));
+    });
+
+  program
+    .command('import')
+    .description(
+      worded`take the results of a test bench into their jobs, from a file and a mapping that says what is in it`,
+    )
+    .argument('<file>', worded`CSV with a line of heads, or NDJSON (.ndjson, .jsonl)`)
+    .requiredOption('--mapping <file>', worded`JSON that says which column is what`)
+    .option('--write', worded`write it; else what would be written is shown`, false)
+    .option('--records <folder>', worded`the records of closed jobs`, 'records')
+    .option('--workspace <folder>', worded`the folder with the jobs`, '.')
+    .addHelpText(
+      'after',
+      `\n${worded`Example of a mapping; a column is named, and what is in “is” holds for all rows:`}
+  {
+    "job": "Order", "serial": "SN", "by": "Operator",
+    "on": "Date", "days": "day.month.year", "decimal": ",", "separator": ";",
+    "results": [
+      { "test": { "is": "opening" }, "value": "P_open", "unit": { "is": "bar" }, "tool": { "is": "PG-400" } },
+      { "test": { "is": "chatter" }, "value": { "column": "Chatter", "words": { "OK": "pass", "NOK": "fail" } } }
+    ]
+  }`,
+    )
+    .action(async (file: string, options: ImportOptions) => {
+      const { importCommand } = await import('./import.ts');
+      end(await importCommand(file, options));
     });
 
   asking(program.command('history'))
@@ -103,8 +154,13 @@ function tools(program: Command, end: (code: number) => void): void {
     });
 }
 
+function listOf(text: string): string[] {
+  return text.split(',').flatMap((one) => one.trim() || []);
+}
+
 function asking(command: Command): Command {
   return command
     .addOption(new Option('--format <format>', worded`output format`).choices([...rowFormats]).default('text'))
+    .option('--page <file>', worded`write the answer to this file as a page (HTML), with pictures over time`)
     .option('--records <folder>', worded`the records of closed jobs`, 'records');
 }

@@ -1,5 +1,5 @@
 import pc from 'picocolors';
-import { becauseText, cautionsByStep } from '../../language/analysis/cautions/index.ts';
+import { cautionsByStep } from '../../language/analysis/cautions/index.ts';
 import type { FlowAnalysis, PathContext } from '../../language/analysis/flow-analysis.ts';
 import { pathWords } from '../../language/analysis/prose.ts';
 import type { Source } from '../../language/model/source.ts';
@@ -97,11 +97,7 @@ export function stepsOf(flow: FlowAnalysis): ReplayedStep[] {
         path: said(path),
         file: step.source.file,
         range: step.source.range,
-        cautions: cautions(step).map(({ topic, word, because }) => ({
-          topic,
-          word,
-          because: words(becauseText(because)),
-        })),
+        cautions: cautions(step).map(({ topic, word, because }) => ({ topic, word, because: words(because) })),
         before,
         after: written(state.values),
       });

@@ -237,11 +237,15 @@ export async function run(argv: readonly string[]): Promise<number> {
 
   program
     .command('explain')
-    .description(worded`print the page of a rule; without a name, list the rules`)
-    .argument('[rule]')
-    .action(async (rule: string | undefined) => {
+    .description(
+      worded`print the page of a rule, or what a caution follows from; without a name, list the rules; “cautions” lists the cautions; a procedure and a step: the cautions of the step, and why`,
+    )
+    .argument('[rule]', worded`a rule, a caution, “cautions”, or a procedure`)
+    .argument('[step]', worded`number of a step of that procedure`)
+    .option('--workspace <folder>', worded`the folder that the procedure is in`, '.')
+    .action(async (rule: string | undefined, step: string | undefined, options: { workspace: string }) => {
       const { explainCommand } = await import('./explain.ts');
-      code = explainCommand(rule);
+      code = await explainCommand(rule, step, options);
     });
 
   const begin = program
@@ -341,7 +345,7 @@ export async function run(argv: readonly string[]): Promise<number> {
   }
 }
 
-/** The language that is asked for anywhere in the arguments: the help is in it too. */
+/** The language that is given anywhere in the arguments: the help is in it too. */
 function languageAsked(argv: readonly string[]): Language | null {
   const at = argv.findLastIndex((one) => /^--messages(?:=|$)/u.test(one));
   const asked = argv[at] === '--messages' ? argv[at + 1] : argv[at]?.slice('--messages='.length);

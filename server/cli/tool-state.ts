@@ -1,4 +1,4 @@
-/** What can be said of a tool on a day: for a program in English, for people in their language. */
+/** The state of a tool on a day: for a program in English, for people in their language. */
 import type { Asset } from '../../language/model/shop.ts';
 import { formatQuantity } from '../../language/quantities/index.ts';
 import { joined, type Said, say } from '../../language/say/say.ts';

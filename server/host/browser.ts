@@ -18,6 +18,7 @@ export function browserHost(client: Client): Host {
     ],
     printer: () => null,
     results: () => null,
+    visits: () => null,
     rulePages: () => null,
   };
 }

@@ -18,8 +18,27 @@ export interface Host {
   printer(folder: string): Printer | null;
   /** What an earlier session has found in the files of a folder; null: nothing is kept here. */
   results(folder: string): SessionResults | null;
+  /** When units were here before, by the records of a folder; null: there are none here. */
+  visits(folder: string): Visits | null;
   /** URI of the folder of the rules' pages, by area, that comes with the server; null: none does. */
   rulePages(): string | null;
+}
+
+/** What the records of closed jobs say of units that come in. None of it throws. */
+export interface Visits {
+  /** The last visit of each serial that was here before. */
+  of(serials: readonly string[]): Promise<ReadonlyMap<string, KnownVisit>>;
+}
+
+export interface KnownVisit {
+  readonly job: string;
+  /** ISO date. */
+  readonly closed: string;
+  readonly customer: string | null;
+  /** Why it came back then; null: it was no comeback. */
+  readonly cause: string | null;
+  /** What was found, fitted and read, in order: rows of the ledger. */
+  readonly results: readonly Readonly<Record<string, string | number | null>>[];
 }
 
 /** Results that outlive a session. None of it throws. */

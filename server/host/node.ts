@@ -31,6 +31,17 @@ export const nodeHost = (client: Client): Host => ({
       threads: (files, uris) => startThreads(files, uris, (pack) => store.add(pack)),
     };
   },
+  visits(folder) {
+    const path = pathOfUri(folder);
+    return path === null
+      ? null
+      : {
+          async of(serials) {
+            const { visitsIn } = await import('./ledger/visits.ts');
+            return visitsIn(join(path, 'records'), serials);
+          },
+        };
+  },
   rulePages: () => uriOfPath(join(packageRoot(), 'language/diagnostics/areas')),
 });
 

@@ -231,6 +231,11 @@ export class DocumentStore {
     return this.#snapshotOf(this.#worldOf(this.canonical(uri)));
   }
 
+  /** The folder of the workspace that a file is in; null: none. */
+  folderOf(uri: string): string | null {
+    return this.#folderOf(this.canonical(uri)) ?? null;
+  }
+
   /** What questions about the whole workspace are answered from: one for each of its folders. */
   snapshots(): Snapshot[] {
     const folders = this.#folders.map(({ uri }) => uri);

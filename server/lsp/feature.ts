@@ -4,6 +4,7 @@ import type { Reader } from '../../language/ide/problem.ts';
 import type { Snapshot } from '../../language/ide/snapshot.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Source } from '../../language/model/source.ts';
+import type { Visits } from '../host/host.ts';
 import type { DocumentStore } from './document-store.ts';
 import type { InitializationOptions, Settings } from './requests.ts';
 
@@ -18,6 +19,8 @@ export interface Session {
   readonly reader: () => Reader;
   /** URI of the page of a rule; null where it has none. */
   readonly pageOf: (rule: string) => string | null;
+  /** What the records of a folder say of units that come in; null: there are none. */
+  readonly visits: (folder: string) => Visits | null;
   readonly diagnosticOf: (diagnostic: Diagnostic) => LspDiagnostic;
 }
 

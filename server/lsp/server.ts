@@ -21,10 +21,12 @@ import { completionsAt } from '../../language/ide/completion/completions.ts';
 import { definitionsAt } from '../../language/ide/definition.ts';
 import { hoverAt } from '../../language/ide/hover/hover.ts';
 import { outlineOf } from '../../language/ide/outline.ts';
-import { inLanguage, languageOf, readerOf, rulePage } from '../../language/ide/problem.ts';
+import { languageOf, readerOf, rulePage } from '../../language/ide/problem.ts';
 import { refactoringsIn } from '../../language/ide/refactorings.ts';
+import { serialsAt } from '../../language/ide/serials.ts';
 import type { Diagnostic } from '../../language/model/diagnostic.ts';
 import type { Host } from '../host/host.ts';
+import { visitMarkdown } from '../host/ledger/result-words.ts';
 import { unlessCanceled } from './canceled.ts';
 import { fixAllKind, registersFormatting } from './capabilities.ts';
 import { Checking } from './checking.ts';
@@ -34,6 +36,7 @@ import { diagnosticOf } from './diagnostics.ts';
 import { DocumentStore } from './document-store.ts';
 import { registerFeatures } from './features.ts';
 import { registerFormatting } from './format.ts';
+import { knownSerials } from './known-serials.ts';
 import { resolvePrintLink } from './print-link.ts';
 import { Publisher } from './publish.ts';
 import {
@@ -121,15 +124,17 @@ export function serve(connection: Connection, host: Host, params: InitializePara
   const reader = () => readerOf(language());
   const clientUri = (uri: string) => store.clientUri(uri);
   const toDiagnostic = (diagnostic: Diagnostic) => diagnosticOf(diagnostic, pageOf, clientUri, client, language());
-  registerFeatures({
+  const session = {
     connection,
     store,
     settings: () => settings,
     options,
     reader,
     pageOf,
+    visits: (folder: string) => host.visits(folder),
     diagnosticOf: toDiagnostic,
-  });
+  };
+  registerFeatures(session);
   const publisher = new Publisher(connection, store, typing, toDiagnostic);
 
   let settling: ReturnType<typeof setTimeout> | undefined;
@@ -223,7 +228,12 @@ export function serve(connection: Connection, host: Host, params: InitializePara
   connection.onHover(async ({ textDocument: { uri }, position }) => {
     const { specMarkdown } = await import('../../language/ide/hover/spec.ts');
     const hover = hoverAt(store.snapshot(uri), store.canonical(uri), position, reader(), specMarkdown);
-    return hover && { range: hover.range, contents: { kind: 'markdown', value: hover.markdown } };
+    const [known] = await knownSerials(session, uri, serialsAt(store.snapshot(uri), store.canonical(uri), position));
+    const told = known === undefined ? [] : [visitMarkdown(known.serial, known.visit, reader().tell)];
+    const range = hover?.range ?? known?.range;
+    if (range === undefined) return null;
+    const value = [...(hover === null ? [] : [hover.markdown]), ...told].join('\n\n---\n\n');
+    return { range, contents: { kind: 'markdown', value } };
   });
 
   connection.onDefinition(({ textDocument: { uri }, position }) =>
@@ -315,7 +325,7 @@ export function serve(connection: Connection, host: Host, params: InitializePara
     unlessCanceled(async (params: unknown) => {
       const { firstProcedureFor } = await import('./first-procedure.ts');
       const draft = understood(firstProcedureParams, params);
-      return firstProcedureFor(store, draft, (said) => inLanguage(said, language()));
+      return firstProcedureFor(store, draft, reader().tell);
     }),
   );
 

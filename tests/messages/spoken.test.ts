@@ -84,7 +84,7 @@ test('an editor in German: each kind of answer', async () => {
 
 const inFolder = (...args: string[]) => command(folder, ...args);
 
-it('the command refuses and helps in the language that is asked for', async () => {
+it('the command refuses and helps in the language that is chosen', async () => {
   expect((await inFolder('--messages', 'es', 'bogus')).stderr).toBe(
     "error: no existe la orden 'bogus'\n(con --help se ven las opciones)\n",
   );
@@ -141,7 +141,7 @@ it('calculations, explanations, replay and tools of the command are in the langu
   expect((await inFolder('--messages', 'de', 'specs', 'rebuild')).stdout).toContain('kein Schritt zieht sie an');
 });
 
-it('an assistant is told in the language that the command is given', async () => {
+it('an assistant is answered in the language that the command is given', async () => {
   chooseLanguage('es');
   const client = new Client({ name: 'test', version: '1' });
   const [near, far] = InMemoryTransport.createLinkedPair();

@@ -45,7 +45,7 @@ const command = [
 ].map((word) => (/:$/u.test(word) ? word : `<${word}>`));
 
 /** How a figure of a record was taken, and what a unit is found by. */
-const ofRecords = ['as found', 'as left', 'shim out', 'shim in', 'customer', 'renewed part', 'serial'];
+const ofRecords = ['as found', 'earlier', 'as left', 'shim out', 'shim in', 'customer', 'renewed part', 'serial'];
 
 export const terms: readonly string[] = [
   ...new Set([

@@ -23,7 +23,7 @@ function isNode(value: unknown): value is Node {
 /** Tags and functions whose texts are translated. */
 const translates = new Set(['say', 'worded', 'term', 'stateTerm', 'propertyTerm']);
 
-/** What is told to those who work on Handtight, or to a library that asks for it as it is. */
+/** What is for those who work on Handtight, or for a library that takes it as it is. */
 const passes = new Set(['Error', 'error', 'warn', 'setAttribute', 'html']);
 
 /** Two words after one another, or three with figures and names between them. */
@@ -72,11 +72,16 @@ const ofTheirOwn: readonly { readonly files: RegExp; readonly texts: RegExp; rea
     why: 'said when nothing else can be loaded',
   },
   { files: /\/lsp\/(?:canceled|start)\.ts$/u, texts: /^The request was canceled\.$/u, why: 'no editor shows it' },
+  {
+    files: /\/page\/page\.ts$/u,
+    texts: /^\nbody \{|^<!doctype/u,
+    why: 'a style sheet, and a page around what is said',
+  },
   { files: /\/hover\.ts$/u, texts: /^<rect/u, why: 'a picture' },
   { files: /\/report-github\.ts$/u, texts: /^file=/u, why: 'a command to a program' },
 ];
 
-/** Names of cases and of properties, which nobody reads: what is said of them is elsewhere. */
+/** Names of cases and of properties, which nobody reads: their words are elsewhere. */
 const cases = new Set([
   ...['settles out', 'too thin', 'too thick', 'too coarse', 'left out', 'no reading', 'no shim', 'changed since'],
   ...['no limit', 'no aim', 'no rate', 'other kind', 'several parts', 'in time', 'at once', 'stays with', 'the unit'],

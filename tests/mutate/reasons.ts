@@ -72,9 +72,9 @@ export const reasons: readonly Reason[] = [
     ),
   },
   {
-    name: 'heard-in-words',
+    name: 'known-spring',
     reason:
-      'That a part is under load, or is not, though its title sounds so: where nothing is declared, the words of the title trigger the caution.',
+      'That a part is under load, or is not: where its shape or its place in the family says so, the word says it again.',
     holds: all(ofKind('drop a fact of the family'), label(/^(not )?spring-loaded of part /u)),
   },
   {

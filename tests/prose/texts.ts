@@ -16,7 +16,7 @@ const manifests = ['package.json'];
 
 /** Strings in other languages, the spellings that a suggestion listens for, and the phrases themselves. */
 const foreign =
-  /^language\/i18n\/(?:messages\/)?(?:de|es)(?:\/[a-z]+)?\.ts$|^tests\/prose\/phrases(\.test)?\.ts$|^language\/(analysis\/cautions\/suspect-words|quantities\/near-units)\.ts$/u;
+  /^language\/i18n\/(?:messages\/)?(?:de|es)(?:\/[a-z]+)?\.ts$|^tests\/prose\/phrases(\.test)?\.ts$|^language\/(diagnostics\/suspect-words|quantities\/near-units)\.ts$/u;
 
 /** Every piece of text in the project that is searched. Runs in its top folder. */
 export function piecesToSearch(): Piece[] {

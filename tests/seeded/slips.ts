@@ -185,8 +185,8 @@ export const slips: readonly Slip[] = [
     what: 'another torque in the repair',
     edits: [
       [
-        '"Barrel pressed against its pin, clear of the bore\'s wall"/    torque holder to holder-fit with TW-80',
-        '"Barrel pressed against its pin, clear of the bore\'s wall"/    torque holder to 60 N·m ±4 with TW-80 source "Old sheet"',
+        '"Barrel pressed against its pin, clear of the bore\'s wall" to barrel/    torque holder to holder-fit with TW-80',
+        '"Barrel pressed against its pin, clear of the bore\'s wall" to barrel/    torque holder to 60 N·m ±4 with TW-80 source "Old sheet"',
       ],
     ],
     rule: 'one-joint-two-figures',

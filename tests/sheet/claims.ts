@@ -232,7 +232,7 @@ export function claimsOf(procedure: Procedure, options: SheetOptions): SheetClai
 }
 
 /** What holds in the whole shop warns of nothing. */
-const rules: ReadonlySet<Topic> = new Set(['alone', 'disposal']);
+const rules: ReadonlySet<Topic> = new Set(['alone', 'disposal', 'oil-on-skin', 'rags']);
 
 function shortOf(topic: Topic): string {
   const said: { readonly text: string; readonly short?: string } = words.cautions[topic];

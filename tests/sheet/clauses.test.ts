@@ -56,6 +56,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
     ['to nut-fit', '55 to 65 N·m'],
     ['to 47 N·m ±3', '44 to 50 N·m'],
     ['to 110 bar', '110 bar'],
+    ['to needle, nozzle', 'needle'],
   ],
   BringClause: [
     ['to bring opening to 253 bar', '253 bar'],
@@ -88,6 +89,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
   VerdictClause: [
     ['reuse if "bright"', 'bright'],
     ['lap if "hazed"', 'hazed'],
+    ['lap if "hazed" then wash in solvent', 'hazed'],
   ],
   FailClause: [
     ['on fail reshim (2 times)', 'R1', '2 attempts max.'],
@@ -114,6 +116,7 @@ const written: Readonly<Record<ClauseType, readonly (readonly [text: string, ...
   SpreadClause: [['spread at most 6 bar', 'at most 6 bar']],
   // What a gate proves is for the check, and nothing that a hand does.
   ProvesClause: [],
+  OfClause: [['of nozzle', 'nozzle']],
   NeverClause: [['never above 1.9 mm', '1.9 mm']],
   ExceptClause: [],
   // Its caution is before the step or at the head of the stage: tests/cautions.test.ts.

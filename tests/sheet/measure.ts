@@ -51,11 +51,7 @@ function cautionTexts(block: Sheet['blocks'][number]): string[] {
   const own = (step: StepBlock) => step.cautions.flatMap(({ label, text }) => [label, text]);
   switch (block.kind) {
     case 'safety':
-      return [
-        block.firstAid ?? '',
-        block.precedence,
-        ...block.rows.flatMap(({ label, text, steps }) => [label, text, steps]),
-      ];
+      return [block.firstAid ?? '', ...block.rows.flatMap(({ label, text, steps }) => [label, text, steps])];
     case 'place':
       return [
         ...(block.danger === null ? [] : [block.danger.label, block.danger.text]),

@@ -107,6 +107,7 @@ function jobFor(procedure: Procedure, count: number, words: Words, chance: Chanc
     source,
     order: null,
     intake: [],
+    checks: [],
     procedure,
     revision: procedure.revision,
     customer: chance(0.5) ? words() : null,

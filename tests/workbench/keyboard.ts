@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { command, openFile } from './browser.ts';
 import { beginTests } from './keys/begin.ts';
 import { commandTests } from './keys/commands.ts';
+import { contrastTests } from './keys/contrast.ts';
 import { type Bench, begin, type KeyboardTest, saved, type } from './keys/hands.ts';
 import { reloadTests } from './keys/reload.ts';
 import { serverTests } from './keys/server.ts';
@@ -141,6 +142,7 @@ const keyboardTests: readonly KeyboardTest[] = [
 const allTests: readonly KeyboardTest[] = [
   ...keyboardTests,
   ...viewTests,
+  ...contrastTests,
   ...wordTests,
   ...tourTests,
   ...reloadTests,

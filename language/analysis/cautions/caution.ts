@@ -1,6 +1,6 @@
 import type { Procedure, SignalWord, Step } from '../../model/index.ts';
 import type { Station } from '../../model/shop.ts';
-import type { Because } from './because.ts';
+import type { Said } from '../../say/say.ts';
 
 /** What a usual caution warns of. One text each. */
 export const topics = [
@@ -9,6 +9,7 @@ export const topics = [
   'mist',
   'flammable',
   'solvent',
+  'oil-on-skin',
   'caustic',
   'ultrasonic',
   'wheel',
@@ -16,13 +17,19 @@ export const topics = [
   'spring',
   'press',
   'air',
+  'hose',
+  'rod',
   'hot-cold',
   'lifting',
+  'sharp',
   'noise',
   'rags',
   'dust-fumes',
   'electrical',
+  'insulation',
   'rail',
+  'drive',
+  'rotor',
   'rotating',
   'lapping',
   'disposal',
@@ -42,7 +49,7 @@ export interface UsualText {
 /** A usual caution where it is called for. */
 export interface Caution extends UsualText {
   /** What it follows from; at the head of a stage, at the first step that calls for it. */
-  readonly because: Because;
+  readonly because: Said;
 }
 
 /** A step with what is around it: all that a caution may depend on. */
@@ -59,12 +66,14 @@ export interface Scene {
 
 /** What calls for a caution at a step. */
 export interface Call {
-  readonly because: Because;
+  readonly because: Said;
   /** The danger is near, but not in what this step does: the head of the stage warns of it, the step does not. */
   readonly headOnly?: boolean;
 }
 
 /** A usual caution and the steps that call for it. */
 export interface UsualCaution extends UsualText {
+  /** What it follows from, whatever the step: for the lead. */
+  readonly from: Said;
   readonly when: (scene: Scene) => Call | null;
 }

@@ -1,22 +1,26 @@
 import type { Procedure, Step } from '../../model/procedure.ts';
-import { own, readingOf } from '../../model/steps.ts';
+import { figuresAt, limitUses, own, readingOf } from '../../model/steps.ts';
 import { amount, compare, formatQuantity, kindOfUnit, window } from '../../quantities/index.ts';
 import type { Kind, Limit, Quantity } from '../../quantities/types.ts';
 
-/** Every figure that a step is done with or judged by: its own, and those of its spec for any part number. */
+/**
+ * Every figure that a step is done at, done with or judged by: its own, those of its points, and those of the spec for any
+ * part number.
+ */
 export function figuresOf(procedure: Procedure, step: Step): Quantity[] {
   const test = own(step, 'test');
-  const use = own(step, 'limit');
+  const uses = limitUses(step);
   const written: (Limit | null)[] = [
     own(step, 'bath') ?? null,
     test?.from ?? null,
     test?.to ?? null,
     own(step, 'at') ?? null,
+    ...figuresAt(step).map(({ limit }) => limit),
     // What is so much below a reading is no pressure of its own.
     test?.hold?.relation === 'at' ? test.hold.amount : null,
-    use?.form === 'limit' ? use.limit : null,
+    ...uses.flatMap((use) => (use.form === 'limit' ? [use.limit] : [])),
   ];
-  const named = [use?.form === 'spec' ? use.spec : null, readingOf(step)];
+  const named = [...uses.flatMap((use) => (use.form === 'spec' ? [use.spec] : [])), readingOf(step)];
   return [
     ...written.flatMap((one) => (one === null ? [] : valuesOf(one))),
     ...(test?.neverAbove == null ? [] : [test.neverAbove]),

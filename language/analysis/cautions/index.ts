@@ -1,8 +1,6 @@
-export { type Because, becauseText } from './because.ts';
 export type { Caution, Topic } from './caution.ts';
 export { topics } from './caution.ts';
-export { ownWords } from './scene.ts';
-export { suspectWord } from './suspect-words.ts';
+export { hasBlades, springTrait } from './moving.ts';
 export {
   type Called,
   cautionsByStep,

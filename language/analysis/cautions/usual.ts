@@ -3,7 +3,7 @@ import { formatQuantity } from '../../quantities/index.ts';
 import { oncePer } from '../../quantities/memo.ts';
 import type { Call, Caution, Scene, Topic, UsualText } from './caution.ts';
 import { atLeast, figuresOf, highest } from './figures.ts';
-import { isHarmlessGas, isPressed, stores, underPressure } from './scene.ts';
+import { isHarmlessGas, isPressed, stores, underPressure } from './pressure.ts';
 import { usualHazards } from './usual-hazards.ts';
 
 /** The usual cautions of one step: `full` where the whole text is printed again, `short` where a line is enough. */
@@ -34,7 +34,7 @@ export type Called = Caution & Pick<Call, 'headOnly'>;
 /**
  * The usual cautions of a procedure: in full at the head of each stage and repair that calls for them and before
  * `connect` and `prime`, a short line at later steps. Pure. They follow from verbs, fluids, stations, figures and what
- * the author declared; free text counts only where nothing is declared, and then the caution says so.
+ * the author declared, and from no title and no other words of a text.
  */
 export const usualCautions = oncePer((procedure: Procedure): UsualCautions => {
   const stages = new Map<string, readonly Caution[]>();

@@ -11,6 +11,7 @@ import { ownLanguage } from '../own-language.ts';
 import { buildPrintContext, type PrintContext, type SheetOptions } from '../print-context.ts';
 import { certificateNumber, factsOf, headOf } from './head.ts';
 import {
+  checksTexts,
   conditionsTable,
   factsTable,
   missingTable,
@@ -90,6 +91,7 @@ export function buildCertificate(procedure: Procedure, job: Job, options: Certif
     releaseTable(setting, judged),
     conditionsTable(setting, judged),
     toolsTable(setting, judged),
+    ...checksTexts(setting, judged),
     ruleText(setting, judged),
     sourcesText(setting, judged),
     termsText(setting),

@@ -463,6 +463,22 @@ export function termsText({ procedure }: PrintContext): TextBlock | null {
   return terms === null ? null : { kind: 'text', text: terms, strong: false };
 }
 
+/** What shows that the testers were right on the day. */
+export function checksTexts({ words }: PrintContext, { checks }: JudgedJob): TextBlock[] {
+  return checks.map(({ master, reading: { value, tool, done } }) => ({
+    kind: 'text',
+    text: words.certificate.check({
+      name: master.title,
+      reading: words.quantity(value),
+      limit: master.limit === null ? words.certificate.results.none : limitWords(words, master.limit, value),
+      tool: tool ?? '',
+      by: done?.by ?? '',
+      on: done?.on ?? '',
+    }),
+    strong: false,
+  }));
+}
+
 /** On a draft: what is in the way. */
 export function missingTable({ words }: PrintContext, missing: readonly Missing[]): TableBlock | null {
   if (missing.length === 0) return null;

@@ -19,7 +19,8 @@ export function onceEach(family: Family): DrawnFamily {
   const keyOf = (part: Part) => (part.position === null ? part.name : `${part.base} each`);
   for (const part of family.parts) if (!firsts.has(keyOf(part))) firsts.set(keyOf(part), part);
   const represented = new Map(family.parts.map((part) => [part.name, firsts.get(keyOf(part))!.name]));
-  for (const name of represented.values()) counts.set(name, (counts.get(name) ?? 0) + 1);
+  const quantities = new Map(family.parts.map(({ name, quantity }) => [name, quantity]));
+  for (const name of represented.values()) counts.set(name, (counts.get(name) ?? 0) + (quantities.get(name) ?? 1));
   const standsFor = (part: string) => represented.get(part) ?? part;
   const isDrawn = ({ part }: { readonly part: string }) => standsFor(part) === part;
   const others = (names: readonly string[], self: string) => [

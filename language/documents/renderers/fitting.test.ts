@@ -35,6 +35,9 @@ describe('the size of a part', () => {
     const stubborn = (size: number) => (size > 9.5 ? { pages: 3, used: 0.05 } : { pages: 2, used: 1 });
     expect(tried(stubborn)).toEqual([10.5, 10, 9.25]);
   });
+  it('is the least where a large piece went overleaf, and fits in that', () => {
+    expect(tried((size) => (size > 9.25 ? { pages: 2, used: 0.2 } : { pages: 1, used: 1 }))).toEqual([10.5, 9.25]);
+  });
   it('is the usual one again where nothing does', () => {
     expect(tried(() => ({ pages: 2, used: 0.05 }))).toEqual([10.5, 10, 9.25, 10.5]);
   });

@@ -265,13 +265,13 @@ function box(name: string): Markup {
   return html`<input class="box" aria-label="${name}" autocomplete="off">`;
 }
 
-function safety({ title, lead, read, firstAid, precedence, where: heading, rows: lines, rules }: SafetyBlock): Markup {
+function safety({ title, lead, read, firstAid, where: heading, rows: lines, rules }: SafetyBlock): Markup {
   return html`<section class="safety"><div class="bar"><h2>${title}</h2> <p>⚠ ${lead}</p> ${read === '' ? '' : html`<p class="read">${read} ${box(read)}</p>`}</div>
 ${firstAid === null ? '' : html`<p class="aid">${saidWhole(firstAid)}</p>`}
 ${
   lines.length === 0
     ? ''
-    : html`<p>${precedence}</p> <dl>${joined(
+    : html`<dl>${joined(
         lines.map(
           ({ word, label, text, steps: of }) =>
             html`<div class="${word.toLowerCase()}"><dt>${label}</dt> <dd>${text} <span class="at">${heading} <b>${of}</b></span></dd></div>`,

@@ -225,7 +225,7 @@ export const template = `
   ))
   if b.firstAid != none { first-aid(b.firstAid) }
   if b.rows.len() > 0 {
-    block(above: 1.4mm, below: 1.8mm, sticky: true, b.precedence)
+    v(1.4mm, weak: true)
     grid(
       columns: (auto, 1fr), stroke: (x, y) => (top: hair, bottom: hair), inset: (x: 1.2mm, top: 0.2em, bottom: 0.3em), align: left + horizon,
       ..b.rows.map(r => (

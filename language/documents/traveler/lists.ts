@@ -161,7 +161,8 @@ export function renewTable(setting: PrintContext): TableBlock | null {
   );
   const counts = new Map<string, number>();
   for (const part of family.parts) {
-    if (part.renewed || named.has(part.name)) counts.set(baseTitle(part), (counts.get(baseTitle(part)) ?? 0) + 1);
+    if (part.renewed || named.has(part.name))
+      counts.set(baseTitle(part), (counts.get(baseTitle(part)) ?? 0) + part.quantity);
   }
   if (counts.size === 0) return null;
   const { title, part, each, set, ready } = setting.words.renew;

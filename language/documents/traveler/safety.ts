@@ -7,8 +7,8 @@ import { repairNumber } from '../names.ts';
 import { shownSteps } from '../print-context.ts';
 import type { SheetContext } from './context.ts';
 
-/** What holds in the whole shop, and warns of no hurt at a step. */
-const rules: ReadonlySet<Topic> = new Set(['alone', 'disposal']);
+/** What holds in the whole shop all day, and warns of no sudden hurt at a step. */
+const rules: ReadonlySet<Topic> = new Set(['alone', 'disposal', 'oil-on-skin', 'rags']);
 
 /** What may cost a hand or a life: in full at the place where it can happen. */
 const extreme: ReadonlySet<Topic> = new Set(['injection', 'rail', 'electrical']);
@@ -92,7 +92,6 @@ export function safetyBlock(context: SheetContext): SafetyBlock {
     // Nobody signs what is for the wall.
     read: context.options.form === 'instruction' ? '' : safety.read,
     firstAid: cautions.pressure ? words.firstAid : null,
-    precedence: safety.precedence,
     where: safety.where,
     rows: [
       ...procedure.hazards.map((one) => ({ ...ownCaution(words, one), steps: safety.everywhere })),

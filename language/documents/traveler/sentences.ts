@@ -24,8 +24,11 @@ export function buildSentence(told: ObjectWords, step: Step, these: string | nul
 /** The sentence in runs; the first letter is made large afterwards. */
 function spansOf(told: ObjectWords, step: Step, these: string | null): Span[] {
   const { procedure, words } = told;
-  if (step.verb === 'do') return [{ text: step.text ?? '' }];
   const { inSentence, list, piece, limit } = words;
+  if (step.verb === 'do') {
+    const changed = list(objectWords(told, step.objects));
+    return [{ text: step.text ?? '' }, ...(changed === '' ? [] : piece('changes', { parts: changed }))];
+  }
   const text = step.text ?? '';
   const [at, from, said, bath] = [own(step, 'station'), own(step, 'fluid'), own(step, 'count'), own(step, 'bath')];
   const station = at == null ? null : inSentence(stationTitle(procedure, at));
@@ -85,6 +88,10 @@ function keyOf(step: Step, parts: string) {
       return parts === '' ? 'set' : 'setBy';
     case 'sign-off':
       return text === null ? 'sign-off' : 'signOffBy';
+    case 'send-out':
+      return parts === '' ? 'send-out' : 'sendOutOf';
+    case 'book-in':
+      return parts === '' ? 'book-in' : 'bookInOf';
     case 'hold-for':
       return text === null ? 'hold-for' : 'holdFor';
     default:

@@ -7,6 +7,7 @@ import type { Block, BoxRow, CloseBlock, Fact, StepBlock } from '../model.ts';
 import { stationTitle } from '../names.ts';
 import { type PrintContext, setSize, shownSteps } from '../print-context.ts';
 import type { SheetContext } from './context.ts';
+import { dangerFigures } from './danger-facts.ts';
 import { emptyBoxes, rowOf } from './rows.ts';
 import { sectionMessages } from './safety.ts';
 import { allowedHere, stepBlock } from './steps.ts';
@@ -67,6 +68,7 @@ function stageFacts({ procedure, words }: PrintContext, stage: Stage): Fact[] {
   return [
     ...(stage.station === null ? [] : [{ label: words.place.station, text: stationTitle(procedure, stage.station) }]),
     ...(station?.wear == null ? [] : [{ label: words.place.wear, text: station.wear }]),
+    ...(station === undefined ? [] : dangerFigures(words, station)),
     ...(stage.together ? [{ label: words.place.work, text: words.place.together }] : []),
   ];
 }

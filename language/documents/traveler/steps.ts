@@ -21,6 +21,7 @@ import { baseTitle, fluidTitle, specTitle } from '../names.ts';
 import type { PrintContext } from '../print-context.ts';
 import { toolWords } from '../tools.ts';
 import type { SheetContext } from './context.ts';
+import { dangerFacts } from './danger-facts.ts';
 import { failPath, passingVerdicts } from './fail-path.ts';
 import { isGateStep } from './gates.ts';
 import { gaugeWindows } from './gauge-window.ts';
@@ -152,6 +153,7 @@ function facts(setting: PrintContext, figures: StepFigures): Fact[] {
     })),
     ...('accept' in step && step.accept !== null ? [{ label: label.accept, text: step.accept }] : []),
     ...('reject' in step && step.reject !== null ? [{ label: label.reject, text: step.reject }] : []),
+    ...dangerFacts(setting, step),
     ...(step.sourceText === null || saysSource(step) ? [] : [{ label: '', text: '', sources: [step.sourceText] }]),
     ...(step.takes === null ? [] : [{ label: label.takes, text: words.quantity(step.takes) }]),
   ];

@@ -4,7 +4,7 @@
  */
 export type Bundle = Readonly<Record<string, string>>;
 
-/** Words with an article, such as `ein Druck`, without it: chosen by the English of a hole. */
+/** Words that have an article, without it: chosen by the English of a hole. */
 export function withoutArticle(words: Bundle, article: RegExp, hole: number): string {
   const choices = Object.entries(words).flatMap(([english, text]) =>
     article.test(text) ? [`${english.replace(/\W+/gu, '_')} {${text.replace(article, '')}}`] : [],

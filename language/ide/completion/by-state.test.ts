@@ -1,6 +1,7 @@
 /** What is offered by what is known of the unit at the cursor. */
 import { expect, test } from 'vitest';
 import { libraryFiles } from '../../../tests/library.ts';
+import { english } from '../../say/say.ts';
 import { positionAt } from '../offset.ts';
 import { snapshotOf } from '../snapshot.ts';
 import { completionsAt, type Suggestion } from './completions.ts';
@@ -25,7 +26,7 @@ function offered(behind: string, half: string): Suggestion[] {
 const shown = (behind: string, half: string, count: number) =>
   offered(behind, half)
     .slice(0, count)
-    .map(({ label, description }) => `${label} | ${description}`);
+    .map(({ label, description }) => `${label} | ${english(description ?? '')}`);
 
 const names = (behind: string, half: string) =>
   offered(behind, half).flatMap(({ label, kind }) => (kind === 'name' ? [label] : []));
@@ -53,7 +54,7 @@ test('after torque the joints that are run down, with their torque', () => {
 
 test('after test those still owed', () => {
   const without = (name: string) => offered('prime 6 strokes', 'test ').find(({ label }) => label === name);
-  expect(without('opening')).toMatchObject({ description: 'not passed yet' });
+  expect(english(without('opening')!.description ?? '')).toBe('not passed yet');
 });
 
 test('a shim is chosen from its drawer, to bring what is read, by a rate', () => {

@@ -2,6 +2,7 @@
 import { propertyClasses } from '../../engineering/proof-load.ts';
 import { dangers } from '../../model/danger.ts';
 import { drawnAs } from '../../model/drawn-as.ts';
+import { materials } from '../../model/material.ts';
 import { continuing, fluidWords, kindWords, stepBlocks } from '../../syntax/keywords.ts';
 import type { Place } from './place.ts';
 import { addressVerbs, inStep } from './step-place.ts';
@@ -67,6 +68,7 @@ function atBeginning(block: string | null): Wanted {
     case 'family':
       return words(
         'part',
+        'assembly',
         'places',
         'face',
         'port',
@@ -84,6 +86,7 @@ function atBeginning(block: string | null): Wanted {
         'repair',
         'sequence',
         'hazard',
+        'figures from',
         'allow',
         'instead of',
         'after',
@@ -91,7 +94,7 @@ function atBeginning(block: string | null): Wanted {
         'without',
       );
     case 'number':
-      return names('spec');
+      return { ...names('spec'), words: ['figures from'] };
     case 'job':
       return words('unit', 'intake');
     case 'intake':
@@ -105,6 +108,7 @@ function atBeginning(block: string | null): Wanted {
         'approved by',
         'photo',
         'deviation',
+        'moved',
       );
     case 'unit':
       return {
@@ -129,6 +133,7 @@ const unitWords = [
   'deviation',
   'photo',
   'shop-serial',
+  'again',
 ];
 
 function inHead(before: readonly string[]): Wanted {
@@ -193,8 +198,9 @@ function inFamily(before: readonly string[]): Wanted {
   switch (before[0]) {
     case 'part': {
       if (before.length < 2) return nothing;
-      if (last === 'from') return before.at(-2) === 'chosen' ? names('stock') : words('below');
+      if (last === 'from') return before.at(-2) === 'chosen' ? names('stock') : words('below', 'above');
       if (last === 'as') return words(...drawnAs);
+      if (last === 'material') return words(...materials);
       if (last === 'not') return words(...dangers);
       const relation = before.findLast((word) => ['on', 'in', 'through', 'holds', 'to', 'with'].includes(word));
       if (last === relation || (last === ',' && relation !== undefined)) return names('part');
@@ -218,10 +224,18 @@ function inFamily(before: readonly string[]): Wanted {
         'binds over',
         'drawn as',
         'from below',
+        'from above',
+        'material',
+        'weight',
         ...dangerWords,
         'for each cylinder',
+        'quantity',
+        'sides',
       );
     }
+    case 'assembly':
+      if (last === 'of' || last === ',') return names('part');
+      return before.length < 2 ? nothing : words('of');
     case 'face':
       if (last === 'face') return names('part');
       if (last === 'meets') return names('face', 'part');

@@ -21,7 +21,7 @@ import { clauseMarkdown, verbMarkdown } from '../verb-words.ts';
 import { rangeOfToken, scannedFile, tokensAt } from '../words.ts';
 import { figureMarkdown } from './figure.ts';
 import { markdownText } from './markdown.ts';
-import { changesMarkdown, traitsText, whereMarkdown } from './state.ts';
+import { cautionsMarkdown, changesMarkdown, traitsText, whereMarkdown } from './state.ts';
 
 /** What is shown for a place. */
 export interface Hover {
@@ -131,19 +131,25 @@ function wordHover(snapshot: Snapshot, file: string, position: Position, tell: T
     const clause = clauseMarkdown(step.verb, token.image, tell);
     return clause === null ? null : { range, markdown: clause };
   }
-  const changes = stepChanges(snapshot, file, range, tell);
-  return { range, markdown: [verbMarkdown(step.verb, tell), ...(changes === null ? [] : [changes])].join('\n\n') };
+  const more = stepMarkdown(snapshot, file, range, tell);
+  return { range, markdown: [verbMarkdown(step.verb, tell), ...more].join('\n\n') };
 }
 
-function stepChanges({ result }: Snapshot, file: string, { start }: Range, tell: Tell): string | null {
+/** What a step changes, and its cautions with what each follows from. */
+function stepMarkdown({ result }: Snapshot, file: string, { start }: Range, tell: Tell): string[] {
   for (const { procedure, states } of result.proceduresIn(file)) {
     const step = allSteps(procedure).find(
       ({ source }) => source.file === file && comparePositions(source.range.start, start) === 0,
     );
-    const changes = step === undefined || states === null ? null : changesMarkdown(procedure, states, step, tell);
-    if (changes !== null) return `${tell(say`Step ${step!.number} changes:`)}\n\n${changes}`;
+    if (step === undefined) continue;
+    const changes = states === null ? null : changesMarkdown(procedure, states, step, tell);
+    const cautions = cautionsMarkdown(procedure, step, tell);
+    return [
+      ...(changes === null ? [] : [`${tell(say`Step ${step.number} changes:`)}\n\n${changes}`]),
+      ...(cautions === null ? [] : [`${tell(say`Its cautions:`)}\n\n${cautions}`]),
+    ];
   }
-  return null;
+  return [];
 }
 
 /** A declared name: its words, its declaration as it is written, and what it is of. */

@@ -1,18 +1,34 @@
 /** What is known of the unit and its parts at a step, in words. */
+import { cautionsByStep } from '../../analysis/cautions/index.ts';
 import { allSteps } from '../../analysis/locations.ts';
 import type { StepStates } from '../../analysis/step-states.ts';
 import type { Part, Procedure } from '../../model/index.ts';
 import type { Step } from '../../model/procedure.ts';
+import { formatQuantity } from '../../quantities/index.ts';
 import { type Filling, joined, propertyTerm, say, type Tell, term } from '../../say/say.ts';
 import type { StateAt } from '../state-at.ts';
 import { markdownText } from './markdown.ts';
 
 /** What a family declares about a part. */
 export function traitsText(
-  { locatedBy, renewed, chosenFrom, matchedTo, heldIn, marks, moves, suppliedLoose, bindsOver }: Part,
+  {
+    locatedBy,
+    renewed,
+    chosenFrom,
+    matchedTo,
+    heldIn,
+    marks,
+    moves,
+    suppliedLoose,
+    bindsOver,
+    material,
+    weight,
+    quantity,
+  }: Part,
   tell: Tell,
 ): string | null {
   const traits: Filling[] = [
+    ...(quantity === 1 ? [] : [say`${quantity} per unit`]),
     ...(renewed ? [say`always renewed`] : []),
     ...(locatedBy === null ? [] : [say`located by ${locatedBy}`]),
     ...(chosenFrom === null ? [] : [say`chosen from ${chosenFrom}`]),
@@ -22,6 +38,8 @@ export function traitsText(
     ...(moves === null ? [] : [moves === 'slides' ? say`must slide` : say`must turn freely`]),
     ...(suppliedLoose ? [say`supplied loose`] : []),
     ...(bindsOver === null ? [] : [say`its coils bind over ${bindsOver.number} ${bindsOver.unit} of shim`]),
+    ...(material === null ? [] : [say`of ${material}`]),
+    ...(weight === null ? [] : [say`weighs ${formatQuantity(weight)}`]),
   ];
   return traits.length === 0 ? null : markdownText(`${tell(joined(traits, '; '))}.`);
 }
@@ -76,4 +94,12 @@ export function changesMarkdown(procedure: Procedure, states: StepStates, step: 
   if (changes.length === 0) return null;
   const more = changes.length - mostChanges;
   return [...changes.slice(0, mostChanges), ...(more > 0 ? [`- ${tell(say`and ${more} more`)}`] : [])].join('\n');
+}
+
+/** The usual cautions that a step calls for, each with what it follows from. Null: none. */
+export function cautionsMarkdown(procedure: Procedure, step: Step, tell: Tell): string | null {
+  const lines = cautionsByStep(procedure)(step).map(
+    ({ topic, word, because }) => `- **${word}** ${topic}: ${markdownText(tell(because))}`,
+  );
+  return lines.length === 0 ? null : lines.join('\n');
 }

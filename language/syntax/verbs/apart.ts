@@ -18,9 +18,9 @@ export const apart = {
     objects: ['part'],
     takes: ['with part', 'held', 'at station', 'in text', 'in fluid'],
     does: 'takes off, with other parts together; any order that the parts allow',
-    is: ['frees', 'opens', 'turns', 'lifts'],
+    is: ['as one', 'frees', 'opens', 'turns', 'lifts'],
   },
-  discard: { objects: ['part'], takes: [], does: 'takes off for good', is: ['frees', 'opens', 'lifts'] },
+  discard: { objects: ['part'], takes: [], does: 'takes off for good', is: ['as one', 'frees', 'opens', 'lifts'] },
   compress: {
     objects: ['part'],
     takes: ['in text', 'in fluid'],

@@ -5,6 +5,7 @@ export const dangers = [
   'hot',
   'cold',
   'heavy',
+  'sharp',
   'spring-loaded',
   'stored pressure',
   'ultrasonic',

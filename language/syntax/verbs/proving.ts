@@ -5,15 +5,15 @@ export const proving = {
   check: {
     objects: ['part', 'face', 'port'],
     all: 'parts',
-    takes: ['moves', 'verdict', 'reject', 'accept', 'within', 'amount', 'fail', 'proves', 'with gauge'],
+    takes: ['moves', 'verdict', 'verdict lap', 'reject', 'accept', 'within', 'amount', 'fail', 'proves', 'with gauge'],
     does: 'is a gate, by eye and hand',
-    is: ['reads', 'takes in hand'],
+    is: ['as one', 'reads', 'takes in hand'],
   },
   measure: {
     objects: ['part', 'face'],
     takes: ['within', 'amount', 'fail', 'with gauge'],
     does: 'makes a box on the sheet; with `within` a gate',
-    is: ['reads', 'takes in hand', 'drives'],
+    is: ['as one', 'reads', 'takes in hand', 'drives'],
   },
   read: {
     objects: ['reading'],

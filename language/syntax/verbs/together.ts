@@ -6,7 +6,7 @@ export const together = {
     objects: ['part'],
     takes: ['with part', 'words ready to fit'],
     does: 'takes new parts, in preservative',
-    is: ['frees', 'opens', 'changes'],
+    is: ['as one', 'frees', 'opens', 'changes'],
   },
   choose: {
     objects: ['part'],
@@ -18,7 +18,7 @@ export const together = {
     objects: ['part'],
     takes: ['located', 'with part', 'in text', 'in fluid', 'for trial', 'for text', 'words ready to fit'],
     does: 'puts in place',
-    is: ['frees', 'tightens', 'lifts'],
+    is: ['as one', 'frees', 'tightens', 'lifts'],
   },
   'line-up': { objects: ['part'], takes: [], does: 'brings marks or holes in line', is: ['changes'] },
   'run-down': {
@@ -55,9 +55,9 @@ export const together = {
     objects: ['part'],
     takes: ['with marking', 'at station'],
     does: 'marks for good',
-    is: ['after sign-off'],
+    is: ['as one', 'after sign-off'],
   },
-  seal: { objects: ['part'], takes: [], does: 'seals', is: ['after sign-off'] },
+  seal: { objects: ['part'], takes: [], does: 'seals', is: ['as one', 'after sign-off'] },
   pack: {
     objects: [],
     takes: ['in text', 'in fluid'],

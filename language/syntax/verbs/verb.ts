@@ -26,6 +26,8 @@ export type Trait =
   | 'drives'
   /** A part that can turn may turn at it. */
   | 'spins'
+  /** It may be done to an assembly, with all that is in it. */
+  | 'as one'
   /** It takes the whole unit up, whatever part it names. */
   | 'whole unit'
   /** What is heavy is taken up or set down. */
@@ -44,6 +46,7 @@ export type VerbCaution =
   | 'press'
   | 'noise'
   | 'rags'
+  | 'oil-on-skin'
   | 'alone'
   | 'lapping'
   | 'disposal';

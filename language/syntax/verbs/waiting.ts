@@ -17,15 +17,20 @@ export const waiting = {
   },
   'send-out': {
     objects: [],
-    takes: ['for text'],
-    does: 'sends the unit to somebody else',
-    is: ['whole unit', 'lifts', 'changes', 'after sign-off'],
+    takes: ['of parts', 'for text'],
+    does: 'sends the unit to somebody else, or `of PARTS` what is off it',
+    is: ['as one', 'whole unit', 'lifts', 'changes', 'after sign-off'],
   },
-  'book-in': { objects: [], takes: [], does: 'takes the unit back from somebody else', is: ['whole unit', 'lifts'] },
+  'book-in': {
+    objects: [],
+    takes: ['of parts'],
+    does: 'takes back from somebody else what was sent out',
+    is: ['as one', 'whole unit', 'lifts'],
+  },
   do: {
     objects: [],
-    takes: [],
-    does: 'is anything else, as written',
-    is: ['drives', 'spins', 'lifts', 'changes', 'after sign-off'],
+    takes: ['to parts'],
+    does: 'is anything else, as written; `to PARTS` says what it changes',
+    is: ['as one', 'drives', 'spins', 'lifts', 'changes', 'after sign-off'],
   },
 } as const satisfies Readonly<Record<string, VerbRecord>>;

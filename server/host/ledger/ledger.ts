@@ -9,10 +9,11 @@ import { parseAnswers, type RecordAnswers } from '../../../language/archive/reco
 import { type Said, say } from '../../../language/say/say.ts';
 import { cacheFolder } from '../cache/cache-folder.ts';
 import { fileHash, listName } from '../files/records.ts';
+import { shimSums } from './shim-sums.ts';
 import { openSqlite, type Row, type Sqlite, type Value } from './sqlite.ts';
 
 /** Version of the tables: a ledger of another one is made again. */
-const version = 2;
+const version = 3;
 
 const schema = `
 create table meta (key text primary key, value) without rowid;
@@ -21,10 +22,13 @@ create table jobs (
   procedure text, revision text, family text, shop text, issue integer, reason text, replaced integer default 0);
 create table units (
   id integer primary key, job integer, place text, number text, serial text, on_hold text, remarks text, renewed text,
-  batches text, facts text, comeback text, cause text, done text);
+  batches text, facts text, comeback text, cause text, done text, at_once integer);
 create table results (
   unit integer, seq integer, role text, name text, value text, value_unit text, passed integer, limited text, margin real,
-  tool text, person text, day text, note text, tries integer, primary key (unit, seq)) without rowid;
+  tool text, watched text, person text, day text, note text, tries integer, primary key (unit, seq)) without rowid;
+create table rates (
+  job integer, part text, test text, value_unit text, units integer, points integer, xx real, xy real, yy real, blur_x real, blur_y real,
+  primary key (job, part, test, value_unit)) without rowid;
 `;
 
 const indexes = `
@@ -32,10 +36,12 @@ create index if not exists jobs_job on jobs (job);
 create index if not exists jobs_record on jobs (record);
 create index if not exists jobs_hash on jobs (hash);
 create index if not exists jobs_customer on jobs (customer);
+create index if not exists jobs_closed on jobs (closed);
 create index if not exists jobs_procedure on jobs (procedure, revision);
 create index if not exists units_job on units (job);
 create index if not exists units_serial on units (serial);
 create index if not exists results_tool on results (tool, day);
+create index if not exists results_watched on results (watched, day) where watched is not null;
 `;
 
 const rareIndexes = {
@@ -57,7 +63,12 @@ export interface LedgerOptions {
   /** Folder that it is kept in; the user's cache folder unless said otherwise. */
   readonly cache?: string | null | undefined;
   readonly open?: typeof openSqlite;
+  /** So many new records are taken in, and no more: then it throws `TooManyRecords`. Undefined: all. */
+  readonly most?: number;
 }
+
+/** More is new than the caller has the time for. */
+class TooManyRecords extends Error {}
 
 /** Folder of all ledgers; null: nothing is kept. */
 function ledgerFolder(): string | null {
@@ -67,28 +78,28 @@ function ledgerFolder(): string | null {
 
 /** The ledger of a folder of records, with all that its list has. What it had before stays; only new records are read. */
 export async function openLedger(records: string, options: LedgerOptions = {}): Promise<Ledger> {
-  const { cache = ledgerFolder(), open = openSqlite } = options;
+  const { cache = ledgerFolder(), open = openSqlite, most = Number.POSITIVE_INFINITY } = options;
   const notes: Said[] = [];
-  if (cache === null) return await filled(await open(':memory:'), records, notes);
+  if (cache === null) return await filled(await open(':memory:'), { records, notes, most });
   const path = join(cache, `${createHash('sha256').update(resolve(records)).digest('hex').slice(0, 24)}.sqlite`);
   try {
     mkdirSync(cache, { recursive: true });
   } catch {
     notes.push(say`${cache} cannot be written to, so the ledger is made again for each question.`);
-    return await filled(await open(':memory:'), records, notes);
+    return await filled(await open(':memory:'), { records, notes, most });
   }
   for (const attempt of ['first', 'second'] as const) {
     let database: Sqlite | null = null;
     try {
       database = await open(path);
-      return await filled(database, records, notes);
+      return await filled(database, { records, notes, most });
     } catch (error) {
       try {
         database?.close();
       } catch {
         // It is thrown away, or there was none.
       }
-      if (attempt === 'second') throw error;
+      if (attempt === 'second' || error instanceof TooManyRecords) throw error;
       if (isBusy(error)) break;
       notes.push(say`The ledger was damaged, and was made again from the records.`);
       for (const ending of ['', '-journal', '-wal', '-shm', '.lock'])
@@ -96,18 +107,25 @@ export async function openLedger(records: string, options: LedgerOptions = {}): 
     }
   }
   notes.push(say`Another program has kept the ledger busy, so it was made for this question alone.`);
-  return await filled(await open(':memory:'), records, notes);
+  return await filled(await open(':memory:'), { records, notes, most });
 }
 
 function isBusy(error: unknown): boolean {
   return /locked|busy/iu.test(String(error));
 }
 
-async function filled(database: Sqlite, records: string, notes: Said[]): Promise<Ledger> {
+interface Filling {
+  readonly records: string;
+  readonly notes: Said[];
+  readonly most: number;
+}
+
+async function filled(database: Sqlite, filling: Filling): Promise<Ledger> {
+  const { notes } = filling;
   database.exec('pragma busy_timeout = 20000');
   // What a power cut costs is made again.
   database.exec('pragma synchronous = off');
-  await patiently(() => takeIn(database, records, notes));
+  await patiently(() => takeIn(database, filling));
   return {
     all: (sql, values) => database.all(sql, values),
     ready(index) {
@@ -135,10 +153,11 @@ async function patiently(work: () => void): Promise<void> {
 }
 
 /** Takes in what the list has behind the place that was read to. */
-function takeIn(database: Sqlite, records: string, notes: Said[]): void {
+function takeIn(database: Sqlite, { records, notes, most }: Filling): void {
   const known = stateOf(database);
   const list = listTail(records, known);
   if (list === 'same') return;
+  if (list.lines.length > most) throw new TooManyRecords();
   database.exec('begin immediate');
   try {
     // Another process may have been here in between.
@@ -149,7 +168,7 @@ function takeIn(database: Sqlite, records: string, notes: Said[]): void {
       if (fresh) {
         if (now !== null) notes.push(say`The list of records is another than before, so the ledger was made again.`);
         database.exec(
-          'drop table if exists meta; drop table if exists jobs; drop table if exists units; drop table if exists results;',
+          'drop table if exists meta; drop table if exists jobs; drop table if exists units; drop table if exists results; drop table if exists rates;',
         );
         database.exec(schema);
       }
@@ -251,8 +270,9 @@ function insertAll(database: Sqlite, records: string, { lines, fresh }: NewRecor
   const insert = {
     replaced: database.prepare('update jobs set replaced = 1 where hash = ?'),
     job: database.prepare('insert into jobs values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)'),
-    unit: database.prepare('insert into units values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
-    result: database.prepare('insert into results values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
+    unit: database.prepare('insert into units values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
+    result: database.prepare('insert into results values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
+    rate: database.prepare('insert into rates values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
   };
   const next = (table: string) => Number(database.all(`select coalesce(max(id), 0) as id from ${table}`)[0]?.id ?? 0);
   const ids = { job: next('jobs'), unit: next('units') };
@@ -275,6 +295,7 @@ function insertAll(database: Sqlite, records: string, { lines, fresh }: NewRecor
     insert.job(rows.job);
     rows.units.forEach(insert.unit);
     rows.results.forEach(insert.result);
+    rows.rates.forEach(insert.rate);
     ids.job++;
     ids.unit += rows.units.length;
   }
@@ -294,6 +315,8 @@ interface JobRows {
   readonly job: Values;
   readonly units: readonly Values[];
   readonly results: readonly Values[];
+  /** What shims brought, by unit. */
+  readonly rates: readonly Values[];
   readonly replaces: string | null;
 }
 
@@ -312,7 +335,7 @@ function rowsAt(path: string, place: Place): JobRows | null {
     if (answers === null) return null;
     const rows = rowsOf(answers, place);
     const isValue = (value: unknown) => value === null || typeof value === 'string' || typeof value === 'number';
-    return [rows.job, ...rows.units, ...rows.results].every((row) => row.every(isValue)) ? rows : null;
+    return [rows.job, ...rows.units, ...rows.results, ...rows.rates].every((row) => row.every(isValue)) ? rows : null;
   } catch {
     return null;
   }
@@ -336,6 +359,7 @@ function rowsOf(answers: RecordAnswers, { name, hash, ids }: Place): JobRows {
         one.limit,
         one.margin === null ? null : Number(one.margin),
         one.tool,
+        one.watched,
         one.by,
         one.on ?? closed,
         one.text,
@@ -357,14 +381,35 @@ function rowsOf(answers: RecordAnswers, { name, hash, ids }: Place): JobRows {
       comeback?.text ?? null,
       comeback?.label ?? null,
       [...new Set(done)].join('; '),
+      Number(passedAtOnce(unit.results)),
     ];
   });
   return {
     job: [id, name, hash, job, title, customer, received, closed, procedure, revision, family, shop, issue, reason],
     units,
     results,
+    rates: answers.choices.flatMap(({ part, test }) => ratesOf(answers, part, test).map((row) => [id, ...row])),
     replaces: answers.replaces,
   };
+}
+
+/** What the units of a job say of a shim, added up; of readings in several units of measure one row for each. */
+function ratesOf({ units }: RecordAnswers, part: string, test: string): Value[][] {
+  const sums = units.flatMap(({ results }) => shimSums(results, part, test) ?? []);
+  return [...new Set(sums.map(({ unit }) => unit))].map((unit) => {
+    const own = sums.filter((one) => one.unit === unit);
+    const sum = (key: 'points' | 'xx' | 'xy' | 'yy' | 'blurX' | 'blurY') => own.reduce((all, one) => all + one[key], 0);
+    const figures = [sum('points'), sum('xx'), sum('xy'), sum('yy'), sum('blurX'), sum('blurY')];
+    return [part, test, unit, own.length, ...figures];
+  });
+}
+
+/**
+ * Nothing failed before it passed. What was read with the shim that came out is no try: it is read to choose the first one by.
+ */
+function passedAtOnce(results: RecordAnswers['units'][number]['results']): boolean {
+  const first = results.findIndex(({ role }) => role === 'shim in');
+  return !results.some(({ role, passed }, index) => role === 'earlier' && passed === false && index > first);
 }
 
 function factText({ word, name, text, label, by, on }: RecordAnswers['intake'][number]): string {

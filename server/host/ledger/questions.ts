@@ -37,11 +37,16 @@ export function history(ledger: Ledger, word: string): { readonly by: HistoryBy;
       by,
       visits: units.map((unit) => ({
         unit,
-        results: ledger.all('select * from results where unit = ? order by seq', [unit.id ?? null]),
+        results: resultsOf(ledger, unit.id ?? null),
       })),
     };
   }
   return null;
+}
+
+/** The results of a unit in the order in which they were written. */
+export function resultsOf(ledger: Ledger, unit: Value): Row[] {
+  return ledger.all('select * from results where unit = ? order by seq', [unit]);
 }
 
 export interface AffectedBy {
@@ -63,7 +68,7 @@ export function affected(ledger: Ledger, { tool, by, batch, procedure, revision,
   const byDay = tool === undefined && by === undefined && (from !== undefined || to !== undefined);
   if (byDay) ledger.ready('day');
   const conditions: [string, Value | undefined][] = [
-    ['results.tool = ?', tool],
+    ['(results.tool = ? or results.watched = ?)', tool],
     ['results.person = ?', by],
     ["', ' || units.batches || ', ' like '%, ' || ? || ', %'", batch],
     [byDay ? '+jobs.procedure = ?' : 'jobs.procedure = ?', procedure],
@@ -77,9 +82,9 @@ export function affected(ledger: Ledger, { tool, by, batch, procedure, revision,
       results.name, results.value, results.value_unit, results.limited, results.margin, results.tool, jobs.procedure, jobs.revision,
       jobs.record
     from results join units on units.id = results.unit join jobs on jobs.id = units.job
-    where jobs.replaced = 0 and ${given.map(([sql]) => sql).join(' and ')}
+    where jobs.replaced = 0 and results.role <> 'earlier' and ${given.map(([sql]) => sql).join(' and ')}
     order by results.margin is null, results.margin, results.day, jobs.id, units.id, results.seq`,
-    given.map(([, value]) => value!),
+    given.flatMap(([sql, value]) => Array.from({ length: sql.split('?').length - 1 }, () => value!)),
   );
 }
 
@@ -112,8 +117,21 @@ export interface Learned {
   /** Units that were read as they came in, and those of them that were still inside their limit in service. */
   readonly found: number;
   readonly foundPassed: number;
+  /** What a shim brought, by the readings of the month; null: too few. */
+  readonly rate: LearnedRate | null;
   /** Units that came back, by cause. */
   readonly comebacks: Readonly<Record<string, number>>;
+}
+
+export interface LearnedRate {
+  readonly part: string;
+  readonly test: string;
+  /** In this unit, for a millimeter more. */
+  readonly unit: string;
+  readonly slope: number;
+  /** Its standard error, what the last digits of readings and shims cannot show included: as `fitSlope`. */
+  readonly error: number;
+  readonly units: number;
 }
 
 /** Month by month, the first first. */
@@ -127,13 +145,14 @@ export function learned(
     ['jobs.closed <= ?', to],
   ];
   const given = conditions.filter(([, value]) => value !== undefined);
-  const where = ['jobs.replaced = 0', 'units.on_hold is null', ...given.map(([sql]) => sql)].join(' and ');
+  const ofJobs = ['jobs.replaced = 0', ...given.map(([sql]) => sql)].join(' and ');
+  const where = `${ofJobs} and units.on_hold is null`;
   const values = given.map(([, value]) => value!);
   const rows = ledger.all(
-    `select substr(closed, 1, 7) as month, procedure, count(*) as units, sum(tries <= 1) as first_pass,
+    `select substr(closed, 1, 7) as month, procedure, count(*) as units, sum(at_once) as first_pass,
       sum(found is not null) as found, sum(found = 1) as found_passed
     from (select jobs.closed, jobs.procedure,
-        (select max(tries) from results where unit = units.id and role = 'as left') as tries,
+        units.at_once,
         (select min(passed) from results where unit = units.id and role = 'as found' and passed is not null) as found
       from units join jobs on jobs.id = units.job where ${where})
     group by month, procedure order by month, procedure`,
@@ -145,7 +164,16 @@ export function learned(
     group by month, procedure, cause order by cause`,
     values,
   );
+  const rates = ledger.all(
+    `select substr(jobs.closed, 1, 7) as month, jobs.procedure, rates.part, rates.test, rates.value_unit, sum(rates.units) as units,
+      sum(points) as points, sum(xx) as xx, sum(xy) as xy, sum(yy) as yy,
+      sum(blur_x) as blur_x, sum(blur_y) as blur_y
+    from rates join jobs on jobs.id = rates.job where ${ofJobs}
+    group by month, procedure, part, test, value_unit order by sum(rates.units) desc`,
+    values,
+  );
   return rows.map((row) => ({
+    rate: rateOf(rates.find((one) => one.month === row.month && one.procedure === row.procedure)),
     month: String(row.month),
     procedure: String(row.procedure),
     units: Number(row.units),
@@ -160,12 +188,25 @@ export function learned(
   }));
 }
 
+/** One slope for all units, with a height of its own for each: as `fitSlope`, from sums. Null: no point to spare. */
+function rateOf(row: Row | undefined): LearnedRate | null {
+  if (row === undefined) return null;
+  const figure = (key: string) => Number(row[key]);
+  const [units, points, xx, xy, yy] = [figure('units'), figure('points'), figure('xx'), figure('xy'), figure('yy')];
+  const freedom = points - units - 1;
+  if (freedom < 1) return null;
+  const slope = xy / xx;
+  const blurred = (figure('blur_y') + slope ** 2 * figure('blur_x')) / points;
+  const error = Math.sqrt((Math.max(0, yy - slope * xy) / freedom + blurred) / xx);
+  return { part: String(row.part), test: String(row.test), unit: String(row.value_unit), slope, error, units };
+}
+
 /** When a serial was here before: for a unit that is taken in. */
 export function lastVisit(ledger: Ledger, serial: string): Row | null {
   return (
     ledger.all(
-      `select jobs.job, jobs.closed, jobs.customer, units.cause from units join jobs on jobs.id = units.job
-      where jobs.replaced = 0 and units.serial = ? order by jobs.closed desc limit 1`,
+      `select units.id, jobs.job, jobs.closed, jobs.customer, units.cause from units join jobs on jobs.id = units.job
+      where jobs.replaced = 0 and units.serial = ? order by jobs.closed desc, jobs.id desc limit 1`,
       [serial],
     )[0] ?? null
   );

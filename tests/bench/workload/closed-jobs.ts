@@ -29,11 +29,22 @@ export function closedJob(number: number, seed = 1, weight = usualWeight): Unsea
     limit: role === 'shim in' ? null : `${low} ${unit} +8 −0`,
     margin: role === 'shim in' ? null : String(Math.min(value - low, low + 8 - value)),
     tool: role === 'shim in' ? 'MIC-1' : tool,
+    watched: null,
     by,
     on: closed,
     text: null,
     tries: role === 'as left' ? 1 + Math.floor(random() * 3) : 1,
   });
+  /** Read until it passes, up to three times. */
+  const tried = (value: number) => {
+    const last = result('opening', 'as left', value, 'bar', 250);
+    const before = Array.from({ length: last.tries - 1 }, (_, index) => ({
+      ...result('opening', 'earlier', 240 + index, 'bar', 250),
+      passed: false,
+      tries: index + 1,
+    }));
+    return [...before, last];
+  };
   const units = Array.from({ length: 1 + Math.floor(random() * 6) }, (_, index) => ({
     place: String(index + 1),
     number: one(['A-220', 'A-250']),
@@ -58,7 +69,7 @@ export function closedJob(number: number, seed = 1, weight = usualWeight): Unsea
     results: [
       result('opening', 'as found', 200 + Math.floor(random() * 60), 'bar', 250),
       result('shim', 'shim in', Math.round((1.2 + random() / 2) * 100) / 100, 'mm', 0),
-      result('opening', 'as left', 250 + Math.floor(random() * 9), 'bar', 250),
+      ...tried(250 + Math.floor(random() * 9)),
     ],
     done: [{ by, on: closed }],
   }));
@@ -79,6 +90,8 @@ export function closedJob(number: number, seed = 1, weight = usualWeight): Unsea
       issue: 1,
       reason: null,
       replaces: null,
+      checks: [],
+      choices: [{ part: 'shim', test: 'opening' }],
       tools: [],
       units,
     },

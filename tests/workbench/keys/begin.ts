@@ -3,8 +3,8 @@ import * as assert from 'node:assert/strict';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { command, seekCommand } from '../browser.ts';
-import type { KeyboardTest } from './hands.ts';
+import { command } from '../browser.ts';
+import { type KeyboardTest, untilOffered } from './hands.ts';
 
 /** What the questions and the text say, in a language. */
 const languages = [
@@ -40,8 +40,7 @@ export const beginTests: readonly KeyboardTest[] = languages.map(
           await page.waitForTimeout(300);
           await page.keyboard.press('Enter');
         };
-        await seekCommand(page, 'Handtight: New Procedure');
-        await page.waitForTimeout(300);
+        await untilOffered(page, 'New Procedure');
         await page.keyboard.press('Enter');
         await answer(begin, 'valve');
         await answer(figures);
@@ -49,15 +48,24 @@ export const beginTests: readonly KeyboardTest[] = languages.map(
         // One blank after the other is marked; behind the last one nothing is.
         const isMarked = page.locator('.statusbar', { hasText: '(1 selected)' });
         await isMarked.waitFor();
+        const place = page.locator('[id="status.editor.selection"]');
         let stops = 0;
         for (; stops < 200 && (await isMarked.isVisible()); stops++) {
+          const before = await place.textContent();
           await page.keyboard.press('Tab');
-          await page.waitForTimeout(60);
+          for (let tries = 0; tries < 60 && (await place.textContent()) === before; tries++)
+            await page.waitForTimeout(50);
         }
         await page.keyboard.press('Control+S');
-        await page.locator('.quick-input-widget input').fill(join(folder, 'first.rebuild'));
-        await page.waitForTimeout(300);
-        await page.keyboard.press('Enter');
+        const path = page.locator('.quick-input-widget input');
+        // The box begins with a name of its own, and reads what is typed before it takes an Enter.
+        for (let tries = 0; tries < 50 && !(await path.inputValue()).endsWith('.rebuild'); tries++)
+          await page.waitForTimeout(100);
+        await path.fill(join(folder, 'first.rebuild'));
+        for (let tries = 0; tries < 20 && (await path.isVisible()); tries++) {
+          await page.waitForTimeout(500);
+          if (await path.isVisible()) await page.keyboard.press('Enter');
+        }
         await page.locator('.tab.active[data-resource-name="first.rebuild"]').waitFor();
         const text = () => readFileSync(join(folder, 'first.rebuild'), 'utf8');
         assert.ok(text().includes(stage), text());
@@ -66,9 +74,9 @@ export const beginTests: readonly KeyboardTest[] = languages.map(
         assert.equal(stops, blanks);
         // It checks clean but for them, and for what is not approved yet.
         await command(page, 'Problems: Focus on Problems View');
-        const found = page.locator('.markers-panel .monaco-list-row', { hasText: /handtight\(/u });
-        await found.first().waitFor();
-        for (const said of await found.allTextContents()) assert.match(said, /blank-left|not-approved/u);
+        const rows = page.locator('.markers-panel .monaco-list-row');
+        await rows.filter({ hasText: 'blank-left' }).first().waitFor();
+        for (const said of await rows.allTextContents()) assert.match(said, /blank-left|not-approved|^first\.rebuild/u);
       } finally {
         await page.close();
         rmSync(folder, { recursive: true, force: true });

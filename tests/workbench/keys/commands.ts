@@ -3,9 +3,9 @@ import * as assert from 'node:assert/strict';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
-import { openFile, seekCommand } from '../browser.ts';
+import { openFile } from '../browser.ts';
 import { root } from '../host.ts';
-import { bell, closeAll, type KeyboardTest, messages } from './hands.ts';
+import { bell, closeAll, isOffered, type KeyboardTest, messages, untilOffered } from './hands.ts';
 
 interface Command {
   readonly command: string;
@@ -37,15 +37,6 @@ const ofFile = new Set(['handtight.preview', 'handtight.specs', 'handtight.drawi
 
 /** What no command may say: the editor's own words for a defect. */
 const ofDefect = /not found|Error:|undefined|is not a function|rejected|\n\s+at /u;
-
-/** Whether the palette has a command, with its list open on it. */
-async function isOffered(page: Page, title: string): Promise<boolean> {
-  await seekCommand(page, `Handtight: ${title}`);
-  const rows = page.locator('.quick-input-list .monaco-list-row');
-  await page.waitForTimeout(250);
-  const first = await rows.first().getAttribute('aria-label');
-  return first?.startsWith(`Handtight: ${title}`) === true;
-}
 
 /** Runs each command that the palette has; which it has not. */
 async function runAll(page: Page, before: () => Promise<void>): Promise<string[]> {
@@ -90,8 +81,7 @@ export const commandTests: readonly KeyboardTest[] = [
     async run(_, __, bench) {
       const page = await bench.open(null);
       try {
-        // Until the editor knows its extensions.
-        while (!(await isOffered(page, 'Take the Tour'))) await page.keyboard.press('Escape');
+        await untilOffered(page, 'Take the Tour');
         await page.keyboard.press('Escape');
         assert.deepEqual(await runAll(page, async () => undefined), [...ofFile]);
       } finally {

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { FrameLocator, Locator, Page } from 'playwright-core';
-import { command, openFile } from '../browser.ts';
+import { command, openFile, seekCommand } from '../browser.ts';
 
 export interface KeyboardTest {
   readonly name: string;
@@ -88,4 +88,22 @@ export async function messages(page: Page): Promise<string[]> {
   const said = await page.locator('.notifications-center .notification-list-item-message').allTextContents();
   await command(page, 'Notifications: Clear All Notifications');
   return said;
+}
+
+/** Whether the palette, which is left open on it, has a command of ours. */
+export async function isOffered(page: Page, title: string): Promise<boolean> {
+  await seekCommand(page, `Handtight: ${title}`);
+  const rows = page.locator('.quick-input-list .monaco-list-row');
+  await page.waitForTimeout(250);
+  const first = await rows.first().getAttribute('aria-label');
+  return first?.startsWith(`Handtight: ${title}`) === true;
+}
+
+/** Opens the palette on a command, once a window that has just been opened knows its extensions. */
+export async function untilOffered(page: Page, title: string): Promise<void> {
+  for (let tries = 0; !(await isOffered(page, title)); tries++) {
+    if (tries > 50) throw new Error(`The palette does not have ${title}.`);
+    await page.keyboard.press('Escape');
+    await page.waitForTimeout(200);
+  }
 }

@@ -29,6 +29,7 @@ interface Change {
   readonly open?: (page: Page) => Promise<void>;
 }
 
+/** Blanks of the text are of a kind of their own in the page. */
 const line = (page: Page, text: RegExp) => page.locator('.view-line', { hasText: text }).first();
 const problem = (page: Page, text: RegExp) =>
   page.locator('.markers-panel .monaco-list-row', { hasText: text }).first();
@@ -58,7 +59,7 @@ const changes: readonly Change[] = [
     value: false,
     file: 'procedure.rebuild',
     behind: 'choose shim',
-    seen: (page) => line(page, /one step of/u),
+    seen: (page) => line(page, /one\sstep\sof/u),
     isThere: false,
   },
   {
@@ -66,7 +67,7 @@ const changes: readonly Change[] = [
     value: true,
     file: 'clean.rebuild',
     behind: 'slacken plug',
-    seen: (page) => line(page, /\d\.\d\s*slacken plug/u),
+    seen: (page) => line(page, /\d\.\d\s*slacken\splug/u),
     isThere: true,
   },
   {
@@ -74,7 +75,7 @@ const changes: readonly Change[] = [
     value: true,
     file: 'clean.rebuild',
     behind: 'torque plug to plug-fit',
-    seen: (page) => line(page, /torque plug to plug-fit\s*37/u),
+    seen: (page) => line(page, /torque\splug\sto\splug-fit\s*40/u),
     isThere: true,
   },
   {
@@ -138,7 +139,7 @@ export const settingTests: readonly KeyboardTest[] = [
     },
   },
   {
-    name: 'the messages of the server are in its output once they are asked for',
+    name: 'the messages of the server are in its output once the setting says so',
     async run(page, workspace) {
       await closeAll(page);
       await openFile(page, 'clean.rebuild');
@@ -149,7 +150,7 @@ export const settingTests: readonly KeyboardTest[] = [
         await page.keyboard.press('Control+1');
         await page.keyboard.press('ArrowDown');
         await page
-          .locator('.panel .view-line', { hasText: /Sending request|Received response/u })
+          .locator('.panel .view-line', { hasText: /Sending\srequest|Received\sresponse/u })
           .first()
           .waitFor();
       } finally {

@@ -1,5 +1,5 @@
 /** The editor in Spanish and in German: findings, fixes and views. */
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { command, openFile } from '../browser.ts';
 import { closeAll, goBehind, type KeyboardTest, viewIn } from './hands.ts';
@@ -29,10 +29,11 @@ export const wordTests: readonly KeyboardTest[] = languages.map(
     name: `findings, fixes and views speak the language of the setting (${language})`,
     async run(page, workspace) {
       await closeAll(page);
+      const file = join(workspace, 'procedure.rebuild');
+      const source = readFileSync(file, 'utf8');
       set(workspace, { 'handtight.language': language });
       try {
         await openFile(page, 'procedure.rebuild');
-        const source = readFileSync(join(workspace, 'procedure.rebuild'), 'utf8');
         await goBehind(page, 'remove nut, nozzle', source);
         await page.keyboard.type('s');
         await command(page, 'Problems: Focus on Problems View');
@@ -50,6 +51,9 @@ export const wordTests: readonly KeyboardTest[] = languages.map(
         await page.locator('.sidebar .monaco-list-row', { hasText: state }).waitFor();
       } finally {
         set(workspace);
+        await closeAll(page);
+        // A browser saves by itself.
+        writeFileSync(file, source);
       }
     },
   }),

@@ -94,8 +94,8 @@ function judgedParts({ family }: Procedure, step: GateStep): ReadonlySet<string>
 }
 
 function touches(step: Step, judged: ReadonlySet<string>): boolean {
-  // The author's own work, and what is done elsewhere, may be just that.
-  if (step.verb === 'do' || step.verb === 'send-out' || step.verb === 'hold-for') return true;
+  // What is done elsewhere, or by somebody else, may be just that.
+  if (step.verb === 'send-out' || step.verb === 'hold-for') return true;
   if (isGate(step) && step.gate.onFail.length > 0) return true;
   if (!curing.has(step.verb)) return false;
   return namedIn(step).some(({ kind, name }) => judged.has(kind === 'face' ? name.split('.')[0]! : name));

@@ -16,7 +16,7 @@ export const repairUnbounded: Rule<FailEntry> = {
     for (const repair of procedure.repairs) {
       if (repair.tries !== null || repair.steps.some((step) => step.verb === 'set')) continue;
       // Lapping until a face is good ends when the face is worn out: then the check rejects it.
-      if (repair.inline && repair.steps.every((step) => step.verb === 'lap')) continue;
+      if (repair.inline && repair.steps[0]?.verb === 'lap') continue;
       for (const block of [...procedure.stages, ...procedure.repairs]) {
         for (const step of block.steps) {
           for (const entry of failEntries(step)) {

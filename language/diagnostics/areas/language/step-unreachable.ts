@@ -58,8 +58,5 @@ function reachedRepairs(procedure: Procedure): Set<string> {
 function isEndless(entry: FailEntry, procedure: Procedure): boolean {
   const repair = procedure.repairs.find((other) => other.name === entry.repair);
   if (repair === undefined || repair.tries !== null || entry.as === 'verdict') return false;
-  return (
-    repair.steps.some((step) => step.verb === 'set') ||
-    (repair.inline && repair.steps.every((step) => step.verb === 'lap'))
-  );
+  return repair.steps.some((step) => step.verb === 'set') || (repair.inline && repair.steps[0]?.verb === 'lap');
 }

@@ -49,7 +49,7 @@ function fastenersByPart(procedure: Procedure, step: Step): Map<string, number> 
     const joint = family.joints.find((one) => one.part === object.name);
     const part = family.parts.find((other) => other.name === object.name);
     if (joint === undefined || part === undefined) continue;
-    for (const pressed of pressedBy(part, joint.to)) counts.set(pressed, (counts.get(pressed) ?? 0) + 1);
+    for (const pressed of pressedBy(part, joint.to)) counts.set(pressed, (counts.get(pressed) ?? 0) + part.quantity);
   }
   return counts;
 }

@@ -1,11 +1,13 @@
 import { builtUpsideDown } from '../../../analysis/assembly.ts';
 import { guard, place } from '../../../analysis/locations.ts';
+import { saidBetween } from '../../../analysis/order.ts';
 import { capital, faceWords, partsWords, partWords } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import { namedIn } from '../../../model/steps.ts';
 import { say } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import { on, type Rule } from '../../rule.ts';
+import { saidLine } from '../../said-line.ts';
 import { fixStep, missingBefore, type StepFix } from '../../step-fixes.ts';
 
 /** Fitted under something that is already on: a closed joint, the part that its stack presses on, a guard. */
@@ -38,6 +40,7 @@ export const wayNotClear: Rule<StepFix> = {
             path,
             since,
             rootCause: `barred:${barring[0]}:${since}`,
+            related: saidLine(saidBetween(relations, barring[0]!, object.name)),
             message: say`The ${partWords(procedure, object.name)} goes under the ${partsWords(procedure, barring)}, which ${barring.length > 1 ? say`are` : say`is`} already on.`,
             why: say`it cannot get past ${barring.length > 1 ? say`them` : say`it`}, and a hand that forces it scores both parts.`,
             help: say`Fit it earlier, or take ${barring.length > 1 ? say`those` : say`that`} off first.`,

@@ -1,4 +1,4 @@
-import { dirt, place, wet } from '../../../analysis/locations.ts';
+import { dirt, place, unclean, wet } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
 import type { Step } from '../../../model/procedure.ts';
 import { failEntries, own } from '../../../model/steps.ts';
@@ -25,9 +25,9 @@ export const checkedDirty: Rule = {
               kind === 'part' ? [name] : kind === 'face' ? [relations.face(name).part] : [],
             ),
           ),
-          // Lapping paste does not count as dirt here: whoever laps a face wipes it to look at it.
         ].filter((name) => !graph.absent.has(name) && !before.may(before.part(name).place, place.gone));
-        const dirty = parts.filter((name) => before.may(before.part(name).dirt, dirt.dirty | dirt.loosened));
+        const dirty = parts.filter((name) => before.may(before.part(name).dirt, unclean));
+        const pasty = dirty.some((name) => before.may(before.part(name).dirt, dirt.paste));
         const wetOnes = parts.filter((name) => before.may(before.part(name).wet, wet.solvent | wet.water));
         const names = dirty.length > 0 ? dirty : wetOnes;
         const [first] = names;
@@ -45,8 +45,13 @@ export const checkedDirty: Rule = {
           ...(dirty.length > 0
             ? {
                 message: say`The ${words} ${are} judged dirty.`,
-                why: say`a crack or a score line hides under the dirt.`,
-                help: say`Wash ${them} first.`,
+                why: pasty
+                  ? say`lapping paste is still on ${them}, fills a score line, and cuts on in whatever it gets into.`
+                  : say`a crack or a score line hides under the dirt.`,
+                help:
+                  pasty && isLapIf(step)
+                    ? say`Write “then wash in FLUID” behind “lap if”: a rinse does not take paste off.`
+                    : say`Wash ${them} first.`,
               }
             : {
                 message: say`The ${words} ${are} judged wet from the wash.`,
@@ -58,6 +63,11 @@ export const checkedDirty: Rule = {
     };
   },
 };
+
+/** The paste is of the lapping that the check itself asks for. */
+function isLapIf(step: Step): boolean {
+  return step.verb === 'check' && step.verdicts.some(({ verdict }) => verdict === 'lap');
+}
 
 /** Says what is good, or sends the unit to a repair. A first look that can only reject may be taken through the dirt. */
 function judges(step: Step): boolean {

@@ -1,5 +1,5 @@
 import type { PathContext } from '../../../analysis/flow-analysis.ts';
-import { place, unclean } from '../../../analysis/locations.ts';
+import { dirt, place, unclean } from '../../../analysis/locations.ts';
 import { partsWords, partsWritten } from '../../../analysis/prose.ts';
 import { restsOn } from '../../../analysis/relations.ts';
 import type { Step } from '../../../model/procedure.ts';
@@ -52,7 +52,9 @@ export const fittedDirty: Rule = {
             rootCause: `dirty:${since}`,
             message: say`The ${words} ${are} ${onto ? say`built on` : say`fitted`} dirty${since < 0 ? say`, as ${names.length > 1 ? say`they` : say`it`} came in` : ''}.`,
             why: say`the dirt is closed up in the unit.`,
-            help: say`Wash or rinse ${partsWritten(procedure, names)} before this step.`,
+            help: names.some((name) => before.may(before.part(name).dirt, dirt.dirty | dirt.paste))
+              ? say`Wash ${partsWritten(procedure, names)} before this step: a rinse does not take it off.`
+              : say`Wash or rinse ${partsWritten(procedure, names)} before this step.`,
           });
         }
       }),

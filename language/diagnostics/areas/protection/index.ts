@@ -27,6 +27,7 @@ import { outsideCleanedWithPortsOpen } from './outside-cleaned-with-ports-open.t
 import { partsLeftLoose } from './parts-left-loose.ts';
 import { passageBlocked } from './passage-blocked.ts';
 import { portHandledTwice } from './port-handled-twice.ts';
+import { softPartBlasted } from './soft-part-blasted.ts';
 import { spoiltByTheBath } from './spoilt-by-the-bath.ts';
 import { unitsMixedInTheBath } from './units-mixed-in-the-bath.ts';
 import { waterWashedNotOiled } from './water-washed-not-oiled.ts';
@@ -65,5 +66,6 @@ export const protection: readonly AnyRule[] = [
   builtAtDirtyStation,
   leftOutOfTheWash,
   spoiltByTheBath,
+  softPartBlasted,
   wrongFilm,
 ];

@@ -30,6 +30,7 @@ import { spreadNeverFails } from './spread-never-fails.ts';
 import { targetOutsideLimit } from './target-outside-limit.ts';
 import { torqueMissing } from './torque-missing.ts';
 import { unitPairDisagrees } from './unit-pair-disagrees.ts';
+import { wordsAgainstFigure } from './words-against-figure.ts';
 import { wrongKindOfUnit } from './wrong-kind-of-unit.ts';
 
 /** In order of precedence: if two rules report the same cause, the earlier one wins. */
@@ -66,4 +67,5 @@ export const specifications: readonly AnyRule[] = [
   limitOfAnotherTest,
   spreadNeverFails,
   figureOfAnotherPart,
+  wordsAgainstFigure,
 ];

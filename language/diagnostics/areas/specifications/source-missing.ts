@@ -1,8 +1,7 @@
 import { listed } from '../../../analysis/prose.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
-import type { SpecValue, Step } from '../../../model/procedure.ts';
-import { limitUses, own, spreadsAt } from '../../../model/steps.ts';
-import type { Limit } from '../../../quantities/types.ts';
+import type { SpecValue } from '../../../model/procedure.ts';
+import { figuresWritten } from '../../../model/steps.ts';
 import { say, term } from '../../../say/say.ts';
 import { blank } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
@@ -58,7 +57,7 @@ export const sourceMissing: Rule<StepFix> = {
     }
   },
   eachStep(step, _, report) {
-    if (step.sourceText !== null || figuresOf(step).length === 0) return;
+    if (step.sourceText !== null || figuresWritten(step).length === 0) return;
     report({
       at: step,
       rootCause: `source:${writtenAt(step)}`,
@@ -73,17 +72,4 @@ export const sourceMissing: Rule<StepFix> = {
 
 function hasValue({ rebuilt, inService, whenNew }: SpecValue): boolean {
   return rebuilt !== null || inService !== null || whenNew !== null;
-}
-
-/**
- * Limits that are written in a step. A lever speed, a soaking time, a target inside a limit and the air pressure describe
- * how to work, and need no source.
- */
-function figuresOf(step: Step): Limit[] {
-  const held = limitUses(step).flatMap((use) => (use.form === 'limit' ? use.limit : []));
-  const test = own(step, 'test');
-  const timed = [test?.hold?.amount, test?.from, test?.to, test?.inTime];
-  return [...held, own(step, 'stretch'), ...timed, own(step, 'spread'), ...spreadsAt(step)].flatMap(
-    (limit) => limit ?? [],
-  );
 }

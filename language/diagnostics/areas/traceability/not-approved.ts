@@ -17,6 +17,7 @@ export const notApproved: Rule = {
     if (missing.length === 0) return;
     report({
       at: procedure.source,
+      rootCause: revision === null ? 'revision' : 'approved',
       message: say`The procedure has ${listed(missing)}.`,
       why: say`nobody could distinguish its sheet from a draft, or trace a unit to what was valid at the time.`,
       help: say`Write “${[

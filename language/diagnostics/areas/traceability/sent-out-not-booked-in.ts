@@ -1,4 +1,7 @@
+import { listed, objectWords } from '../../../analysis/prose.ts';
 import { stageSteps } from '../../../analysis/stages.ts';
+import { partsNamedIn } from '../../../model/steps.ts';
+import type { Verb } from '../../../model/verbs.ts';
 import { say } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 import { fixStep, missingAfter, type StepFix } from '../../step-fixes.ts';
@@ -13,11 +16,21 @@ export const sentOutNotBookedIn: Rule<StepFix> = {
     const steps = stageSteps(graph);
     for (const [index, { step }] of steps.entries()) {
       if (step.verb !== 'send-out') continue;
-      const next = steps.slice(index).find((later) => ['book-in', 'test', 'set', 'sign-off'].includes(later.step.verb));
+      const parts = partsNamedIn(step);
+      const next = steps
+        .slice(index)
+        .find(
+          ({ step: later }) =>
+            ends.has(later.verb) && !(later.verb === 'book-in' && isOfOthers(partsNamedIn(later), parts)),
+        );
       if (next === undefined || next.step.verb === 'book-in') continue;
+      const what = listed(step.objects.map((object) => objectWords(graph.procedure, object)));
       report({
         at: step,
-        message: say`The unit is sent out here, and nothing books it in before it is tested or signed off.`,
+        message:
+          parts.length === 0
+            ? say`The unit is sent out here, and nothing books it in before it is tested or signed off.`
+            : say`The ${what} is sent out here, and nothing books it in before the unit is tested or signed off.`,
         why: say`nobody inspects what came back, and the sheet does not say whose work it was.`,
         help: say`Write “book-in” where it comes back.`,
         data: missingAfter(step, 'book-in'),
@@ -27,3 +40,11 @@ export const sentOutNotBookedIn: Rule<StepFix> = {
   },
   fix: fixStep,
 };
+
+/** By then it has to be back. */
+const ends: ReadonlySet<Verb> = new Set(['book-in', 'test', 'set', 'sign-off']);
+
+/** What is booked in is something else: the unit and all of it where no part is named. */
+function isOfOthers(bookedIn: readonly string[], sent: readonly string[]): boolean {
+  return bookedIn.length > 0 && sent.length > 0 && !bookedIn.some((name) => sent.includes(name));
+}

@@ -51,10 +51,54 @@ export const analysis: Bundle = {
   'This step is done with the {0} at': 'Dieser Schritt wird ausgeführt mit {0} bei',
   'the step says {0}': 'der Schritt sagt {0}',
   'the step works with {0}': 'der Schritt arbeitet mit {0}',
-  'fluid {0} is {1}': 'die Flüssigkeit {0} ist {1}',
-  'station {0} is {1}': 'der Arbeitsplatz {0} ist {1}',
-  'part {0} {1}': 'das Teil {0} {1}',
-  '“{0}” in the words of {1} sounds like it: write {2}, or not {3}':
-    '„{0}“ in den Worten von {1} klingt danach: {2} schreiben, oder not {3}',
-  'the step': 'der Schritt',
+  'fluid {0} is {1}': 'Flüssigkeit {0} ist {1}',
+  'station {0} says {1}': 'Platz {0} sagt {1}',
+  'part {0} says {1}': 'Teil {0} sagt {1}',
+  'part {0} weighs {1}': 'Teil {0} wiegt {1}',
+  'its parts weigh {0} or more together': 'die Teile wiegen zusammen {0} oder mehr',
+  'part {0} is of {1}': 'Teil {0} ist aus {1}',
+  'part {0} is drawn as {1}': 'Teil {0} ist gezeichnet als {1}',
+  'part {0} binds, so it is a spring': 'Teil {0} geht auf Block, also ist es eine Feder',
+  'part {0} is next to {1}, which bears on {2}': 'Teil {0} liegt an {1}, das auf {2} drückt',
+  'part {0} is balanced': 'Teil {0} ist gewuchtet',
+  'part {0} slides': 'Teil {0} gleitet',
+  'connect, prime, and a reading under pressure; not from air below 7 bar, nor from vacuum':
+    'connect, prime und eine Ablesung unter Druck; nicht aus Luft unter 7 bar oder Vakuum',
+  'stored pressure; 500 bar or more in any figure of the procedure, where the unit is under pressure or is let down':
+    'stored pressure; 500 bar oder mehr in einer Angabe des Verfahrens, wo die Einheit unter Druck ist oder entlastet wird',
+  'live, where it is driven or read; a reading or a figure in V, A or ohms':
+    'live, wo angesteuert oder abgelesen wird; eine Ablesung oder Angabe in V, A oder Ohm',
+  'disconnect, relieve': 'disconnect, relieve',
+  'prime, and a test or a setting under liquid pressure':
+    'prime und eine Prüfung oder Einstellung unter Flüssigkeitsdruck',
+  'a fluid that is caustic': 'eine Flüssigkeit, die caustic ist',
+  'a fluid with a flash point': 'eine Flüssigkeit mit Flammpunkt',
+  'a resistance of 1 MΩ or more': 'ein Widerstand von 1 MΩ oder mehr',
+  'a speed in rpm, of the step or of a point': 'eine Drehzahl in rpm, des Schritts oder eines Punkts',
+  'a rotor in an air jet or at speed: a part that is rotating, balanced, or drawn as a wheel':
+    'ein Rotor im Luftstrahl oder bei Drehzahl: ein Teil, das rotating, gewuchtet oder als Rad gezeichnet ist',
+  'rotating, of the step; of a part or a station where it may turn':
+    'rotating, des Schritts; eines Teils oder Platzes, wo es sich drehen kann',
+  buff: 'buff',
+  blast: 'blast',
+  press: 'press',
+  lap: 'lap',
+  'compress, release; a part that is freed or loaded and is spring-loaded, drawn as a spring or a circlip, binds over some shim, or is next to one that presses on another':
+    'compress, release; ein Teil, das gelöst oder belastet wird und spring-loaded ist, als Feder oder Sicherungsring gezeichnet ist, über einer Scheibendicke auf Block geht oder an einem liegt, das auf ein anderes drückt',
+  'blow-dry; with air in what is no test': 'blow-dry; with air, wo keine Prüfung ist',
+  'a test, a setting or a reading with air': 'eine Prüfung, Einstellung oder Ablesung mit Luft',
+  'a test with air or vacuum that reads a length, an angle or a force, or of a unit in which a part slides':
+    'eine Prüfung mit Luft oder Vakuum, die eine Länge, einen Winkel oder eine Kraft abliest, oder einer Einheit, in der ein Teil gleitet',
+  'toxic; a part of asbestos or lead': 'toxic; ein Teil aus Asbest oder Blei',
+  ultrasonic: 'ultrasonic',
+  'hot, cold; a figure from 60 °C up or below −10 °C': 'hot, cold; eine Angabe ab 60 °C oder unter −10 °C',
+  'heavy; a part of 23 kg or more where it is lifted; the unit, if its parts weigh that together':
+    'heavy; ein Teil ab 23 kg, wo es gehoben wird; die Einheit, wenn ihre Teile zusammen so viel wiegen',
+  'sharp; a part that is drawn as a wheel': 'sharp; ein Teil, das als Rad gezeichnet ist',
+  'a fluid that is a solvent': 'eine Flüssigkeit, die solvent ist',
+  'a fluid that is test oil; prime': 'eine Flüssigkeit, die test-oil ist; prime',
+  'blow-dry, blast, buff': 'blow-dry, blast, buff',
+  'wipe; a fluid with a flash point': 'wipe; eine Flüssigkeit mit Flammpunkt',
+  'connect, buff; a fluid that is caustic': 'connect, buff; eine Flüssigkeit, die caustic ist',
+  'wash, rinse, soak or clean with a fluid': 'wash, rinse, soak oder clean mit einer Flüssigkeit',
 };

@@ -303,8 +303,6 @@ export const cli: Bundle = {
   'do a calculation and show the working; without a name, list the calculations':
     'eine Berechnung ausführen und den Rechenweg zeigen; ohne Name die Berechnungen auflisten',
   'such as "guide=6 mm"': 'zum Beispiel "guide=6 mm"',
-  'print the page of a rule; without a name, list the rules':
-    'die Seite zu einer Regel ausgeben; ohne Name die Regeln auflisten',
   'begin a procedure or a family, or copy the samples; alone, list what there is to begin from':
     'eine Anweisung oder eine Baureihe beginnen, oder die Beispiele kopieren; allein: auflisten, womit man beginnen kann',
   'write a first procedure for a family, with blanks for what only you know':
@@ -587,4 +585,106 @@ export const cli: Bundle = {
   '{0} of {1}: {2}': '{0} von {1}: {2}',
   '{0} high at {1}': '{0} zu hoch bei {1}',
   '{0} low at {1}': '{0} zu niedrig bei {1}',
+  'print the page of a rule, or what a caution follows from; without a name, list the rules; “cautions” lists the cautions; a procedure and a step: the cautions of the step, and why':
+    'zeigt die Seite einer Regel oder woraus eine Warnung folgt; ohne Namen die Liste der Regeln; „cautions“ listet die Warnungen; mit Anweisung und Schritt: die Warnungen des Schritts und ihr Grund',
+  'a rule, a caution, “cautions”, or a procedure': 'eine Regel, eine Warnung, „cautions“ oder eine Anweisung',
+  'number of a step of that procedure': 'Nummer eines Schritts dieser Anweisung',
+  'the folder that the procedure is in': 'der Ordner, in dem die Anweisung liegt',
+  'Follows from: {0}.': 'Folgt aus: {0}.',
+  '{0} has no step {1}. Its steps go from {2} to {3}.':
+    '{0} hat keinen Schritt {1}. Die Schritte gehen von {2} bis {3}.',
+  'Step {0} calls for no caution.': 'Schritt {0} verlangt keine Warnung.',
+  '--holds {0}: that is no result of this job that revision {1} has done otherwise.':
+    '--holds {0}: kein Ergebnis dieses Auftrags, das Revision {1} anders verlangt.',
+  'All of it is in the jobs already.': 'Alles steht schon in den Aufträgen.',
+  'All results hold over: both revisions have them done in the same way.':
+    'Alle Ergebnisse gelten weiter: beide Revisionen verlangen sie gleich.',
+  'CSV with a line of heads, or NDJSON (.ndjson, .jsonl)': 'CSV mit einer Kopfzeile, oder NDJSON (.ndjson, .jsonl)',
+  'Example of a mapping; a column is named, and what is in “is” holds for all rows:':
+    'Beispiel einer Zuordnung; eine Spalte wird genannt, und was in “is” steht, gilt für alle Zeilen:',
+  'History: {0} {1}': 'Verlauf: {0} {1}',
+  'Inside its limit by': 'Innerhalb des Grenzwerts um',
+  'It holds over.': 'Es gilt weiter.',
+  'It is done again.': 'Es wird wiederholt.',
+  'JSON that says which column is what': 'JSON, das sagt, welche Spalte was ist',
+  'Job {0} has more than one unit with {1}.': 'Der Auftrag {0} hat mehr als eine Einheit mit {1}.',
+  'Job {0} has no unit with {1}.': 'Der Auftrag {0} hat keine Einheit mit {1}.',
+  'Job {0} is at revision {1} already.': 'Der Auftrag {0} hat schon Revision {1}.',
+  'Job {0} is closed. What is written into it now is on no certificate.':
+    'Der Auftrag {0} ist abgeschlossen. Was jetzt eingetragen wird, steht auf keinem Zertifikat.',
+  'Job {0} is closed: its record says by which revision it was judged.':
+    'Der Auftrag {0} ist abgeschlossen: sein Protokoll sagt, nach welcher Revision er beurteilt wurde.',
+  'Month by month, by the day of closing.': 'Monat für Monat, nach dem Tag des Abschlusses.',
+  'Neither place nor serial says which unit this is.': 'Weder Platz noch Seriennummer sagen, welche Einheit das ist.',
+  'No job is named.': 'Es ist kein Auftrag genannt.',
+  'Nothing was taken in from {0}.': 'Aus {0} wurde nichts übernommen.',
+  'Serial {0} was here before: job {1}, closed {2}, {3}.':
+    'Seriennummer {0} war schon hier: Auftrag {1}, abgeschlossen am {2}, {3}.',
+  'The job in {0} cannot be read. Run npx handtight check {1}.':
+    'Der Auftrag in {0} lässt sich nicht lesen. npx handtight check {1} aufrufen.',
+  'The last visit first.': 'Der letzte Besuch zuerst.',
+  'There are {0} jobs {1}, and nobody can say which is meant. Give one of them another number: npx handtight check names both.':
+    'Es gibt {0} Aufträge {1}, und niemand kann sagen, welcher gemeint ist. Einem davon eine andere Nummer geben: npx handtight check nennt beide.',
+  'There is no column “{0}”. There are: {1}.': 'Es gibt keine Spalte “{0}”. Es gibt: {1}.',
+  'There is no job {0} here.': 'Es gibt hier keinen Auftrag {0}.',
+  'There is no row in {0}.': 'In {0} ist keine Zeile.',
+  'This is what would be written. With --write it is.': 'Das würde geschrieben. Mit --write geschieht es.',
+  'This is what would be written: {0}. With --write it is.': 'Das würde geschrieben: {0}. Mit --write geschieht es.',
+  'What a shim brought, with its standard error': 'Was eine Einstellscheibe brachte, mit Standardfehler',
+  'What is in the house': 'Was im Haus ist',
+  'What the closed jobs show': 'Was die abgeschlossenen Aufträge zeigen',
+  'What was judged so': 'Was so beurteilt wurde',
+  'Write --by and --reason in words, without quotes in them.':
+    '--by und --reason in Worten schreiben, ohne Anführungszeichen darin.',
+  'a shim brings': 'eine Scheibe bringt',
+  'approval of the quote': 'die Freigabe des Angebots',
+  earlier: 'vorher',
+  'here before: job {0}, {1}': 'war schon hier: Auftrag {0}, {1}',
+  'it is done otherwise': 'es wird anders gemacht',
+  'job {0} from revision {1} to {2}, {3}': 'Auftrag {0} von Revision {1} auf {2}, {3}',
+  'limit {0}, now {1}': 'Grenzwert {0}, jetzt {1}',
+  'line {0}': 'Zeile {0}',
+  'move a job to another revision of its procedure, and say which of its results hold over':
+    'einen Auftrag auf eine andere Revision seiner Anweisung umstellen und sagen, welche Ergebnisse weiter gelten',
+  moved: 'umgestellt',
+  'place {0}': 'Platz {0}',
+  promised: 'zugesagt',
+  'results that hold over though the new revision has them done otherwise, with commas':
+    'Ergebnisse, die weiter gelten, obwohl die neue Revision sie anders verlangt, mit Kommas',
+  'sent out, {0}': 'außer Haus, {0}',
+  'serial {0}': 'Seriennummer {0}',
+  'take the results of a test bench into their jobs, from a file and a mapping that says what is in it':
+    'die Ergebnisse eines Prüfstands in ihre Aufträge übernehmen, aus einer Datei und einer Zuordnung, die sagt, was darin steht',
+  'the revision that it is judged by from now on': 'die Revision, nach der er von jetzt an beurteilt wird',
+  'unit {0}: {1}': 'Einheit {0}: {1}',
+  verdict: 'Urteil',
+  'waiting for': 'wartet auf',
+  'who decides that': 'wer das entscheidet',
+  why: 'warum',
+  'write it; else what would be written is shown': 'schreiben; sonst wird gezeigt, was geschrieben würde',
+  'write the answer to this file as a page (HTML), with pictures over time':
+    'die Antwort als Seite (HTML) in diese Datei schreiben, mit Bildern über die Zeit',
+  '{0} cannot be read as CSV: {1}': '{0} lässt sich nicht als CSV lesen: {1}',
+  '{0} cannot be used: {1}. npx handtight help import has an example.':
+    '{0} lässt sich nicht verwenden: {1}. npx handtight help import hat ein Beispiel.',
+  '{0} has no revision {1}.': '{0} hat keine Revision {1}.',
+  '{0} has no revision, so there is none to move from.':
+    '{0} hat keine Revision, also keine, von der umgestellt würde.',
+  '{0} is no JSON: {1}': '{0} ist kein JSON: {1}',
+  '{0} late': '{0} überfällig',
+  '{0} since {1}': '{0} seit {1}',
+  '{0}, line {1}: this is no object of JSON with plain figures and words in it.':
+    '{0}, Zeile {1}: kein JSON-Objekt mit einfachen Zahlen und Wörtern.',
+  '{0}, visit by visit': '{0}, Besuch für Besuch',
+  '“{0} {1}” is no figure with a unit. The mapping says under decimal which sign it has.':
+    '“{0} {1}” ist keine Zahl mit Einheit. Die Zuordnung sagt unter decimal, welches Zeichen sie hat.',
+  '“{0}” does not fit into quotes: it has quotes in it, or is too long.':
+    '“{0}” passt nicht in Anführungszeichen: es enthält welche oder ist zu lang.',
+  '“{0}” is no day as {1}. The mapping says under days how they are written.':
+    '“{0}” ist kein Tag in der Form {1}. Die Zuordnung sagt unter days, wie sie geschrieben sind.',
+  '“{0}” is no name of the job. Say under words what it is called there.':
+    '“{0}” ist kein Name des Auftrags. Unter words sagen, wie es dort heißt.',
+  '“{0}” is no place.': '“{0}” ist kein Platz.',
+  '{0} does not say which unit a row is of: give unit (its place in the set) or serial.':
+    '{0} sagt nicht, zu welcher Einheit eine Zeile gehört: unit (ihr Platz im Satz) oder serial angeben.',
 };

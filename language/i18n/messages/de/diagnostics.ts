@@ -26,4 +26,5 @@ export const diagnostics: Bundle = {
   'Write “{0}” where it is declared': '„{0}“ bei der Angabe schreiben',
   'Delete it': 'Löschen',
   'Write “{0}” instead': 'Stattdessen „{0}“ schreiben',
+  'It follows from this line of the family: {0} {1}.': 'Das folgt aus dieser Zeile der Familie: {0} {1}.',
 };

@@ -205,4 +205,6 @@ export const gates: Bundle = {
   'whoever is sent here trusts the name, and the unit goes back as it came.':
     'wer hierher geschickt wird, verlässt sich auf den Namen, und die Einheit geht zurück, wie sie kam.',
   'Write “{0} {1}” in it, or give it another name.': 'Darin „{0} {1}“ schreiben, oder ihr einen anderen Namen geben.',
+  'Say what the work in your own words changes: do "…" to PARTS. If somebody else decides, write hold-for.':
+    'Sagen, was die Arbeit in eigenen Worten ändert: do "…" to TEILE. Entscheidet jemand anderes, hold-for schreiben.',
 };

@@ -33,8 +33,6 @@ export const hazards: Bundle = {
   '“{0}” sounds like something {1}, and nothing says whether it is.':
     '„{0}“ klingt nach einer Gefahr ({1}), und nichts sagt, ob es so ist.',
   'under stored pressure': 'gespeicherter Druck',
-  'the sheet prints its warning because of this word alone, and would not print it in another language.':
-    'das Blatt druckt die Warnung nur wegen dieses Wortes und würde sie in einer anderen Sprache nicht drucken.',
   'Write {0}, or not {1}.': '{0} schreiben, oder not {1}.',
   'No step follows this hazard in its stage.': 'Auf diese Gefahr folgt in ihrem Arbeitsgang kein Schritt.',
   'This hazard comes after the step that it warns about ({0}).':
@@ -55,4 +53,6 @@ export const hazards: Bundle = {
     'Eine Flüssigkeit mit einem Flammpunkt deutlich über Raumtemperatur verwenden, oder mit wenig davon aus einer Sicherheitskanne abwischen.',
   'Write how warm the bath is, as in “at 40..45 °C”, well below that.':
     'Schreiben, wie warm das Bad ist, zum Beispiel „at 40..45 °C“, deutlich darunter.',
+  'no caution follows from a word: the sheet does not warn of it.':
+    'aus einem Wort folgt keine Warnung: das Blatt warnt nicht davor.',
 };

@@ -146,4 +146,8 @@ export const ide: Bundle = {
   'on some paths': 'auf manchen Wegen',
   'Goes on with {0}.': 'Weiter mit {0}.',
   '**{0}** after {1}: {2}': '**{0}** nach {1}: {2}',
+  'Its cautions:': 'Die Warnungen dazu:',
+  'weighs {0}': 'wiegt {0}',
+  'of {0}': 'aus {0}',
+  '{0} per unit': '{0} je Einheit',
 };

@@ -284,4 +284,7 @@ export const order: Bundle = {
     'der Monteur sucht einen zweiten Schraubstock, und was wirklich eingespannt ist, bleibt eingespannt.',
   'Write “unclamp {0}”, or clamp what is to be held.':
     '„unclamp {0}“ schreiben, oder einspannen, was gehalten werden soll.',
+  'Repair {0} sends the unit back to step {1} with the {2} still tight, and the {3} is turned there.':
+    'Die Reparatur {0} schickt die Einheit zu Schritt {1} zurück, während {2} noch fest ist, und dort wird gedreht: {3}.',
+  'Write “slacken {0}” in the repair, with the pressure off.': 'In die Reparatur „slacken {0}“ schreiben, ohne Druck.',
 };

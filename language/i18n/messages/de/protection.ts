@@ -229,4 +229,15 @@ export const protection: Bundle = {
     '{0} stattdessen in sauberem Öl spülen, oder in der Baureihe „fitted with preservative“ schreiben.',
   'Write “oil {0} with” and the right fluid before this step.':
     'Vor diesem Schritt „oil {0} with“ und die richtige Flüssigkeit schreiben.',
+  'caustic dissolves {0} and makes hydrogen of it, which a spark explodes.':
+    'Lauge löst {0} auf und bildet Wasserstoff, den ein Funke zur Explosion bringt.',
+  'The {0} {1} blasted, and grit cuts {2} away.': 'Gestrahlt wird: {0}, und das Strahlkorn trägt es ab.',
+  'it stays in what is soft, comes out in the running unit and wears it.':
+    'es bleibt im Weichen stecken, kommt in der laufenden Einheit heraus und verschleißt sie.',
+  'lapping paste is still on {0}, fills a score line, and cuts on in whatever it gets into.':
+    'die Läpppaste ist noch darauf, füllt eine Riefe, und schneidet in allem weiter, in das sie gerät.',
+  'Write “then wash in FLUID” behind “lap if”: a rinse does not take paste off.':
+    '„then wash in MITTEL“ hinter „lap if“ schreiben: Spülen nimmt die Paste nicht ab.',
+  'Wash {0} before this step: a rinse does not take it off.':
+    '{0} vor diesem Schritt waschen: Spülen nimmt es nicht ab.',
 };

@@ -34,6 +34,8 @@ export const semantics: Bundle = {
     'Der Auftrag {0} wird nicht geprüft: {1} ist noch nicht lesbar. Zuerst berichtigen, was dort gemeldet ist.',
   'Job {0} is at {1}, and {2} is written for {3}: its tools and stations are those of that shop. Write {4}, or name a procedure for {5}.':
     'Der Auftrag {0} ist in {1}, und {2} ist für {3} geschrieben: Werkzeuge und Arbeitsplätze sind die jener Werkstatt. {4} schreiben, oder eine Anweisung für {5} nennen.',
+  'The job says that it is at revision {0}, and that it was moved from that one. Write the revision that it was moved from.':
+    'Der Auftrag nennt Revision {0} und sagt, dass er von derselben umgestellt wurde. Die Revision schreiben, von der er umgestellt wurde.',
   'Job {0} is for revision {1}, but {2} is at revision {3}. Print from the revision that the job was taken in under, or write {4}.':
     'Der Auftrag {0} gilt für Revision {1}, aber {2} hat Revision {3}. Aus der Revision drucken, unter der der Auftrag angenommen wurde, oder {4} schreiben.',
   'Write whose it is: customer "…".': 'Schreiben, wem sie gehört: customer "…".',
@@ -338,4 +340,32 @@ export const semantics: Bundle = {
   'which readings were in doubt is worked out from it': 'daraus wird berechnet, welche Messwerte zweifelhaft waren',
   '{0} was found {1} off at {2}, and the two measure different things. Write both as it reads them: found 3 bar high at 250 bar.':
     'Bei {0} wurde eine Abweichung von {1} bei {2} gefunden, und das sind zwei verschiedene Größen. Beide schreiben, wie sie angezeigt werden: found 3 bar high at 250 bar.',
+  '{0} has no meaning after {1}. Write it before, if it belongs to the step, or delete it.':
+    '{0} hat hinter {1} keine Bedeutung. Davor schreiben, wenn es zum Schritt gehört, oder löschen.',
+  'not {0}': 'not {0}',
+  'What follows {0} is a {1}, and {2} is a {3}. Write it before {4}, if it belongs to the step.':
+    'Hinter {0} steht eine Größe der Art {1}, und {2} ist von der Art {3}. Vor {4} schreiben, wenn es zum Schritt gehört.',
+  'The weight of a part': 'Das Gewicht eines Teils',
+  'it says whether the part is lifted by hand': 'es sagt, ob das Teil von Hand gehoben wird',
+  'No material is called {0}. Did you mean {1}?': 'Kein Werkstoff heißt {0}. Gemeint war {1}?',
+  'No material is called {0}. Write one of {1}, or delete it: nothing follows from another.':
+    'Kein Werkstoff heißt {0}. Einen von {1} schreiben oder löschen: aus einem anderen folgt nichts.',
+  '{0} is told apart by cylinder and by side, and a step could not say which is meant. Write a part for each side, each of them for each cylinder.':
+    '{0} wird nach Zylinder und nach Seite unterschieden, und ein Schritt könnte nicht sagen, welches gemeint ist. Für jede Seite ein Teil schreiben, jedes davon for each cylinder.',
+  '{0} has the same side twice. Give each side a name of its own, or write quantity {1} if they are all alike.':
+    '{0} hat dieselbe Seite zweimal. Jeder Seite einen eigenen Namen geben, oder quantity {1} schreiben, wenn alle gleich sind.',
+  '{0} has one side only, which tells nothing apart. Name all sides: sides left, right.':
+    '{0} hat nur eine Seite, und die unterscheidet nichts. Alle Seiten nennen: sides left, right.',
+  '{0} is told apart by side, not by number. Write {1}, or {2} for all of them.':
+    '{0} wird nach Seite unterschieden, nicht nach Nummer. {1} schreiben, oder {2} für alle.',
+  '“figures from” is written twice here, and a figure cannot come from both. Delete one, and write “source "…"” at the figures that are from elsewhere.':
+    '„figures from“ steht hier zweimal, und eine Angabe kann nicht aus beidem stammen. Eines löschen, und „source "…"“ zu den Angaben schreiben, die woandersher stammen.',
+  '“then wash in {0}” belongs to lapping, which leaves paste: it has no meaning after {1}. Delete it, or write a repair that washes.':
+    '„then wash in {0}“ gehört zum Läppen, das Paste hinterlässt: nach {1} hat es keine Bedeutung. Löschen, oder eine Nacharbeit schreiben, die wäscht.',
+  'In {0} nothing carries {1} together: taken off as one, it would fall apart. Name the part that they rest on too, or say in the family what they rest on.':
+    'In {0} trägt nichts {1} zusammen: als Ganzes abgenommen fiele es auseinander. Auch das Teil nennen, auf dem sie sitzen, oder in der Familie sagen, worauf sie sitzen.',
+  '{0} is an assembly, and {1} is done to single parts: name those that are meant, of {2}.':
+    '{0} ist eine Baugruppe, und {1} wird an einzelnen Teilen gemacht: die gemeinten nennen, aus {2}.',
+  '{0} goes in from below and from above: nobody knows at which end to look for it. Delete one.':
+    '{0} geht von unten und von oben hinein: niemand weiß, an welchem Ende es zu suchen ist. Eines löschen.',
 };

@@ -269,4 +269,12 @@ export const specifications: Bundle = {
   'no shim and no turn can be worked out from it.': 'daraus lässt sich weder Einstellscheibe noch Umdrehung berechnen.',
   'Correct the unit: a rate is what is read, per length of shim or per turn, such as 3 bar per 0.001 in.':
     'Die Maßeinheit berichtigen: eine Rate ist das, was abgelesen wird, je Dicke der Einstellscheibe oder je Umdrehung, zum Beispiel 3 bar per 0.001 in.',
+  'The title of {0} says {1}, and its figure is {2}.': 'Der Titel von {0} sagt {1}, und die Angabe ist {2}.',
+  'The words of this step say {0}, and its figure is {1}.':
+    'Die Worte dieses Schritts sagen {0}, und die Angabe ist {1}.',
+  'both are printed, and the bench hand picks one.': 'beide werden gedruckt, und an der Werkbank gilt dann eine davon.',
+  'Correct the one that is wrong, or leave the figure out of the title.':
+    'Die falsche berichtigen oder die Angabe aus dem Titel streichen.',
+  'Correct the one that is wrong, or leave the figure out of the words.':
+    'Die falsche berichtigen oder die Angabe aus den Worten streichen.',
 };

@@ -56,6 +56,8 @@ export const terms: Bundle = {
   hot: 'heiß',
   cold: 'sehr kalt',
   heavy: 'schwer',
+  sharp: 'scharfkantig',
+  mass: 'eine Masse',
   'spring-loaded': 'gespannte Feder',
   'stored pressure': 'gespeicherter Druck',
   ultrasonic: 'Ultraschall',

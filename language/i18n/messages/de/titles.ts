@@ -389,4 +389,7 @@ export const titles: Bundle = {
     'Eine Einheit ist abgezeichnet, ihre Prüfungen haben begonnen, und eine nötige Prüfung oder Eintragung hat kein Ergebnis.',
   'All results of a unit are there, and nobody is named who did it.':
     'Alle Ergebnisse einer Einheit sind da, und niemand ist genannt, der sie ausgeführt hat.',
+  'Words name a figure, and the figure beside them is another.':
+    'Worte nennen eine Angabe, und die Angabe daneben ist eine andere.',
+  'A part is blasted that grit cuts away.': 'Ein Teil wird gestrahlt, das vom Strahlkorn abgetragen wird.',
 };

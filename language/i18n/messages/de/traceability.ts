@@ -73,4 +73,6 @@ export const traceability: Bundle = {
   'The parts of the unit go to {0}': 'Die Teile der Einheit gehen weiter ({0})',
   "it gets another unit's parts and readings.": 'sie bekommt Teile und Messwerte einer anderen Einheit.',
   'Write “tag” where the unit is received.': '„tag“ schreiben, wo die Einheit angenommen wird.',
+  'The {0} is sent out here, and nothing books it in before the unit is tested or signed off.':
+    '{0} geht hier außer Haus, und nichts bucht es ein, bevor die Einheit geprüft oder abgezeichnet wird.',
 };

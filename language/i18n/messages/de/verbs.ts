@@ -77,7 +77,9 @@ export const verbs: Bundle = {
   'asks for a signature': 'verlangt eine Unterschrift',
   'lets the unit wait for somebody, who signs': 'lässt die Einheit auf jemanden warten, der unterschreibt',
   'lets the unit wait': 'lässt die Einheit warten',
-  'sends the unit to somebody else': 'gibt die Einheit außer Haus',
-  'takes the unit back from somebody else': 'nimmt die Einheit von außer Haus zurück',
-  'is anything else, as written': 'ist alles andere, wie geschrieben',
+  'sends the unit to somebody else, or `of PARTS` what is off it':
+    'gibt die Einheit außer Haus, oder mit `of TEILE`, was davon ab ist',
+  'takes back from somebody else what was sent out': 'nimmt zurück, was außer Haus war',
+  'is anything else, as written; `to PARTS` says what it changes':
+    'ist alles andere, wie geschrieben; `to TEILE` sagt, was es ändert',
 };

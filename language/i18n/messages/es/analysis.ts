@@ -52,9 +52,52 @@ export const analysis: Bundle = {
   'the step says {0}': 'el paso dice {0}',
   'the step works with {0}': 'el paso trabaja con {0}',
   'fluid {0} is {1}': 'el fluido {0} es {1}',
-  'station {0} is {1}': 'el puesto {0} es {1}',
-  'part {0} {1}': 'la pieza {0} {1}',
-  '“{0}” in the words of {1} sounds like it: write {2}, or not {3}':
-    '«{0}» en las palabras de {1} suena a eso: escribir {2}, o not {3}',
-  'the step': 'el paso',
+  'station {0} says {1}': 'el puesto {0} dice {1}',
+  'part {0} says {1}': 'la pieza {0} dice {1}',
+  'part {0} weighs {1}': 'la pieza {0} pesa {1}',
+  'its parts weigh {0} or more together': 'sus piezas pesan juntas {0} o más',
+  'part {0} is of {1}': 'la pieza {0} es de {1}',
+  'part {0} is drawn as {1}': 'la pieza {0} se dibuja como {1}',
+  'part {0} binds, so it is a spring': 'la pieza {0} se bloquea, así que es un resorte',
+  'part {0} is next to {1}, which bears on {2}': 'la pieza {0} está junto a {1}, que se apoya en {2}',
+  'part {0} is balanced': 'la pieza {0} está equilibrada',
+  'part {0} slides': 'la pieza {0} desliza',
+  'connect, prime, and a reading under pressure; not from air below 7 bar, nor from vacuum':
+    'connect, prime y una lectura con presión; no con aire por debajo de 7 bar ni con vacío',
+  'stored pressure; 500 bar or more in any figure of the procedure, where the unit is under pressure or is let down':
+    'stored pressure; 500 bar o más en alguna cifra del procedimiento, donde la unidad está con presión o se descarga',
+  'live, where it is driven or read; a reading or a figure in V, A or ohms':
+    'live, donde se acciona o se lee; una lectura o una cifra en V, A u ohmios',
+  'disconnect, relieve': 'disconnect, relieve',
+  'prime, and a test or a setting under liquid pressure': 'prime, y un ensayo o un ajuste con presión de líquido',
+  'a fluid that is caustic': 'un fluido que es caustic',
+  'a fluid with a flash point': 'un fluido con punto de inflamación',
+  'a resistance of 1 MΩ or more': 'una resistencia de 1 MΩ o más',
+  'a speed in rpm, of the step or of a point': 'una velocidad en rpm, del paso o de un punto',
+  'a rotor in an air jet or at speed: a part that is rotating, balanced, or drawn as a wheel':
+    'un rotor en un chorro de aire o en giro: una pieza que es rotating, está equilibrada o se dibuja como rueda',
+  'rotating, of the step; of a part or a station where it may turn':
+    'rotating, del paso; de una pieza o de un puesto donde puede girar',
+  buff: 'buff',
+  blast: 'blast',
+  press: 'press',
+  lap: 'lap',
+  'compress, release; a part that is freed or loaded and is spring-loaded, drawn as a spring or a circlip, binds over some shim, or is next to one that presses on another':
+    'compress, release; una pieza que se suelta o se carga y es spring-loaded, se dibuja como resorte o circlip, se bloquea con cierto suplemento o está junto a una que se apoya en otra',
+  'blow-dry; with air in what is no test': 'blow-dry; with air en lo que no es un ensayo',
+  'a test, a setting or a reading with air': 'un ensayo, un ajuste o una lectura con aire',
+  'a test with air or vacuum that reads a length, an angle or a force, or of a unit in which a part slides':
+    'un ensayo con aire o vacío que lee una longitud, un ángulo o una fuerza, o de una unidad en la que desliza una pieza',
+  'toxic; a part of asbestos or lead': 'toxic; una pieza de amianto o de plomo',
+  ultrasonic: 'ultrasonic',
+  'hot, cold; a figure from 60 °C up or below −10 °C': 'hot, cold; una cifra desde 60 °C o por debajo de −10 °C',
+  'heavy; a part of 23 kg or more where it is lifted; the unit, if its parts weigh that together':
+    'heavy; una pieza de 23 kg o más donde se levanta; la unidad, si sus piezas pesan eso juntas',
+  'sharp; a part that is drawn as a wheel': 'sharp; una pieza que se dibuja como rueda',
+  'a fluid that is a solvent': 'un fluido que es solvent',
+  'a fluid that is test oil; prime': 'un fluido que es test-oil; prime',
+  'blow-dry, blast, buff': 'blow-dry, blast, buff',
+  'wipe; a fluid with a flash point': 'wipe; un fluido con punto de inflamación',
+  'connect, buff; a fluid that is caustic': 'connect, buff; un fluido que es caustic',
+  'wash, rinse, soak or clean with a fluid': 'wash, rinse, soak o clean con un fluido',
 };

@@ -301,8 +301,6 @@ export const cli: Bundle = {
   'do a calculation and show the working; without a name, list the calculations':
     'hacer un cálculo y mostrar el desarrollo; sin nombre, listar los cálculos',
   'such as "guide=6 mm"': 'por ejemplo "guide=6 mm"',
-  'print the page of a rule; without a name, list the rules':
-    'imprimir la página de una regla; sin nombre, listar las reglas',
   'begin a procedure or a family, or copy the samples; alone, list what there is to begin from':
     'empezar un procedimiento o una familia, o copiar los ejemplos; sin más, listar con qué se puede empezar',
   'write a first procedure for a family, with blanks for what only you know':
@@ -584,4 +582,107 @@ export const cli: Bundle = {
   '{0} of {1}: {2}': '{0} de {1}: {2}',
   '{0} high at {1}': '{0} de más a {1}',
   '{0} low at {1}': '{0} de menos a {1}',
+  'print the page of a rule, or what a caution follows from; without a name, list the rules; “cautions” lists the cautions; a procedure and a step: the cautions of the step, and why':
+    'muestra la página de una regla o de qué sale un aviso; sin nombre, lista las reglas; «cautions» lista los avisos; con un procedimiento y un paso: los avisos del paso y su motivo',
+  'a rule, a caution, “cautions”, or a procedure': 'una regla, un aviso, «cautions» o un procedimiento',
+  'number of a step of that procedure': 'número de un paso de ese procedimiento',
+  'the folder that the procedure is in': 'la carpeta en la que está el procedimiento',
+  'Follows from: {0}.': 'Sale de: {0}.',
+  '{0} has no step {1}. Its steps go from {2} to {3}.': '{0} no tiene paso {1}. Sus pasos van de {2} a {3}.',
+  'Step {0} calls for no caution.': 'El paso {0} no pide ningún aviso.',
+  '--holds {0}: that is no result of this job that revision {1} has done otherwise.':
+    '--holds {0}: no es ningún resultado de este trabajo que la revisión {1} haga hacer de otro modo.',
+  'All of it is in the jobs already.': 'Todo está ya en los trabajos.',
+  'All results hold over: both revisions have them done in the same way.':
+    'Todos los resultados se conservan: las dos revisiones los hacen hacer igual.',
+  'CSV with a line of heads, or NDJSON (.ndjson, .jsonl)':
+    'CSV con una línea de encabezados, o NDJSON (.ndjson, .jsonl)',
+  'Example of a mapping; a column is named, and what is in “is” holds for all rows:':
+    'Ejemplo de asignación; se nombra una columna, y lo que está en “is” vale para todas las filas:',
+  'History: {0} {1}': 'Historial: {0} {1}',
+  'Inside its limit by': 'Dentro del límite por',
+  'It holds over.': 'Se conserva.',
+  'It is done again.': 'Se repite.',
+  'JSON that says which column is what': 'JSON que dice qué es cada columna',
+  'Job {0} has more than one unit with {1}.': 'El trabajo {0} tiene más de una unidad con {1}.',
+  'Job {0} has no unit with {1}.': 'El trabajo {0} no tiene ninguna unidad con {1}.',
+  'Job {0} is at revision {1} already.': 'El trabajo {0} está ya en la revisión {1}.',
+  'Job {0} is closed. What is written into it now is on no certificate.':
+    'El trabajo {0} está cerrado. Lo que se escriba ahora no está en ningún certificado.',
+  'Job {0} is closed: its record says by which revision it was judged.':
+    'El trabajo {0} está cerrado: su registro dice con qué revisión se juzgó.',
+  'Month by month, by the day of closing.': 'Mes a mes, por el día de cierre.',
+  'Neither place nor serial says which unit this is.': 'Ni lugar ni número de serie dicen qué unidad es.',
+  'No job is named.': 'No se nombra ningún trabajo.',
+  'Nothing was taken in from {0}.': 'No se tomó nada de {0}.',
+  'Serial {0} was here before: job {1}, closed {2}, {3}.':
+    'El número de serie {0} ya estuvo aquí: trabajo {1}, cerrado el {2}, {3}.',
+  'The job in {0} cannot be read. Run npx handtight check {1}.':
+    'El trabajo de {0} no se puede leer. Ejecutar npx handtight check {1}.',
+  'The last visit first.': 'La última visita primero.',
+  'There are {0} jobs {1}, and nobody can say which is meant. Give one of them another number: npx handtight check names both.':
+    'Hay {0} trabajos {1}, y nadie puede decir cuál se entiende. Dar otro número a uno de ellos: npx handtight check nombra los dos.',
+  'There is no column “{0}”. There are: {1}.': 'No hay ninguna columna “{0}”. Hay: {1}.',
+  'There is no job {0} here.': 'No hay ningún trabajo {0} aquí.',
+  'There is no row in {0}.': 'No hay ninguna fila en {0}.',
+  'This is what would be written. With --write it is.': 'Esto es lo que se escribiría. Con --write se escribe.',
+  'This is what would be written: {0}. With --write it is.':
+    'Esto es lo que se escribiría: {0}. Con --write se escribe.',
+  'What a shim brought, with its standard error': 'Lo que aportó un suplemento, con su error típico',
+  'What is in the house': 'Lo que hay en casa',
+  'What the closed jobs show': 'Lo que muestran los trabajos cerrados',
+  'What was judged so': 'Lo que se juzgó así',
+  'Write --by and --reason in words, without quotes in them.':
+    'Escribir --by y --reason con palabras, sin comillas dentro.',
+  'a shim brings': 'aporta un suplemento',
+  'approval of the quote': 'la aprobación del presupuesto',
+  earlier: 'antes',
+  'here before: job {0}, {1}': 'ya estuvo aquí: trabajo {0}, {1}',
+  'it is done otherwise': 'se hace de otro modo',
+  'job {0} from revision {1} to {2}, {3}': 'trabajo {0} de la revisión {1} a la {2}, {3}',
+  'limit {0}, now {1}': 'límite {0}, ahora {1}',
+  'line {0}': 'línea {0}',
+  'move a job to another revision of its procedure, and say which of its results hold over':
+    'pasar un trabajo a otra revisión de su procedimiento, y decir qué resultados se conservan',
+  moved: 'pasado',
+  'place {0}': 'lugar {0}',
+  promised: 'prometido',
+  'results that hold over though the new revision has them done otherwise, with commas':
+    'resultados que se conservan aunque la nueva revisión los haga hacer de otro modo, con comas',
+  'sent out, {0}': 'enviada fuera, {0}',
+  'serial {0}': 'número de serie {0}',
+  'take the results of a test bench into their jobs, from a file and a mapping that says what is in it':
+    'tomar los resultados de un banco de pruebas en sus trabajos, de un archivo y una asignación que dice qué contiene',
+  'the revision that it is judged by from now on': 'la revisión con la que se juzga desde ahora',
+  'unit {0}: {1}': 'unidad {0}: {1}',
+  verdict: 'veredicto',
+  'waiting for': 'en espera de',
+  'who decides that': 'quién lo decide',
+  why: 'por qué',
+  'write it; else what would be written is shown': 'escribirlo; si no, se muestra lo que se escribiría',
+  'write the answer to this file as a page (HTML), with pictures over time':
+    'escribir la respuesta en este archivo como página (HTML), con gráficos en el tiempo',
+  '{0} cannot be read as CSV: {1}': '{0} no se puede leer como CSV: {1}',
+  '{0} cannot be used: {1}. npx handtight help import has an example.':
+    '{0} no se puede usar: {1}. npx handtight help import tiene un ejemplo.',
+  '{0} has no revision {1}.': '{0} no tiene revisión {1}.',
+  '{0} has no revision, so there is none to move from.':
+    '{0} no tiene revisión, así que no hay ninguna desde la que pasar.',
+  '{0} is no JSON: {1}': '{0} no es JSON: {1}',
+  '{0} late': '{0} con retraso',
+  '{0} since {1}': '{0} desde {1}',
+  '{0}, line {1}: this is no object of JSON with plain figures and words in it.':
+    '{0}, línea {1}: no es un objeto JSON con cifras y palabras sencillas.',
+  '{0}, visit by visit': '{0}, visita a visita',
+  '“{0} {1}” is no figure with a unit. The mapping says under decimal which sign it has.':
+    '“{0} {1}” no es ninguna cifra con unidad. La asignación dice en decimal qué signo tiene.',
+  '“{0}” does not fit into quotes: it has quotes in it, or is too long.':
+    '“{0}” no cabe entre comillas: lleva comillas dentro, o es demasiado largo.',
+  '“{0}” is no day as {1}. The mapping says under days how they are written.':
+    '“{0}” no es ningún día como {1}. La asignación dice en days cómo se escriben.',
+  '“{0}” is no name of the job. Say under words what it is called there.':
+    '“{0}” no es ningún nombre del trabajo. Decir en words cómo se llama allí.',
+  '“{0}” is no place.': '“{0}” no es ningún lugar.',
+  '{0} does not say which unit a row is of: give unit (its place in the set) or serial.':
+    '{0} no dice de qué unidad es una fila: dar unit (su lugar en el juego) o serial.',
 };

@@ -26,4 +26,5 @@ export const diagnostics: Bundle = {
   'Write “{0}” where it is declared': 'Escribir «{0}» donde se declara',
   'Delete it': 'Borrarlo',
   'Write “{0}” instead': 'Escribir «{0}» en su lugar',
+  'It follows from this line of the family: {0} {1}.': 'Se deduce de esta línea de la familia: {0} {1}.',
 };

@@ -191,4 +191,6 @@ export const gates: Bundle = {
   'whoever is sent here trusts the name, and the unit goes back as it came.':
     'quien llega aquí se fía del nombre, y la unidad vuelve tal como vino.',
   'Write “{0} {1}” in it, or give it another name.': 'Escribir «{0} {1}» en ella, o darle otro nombre.',
+  'Say what the work in your own words changes: do "…" to PARTS. If somebody else decides, write hold-for.':
+    'Decir qué cambia el trabajo escrito con palabras propias: do "…" to PIEZAS. Si decide otra persona, escribir hold-for.',
 };

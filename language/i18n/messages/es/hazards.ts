@@ -32,8 +32,6 @@ export const hazards: Bundle = {
     'Mantener el baño muy por debajo: {0}. O usar un fluido con un punto de inflamación más alto.',
   '“{0}” sounds like something {1}, and nothing says whether it is.': '«{0}» suena a algo {1}, y nada dice si lo es.',
   'under stored pressure': 'con presión acumulada',
-  'the sheet prints its warning because of this word alone, and would not print it in another language.':
-    'la hoja imprime el aviso solo por esa palabra, y en otro idioma no lo imprimiría.',
   'Write {0}, or not {1}.': 'Escribir {0}, o not {1}.',
   'No step follows this hazard in its stage.': 'Ningún paso sigue a este peligro en su etapa.',
   'This hazard comes after the step that it warns about ({0}).':
@@ -54,4 +52,6 @@ export const hazards: Bundle = {
     'Usar un fluido con punto de inflamación muy por encima de la temperatura ambiente, o limpiar a mano con un poco de un bidón de seguridad.',
   'Write how warm the bath is, as in “at 40..45 °C”, well below that.':
     'Escribir a qué temperatura está el baño, por ejemplo «at 40..45 °C», muy por debajo de eso.',
+  'no caution follows from a word: the sheet does not warn of it.':
+    'de una palabra no sale ningún aviso: la hoja no advierte de ello.',
 };

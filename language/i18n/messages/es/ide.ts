@@ -144,4 +144,8 @@ export const ide: Bundle = {
   'on some paths': 'en algunos caminos',
   'Goes on with {0}.': 'Sigue con {0}.',
   '**{0}** after {1}: {2}': '**{0}** después de {1}: {2}',
+  'Its cautions:': 'Sus avisos:',
+  'weighs {0}': 'pesa {0}',
+  'of {0}': 'de {0}',
+  '{0} per unit': '{0} por unidad',
 };

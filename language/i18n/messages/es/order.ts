@@ -271,4 +271,7 @@ export const order: Bundle = {
   'the hand looks for a second vise, and what is really clamped goes on in it.':
     'el operario busca un segundo tornillo de banco, y lo que está sujeto de verdad sigue en el suyo.',
   'Write “unclamp {0}”, or clamp what is to be held.': 'Escribir «unclamp {0}», o sujetar lo que haya que sujetar.',
+  'Repair {0} sends the unit back to step {1} with the {2} still tight, and the {3} is turned there.':
+    'La reparación {0} devuelve la unidad al paso {1} con el apriete dado ({2}), y allí se gira: {3}.',
+  'Write “slacken {0}” in the repair, with the pressure off.': 'Escribir «slacken {0}» en la reparación, sin presión.',
 };

@@ -224,4 +224,14 @@ export const protection: Bundle = {
     'Enjuagar {0} en aceite limpio, o escribir «fitted with preservative» en la familia.',
   'Write “oil {0} with” and the right fluid before this step.':
     'Escribir «oil {0} with» y el fluido correcto antes de este paso.',
+  'caustic dissolves {0} and makes hydrogen of it, which a spark explodes.':
+    'el cáustico disuelve: {0}, y forma hidrógeno, que explota con una chispa.',
+  'The {0} {1} blasted, and grit cuts {2} away.': 'Se chorrea: {0}, y el abrasivo lo desgasta.',
+  'it stays in what is soft, comes out in the running unit and wears it.':
+    'se queda en lo blando, sale con la unidad en marcha y la desgasta.',
+  'lapping paste is still on {0}, fills a score line, and cuts on in whatever it gets into.':
+    'todavía tiene pasta de lapear: rellena una raya y sigue cortando donde entra.',
+  'Write “then wash in FLUID” behind “lap if”: a rinse does not take paste off.':
+    'Escribir “then wash in FLUIDO” detrás de “lap if”: un enjuague no quita la pasta.',
+  'Wash {0} before this step: a rinse does not take it off.': 'Lavar {0} antes de este paso: un enjuague no lo quita.',
 };

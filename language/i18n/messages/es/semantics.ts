@@ -33,6 +33,8 @@ export const semantics: Bundle = {
     'El trabajo {0} no se comprueba: {1} todavía no se puede leer. Corregir antes lo que se indica ahí.',
   'Job {0} is at {1}, and {2} is written for {3}: its tools and stations are those of that shop. Write {4}, or name a procedure for {5}.':
     'El trabajo {0} es en {1}, y {2} está escrito para {3}: sus herramientas y puestos son de ese taller. Escribir {4}, o nombrar un procedimiento para {5}.',
+  'The job says that it is at revision {0}, and that it was moved from that one. Write the revision that it was moved from.':
+    'El trabajo dice que está en la revisión {0} y que pasó de esa misma. Escribir la revisión de la que pasó.',
   'Job {0} is for revision {1}, but {2} is at revision {3}. Print from the revision that the job was taken in under, or write {4}.':
     'El trabajo {0} es para la revisión {1}, pero {2} está en la revisión {3}. Imprimir de la revisión con la que se aceptó el trabajo, o escribir {4}.',
   'Write whose it is: customer "…".': 'Escribir de quién es: customer "…".',
@@ -336,4 +338,32 @@ export const semantics: Bundle = {
   'which readings were in doubt is worked out from it': 'con él se calcula qué lecturas quedaron en duda',
   '{0} was found {1} off at {2}, and the two measure different things. Write both as it reads them: found 3 bar high at 250 bar.':
     'En {0} se halló un error de {1} a {2}, y son magnitudes distintas. Escribir los dos tal como los lee: found 3 bar high at 250 bar.',
+  '{0} has no meaning after {1}. Write it before, if it belongs to the step, or delete it.':
+    '{0} no tiene sentido detrás de {1}. Escribirlo delante, si es del paso, o borrarlo.',
+  'not {0}': 'not {0}',
+  'What follows {0} is a {1}, and {2} is a {3}. Write it before {4}, if it belongs to the step.':
+    'Detrás de {0} va una magnitud de tipo {1}, y {2} es de tipo {3}. Escribirla delante de {4}, si es del paso.',
+  'The weight of a part': 'El peso de una pieza',
+  'it says whether the part is lifted by hand': 'dice si la pieza se levanta a mano',
+  'No material is called {0}. Did you mean {1}?': 'Ningún material se llama {0}. ¿Se quiso decir {1}?',
+  'No material is called {0}. Write one of {1}, or delete it: nothing follows from another.':
+    'Ningún material se llama {0}. Escribir uno de {1}, o borrarlo: de otro no sale nada.',
+  '{0} is told apart by cylinder and by side, and a step could not say which is meant. Write a part for each side, each of them for each cylinder.':
+    '{0} se distingue por cilindro y por lado, y un paso no podría decir cuál es. Escribir una pieza para cada lado, cada una con for each cylinder.',
+  '{0} has the same side twice. Give each side a name of its own, or write quantity {1} if they are all alike.':
+    '{0} tiene dos veces el mismo lado. Dar a cada lado un nombre propio, o escribir quantity {1} si todas son iguales.',
+  '{0} has one side only, which tells nothing apart. Name all sides: sides left, right.':
+    '{0} tiene un solo lado, que no distingue nada. Nombrar todos los lados: sides left, right.',
+  '{0} is told apart by side, not by number. Write {1}, or {2} for all of them.':
+    '{0} se distingue por lado, no por número. Escribir {1}, o {2} para todas.',
+  '“figures from” is written twice here, and a figure cannot come from both. Delete one, and write “source "…"” at the figures that are from elsewhere.':
+    '“figures from” aparece dos veces aquí, y un valor no puede venir de ambos. Borrar uno, y escribir “source "…"” en los valores que vienen de otra parte.',
+  '“then wash in {0}” belongs to lapping, which leaves paste: it has no meaning after {1}. Delete it, or write a repair that washes.':
+    '“then wash in {0}” corresponde a lapear, que deja pasta: después de {1} no tiene sentido. Borrarlo, o escribir una reparación que lave.',
+  'In {0} nothing carries {1} together: taken off as one, it would fall apart. Name the part that they rest on too, or say in the family what they rest on.':
+    'En {0} nada sostiene juntas {1}: al quitarlo entero se desarmaría. Nombrar también la pieza en que se apoyan, o decir en la familia en qué se apoyan.',
+  '{0} is an assembly, and {1} is done to single parts: name those that are meant, of {2}.':
+    '{0} es un conjunto, y {1} se hace a piezas sueltas: nombrar las que sean, de {2}.',
+  '{0} goes in from below and from above: nobody knows at which end to look for it. Delete one.':
+    '{0} entra por abajo y por arriba: nadie sabe en qué extremo buscar. Borrar uno.',
 };

@@ -260,4 +260,11 @@ export const specifications: Bundle = {
     'con ella no se puede calcular ningún suplemento ni ninguna vuelta.',
   'Correct the unit: a rate is what is read, per length of shim or per turn, such as 3 bar per 0.001 in.':
     'Corregir la unidad de medida: una variación es lo que se lee, por longitud de suplemento o por vuelta, por ejemplo 3 bar per 0.001 in.',
+  'The title of {0} says {1}, and its figure is {2}.': 'El título de {0} dice {1}, y su cifra es {2}.',
+  'The words of this step say {0}, and its figure is {1}.': 'Las palabras de este paso dicen {0}, y su cifra es {1}.',
+  'both are printed, and the bench hand picks one.': 'las dos salen impresas, y en el banco se elige una.',
+  'Correct the one that is wrong, or leave the figure out of the title.':
+    'Corregir la que esté mal, o quitar la cifra del título.',
+  'Correct the one that is wrong, or leave the figure out of the words.':
+    'Corregir la que esté mal, o quitar la cifra de las palabras.',
 };

@@ -56,6 +56,8 @@ export const terms: Bundle = {
   hot: 'caliente',
   cold: 'muy frío',
   heavy: 'pesado',
+  sharp: 'cortante',
+  mass: 'una masa',
   'spring-loaded': 'con muelle cargado',
   'stored pressure': 'presión acumulada',
   ultrasonic: 'por ultrasonidos',

@@ -376,4 +376,7 @@ export const titles: Bundle = {
     'Una unidad está firmada, sus pruebas han empezado, y una prueba o anotación que necesita no tiene resultado.',
   'All results of a unit are there, and nobody is named who did it.':
     'Están todos los resultados de una unidad, y no se nombra a nadie que lo hiciera.',
+  'Words name a figure, and the figure beside them is another.':
+    'Las palabras nombran una cifra, y la cifra que hay al lado es otra.',
+  'A part is blasted that grit cuts away.': 'Se chorrea una pieza que el abrasivo desgasta.',
 };

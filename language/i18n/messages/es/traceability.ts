@@ -70,4 +70,6 @@ export const traceability: Bundle = {
   'The parts of the unit go to {0}': 'Las piezas de la unidad van a {0}',
   "it gets another unit's parts and readings.": 'le tocan las piezas y las lecturas de otra unidad.',
   'Write “tag” where the unit is received.': 'Escribir «tag» donde se recibe la unidad.',
+  'The {0} is sent out here, and nothing books it in before the unit is tested or signed off.':
+    'Aquí sale fuera {0}, y nada registra su entrada antes de que la unidad se pruebe o se firme.',
 };

@@ -75,7 +75,9 @@ export const verbs: Bundle = {
   'asks for a signature': 'pide una firma',
   'lets the unit wait for somebody, who signs': 'deja la unidad en espera de alguien, que firma',
   'lets the unit wait': 'deja la unidad en espera',
-  'sends the unit to somebody else': 'envía la unidad a un tercero',
-  'takes the unit back from somebody else': 'recibe la unidad de vuelta del tercero',
-  'is anything else, as written': 'es cualquier otra cosa, como se escriba',
+  'sends the unit to somebody else, or `of PARTS` what is off it':
+    'envía la unidad a un tercero, o con `of PIEZAS` lo que está desmontado',
+  'takes back from somebody else what was sent out': 'recibe de vuelta lo que se envió fuera',
+  'is anything else, as written; `to PARTS` says what it changes':
+    'es cualquier otra cosa, como se escriba; `to PIEZAS` dice qué cambia',
 };

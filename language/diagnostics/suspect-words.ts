@@ -1,10 +1,10 @@
-import type { Danger } from '../../model/danger.ts';
-import { oncePerText } from '../../quantities/memo.ts';
+import type { Danger } from '../model/danger.ts';
+import { oncePerText } from '../quantities/memo.ts';
 
 /**
- * Words of titles and notes that sound like a danger, in the languages that sheets are printed in. They are the net
- * under what is declared, not the mechanism: a caution that rests on a word alone says so, and is lost in a fourth
- * language. `but` is taken out of the text first: a heat shield is not hot, a copper gasket holds no asbestos.
+ * Words of titles and notes that sound like a danger, in the languages that sheets are printed in. No caution follows from
+ * one: the author is asked to declare it or to deny it. `but` is taken out of the text first: a heat shield is not hot, a
+ * copper gasket holds no asbestos.
  */
 interface Suspect {
   readonly words: RegExp;
@@ -113,11 +113,26 @@ const suspects: Readonly<Record<Danger, Suspect | null>> = {
     ),
     but: whole('heavy (?:fuel )?oil', 'heavy fuel', 'heavy.duty'),
   },
+  sharp: {
+    words: whole(
+      'sharp[ -]edge[sd]?',
+      'blades?',
+      '(?:compressor|turbine) wheels?',
+      // Spanish
+      'álabes?',
+      'cantos? cortantes?',
+      'ruedas? (?:de|del|de la) (?:compresor|turbina)',
+      // German
+      'scharfkantig\\p{L}*',
+      '\\p{L}*schaufeln?',
+      '(?:verdichter|turbinen)r[aä]d(?:er)?',
+    ),
+    but: whole('blade (?:screwdriver|puller)s?'),
+  },
   'spring-loaded': {
     words: whole(
       'springs?',
       'circlips?',
-      'clips?',
       'snap rings?',
       'retaining rings?',
       // Spanish
@@ -203,3 +218,10 @@ const suspectWords = oncePerText((text) => {
   }
   return found;
 });
+
+/** Before a figure that is no value of its own: a difference, a ceiling, an end. In the languages of sheets. */
+const compared =
+  /(?:[±+−-]|\b(?:above|below|over|under|than|most|least|to|from|max\w*|min\w*|not|never|about|first|hasta|menos|más|máximo|mínimo|de|nunca|über|unter|bis|von|ab|höchstens|mindestens|nie|zuerst))\s*$/iu;
+
+/** Whether the words before a figure say that it is a difference, a ceiling or an end. */
+export const comparesBefore = (before: string): boolean => compared.test(before);
