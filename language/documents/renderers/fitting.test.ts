@@ -24,12 +24,8 @@ describe('the size of a part', () => {
     expect(tried(ofLength(1.06))).toEqual([10.5, 9.75]);
     expect(tried(ofLength(3.02))).toEqual([10.5, 10.25]);
   });
-  it('is the usual one where no size would save a page', () => {
+  it('is the usual one where the least would save no page', () => {
     expect(tried(ofLength(1.5))).toEqual([10.5]);
-  });
-  it('is tried as the least where the length alone would ask for less', () => {
-    const dense = (size: number) => (size < 10.5 ? { pages: 1, used: 0.99 } : { pages: 2, used: 0.2 });
-    expect(tried(dense)).toEqual([10.5, 9.25]);
   });
   it('is the least where what was reckoned does not do', () => {
     const stubborn = (size: number) => (size > 9.5 ? { pages: 3, used: 0.05 } : { pages: 2, used: 1 });

@@ -60,13 +60,7 @@ export class Fitting {
   }
 }
 
-/** Points. What would have to be smaller than this by its length saves no page in the least size either. */
-const hopeless = 7.75;
-
-/**
- * By the room that it took. It may take less than that: lines hold more words in smaller type, and what is left at the end of a
- * page counts here as taken.
- */
+/** By the room that it took: smaller type takes less both ways, and not all of it becomes smaller. */
 function first({ pages, used }: Extent): Tried {
   const size = Math.floor((usual * (pages - 1)) / (pages - 1 + used) / step) * step;
   return pages === 1 || size < hopeless
