@@ -87,11 +87,15 @@ function turnsOf(sheet: Sheet, pages: readonly string[]): number {
     const at = pages.findIndex((page) => page.replace(/\s/gu, '').includes(text.replace(/\s/gu, '')));
     return at < 0 ? null : Math.floor((at + 1) / 2);
   };
-  const repair = sheet.blocks.find((block) => block.kind === 'repairs');
   const log = sheet.blocks.find((block) => block.kind === 'log');
   const test = sheet.blocks.findLast(
     (block): block is StepBlock => block.kind === 'step' && block.logged && block.fail !== null,
   );
+  // Not every repair is of a test: others are beside the check that asks for them.
+  const sentTo = new Set(test?.fail?.ways.flatMap(({ stops }) => stops.map(({ number }) => number)));
+  const repair = sheet.blocks
+    .filter((block) => block.kind === 'repairs')
+    .find(({ repairs }) => repairs.some(({ number }) => sentTo.has(number)));
   if (repair === undefined || log === undefined || test === undefined) return 0;
   const sentence = test.sentence.map(({ text }) => text).join('');
   const head = repair.repairs[0]!;

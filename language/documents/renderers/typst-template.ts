@@ -502,7 +502,7 @@ export const template = `
 } else if b.kind == "tables" { context {
   let beside = grid(columns: (1fr,) * b.tables.len(), column-gutter: 6mm, ..b.tables.map(listing))
   // Cut by a page break, each would be continued after its neighbor: so both end on one page, or follow each other.
-  if measure(width: sheet.area.width, beside).height > sheet.area.height / 3 { b.tables.map(listing).join() } else { block(breakable: false, above: 0.7em, below: 0mm, beside) }
+  if measure(width: sheet.area.width, beside).height > sheet.area.height / 3 { b.tables.map(listing).join() } else { block(breakable: false, above: 1.2mm, below: 0mm, beside) }
 }
 } else if b.kind == "safety" { safety(b)
 } else if b.kind == "place" { place-head(b, sheet)
