@@ -140,13 +140,13 @@ describe('what English words called for in 0.1', () => {
   const falsely = /copper gasket|gasket, copper|heat shield|paint pen/giu;
 
   it('is warned of still at the head of every stage that says it, or asked about', () => {
-    // What the corpus denies is left to the words again.
-    const undenied = corpusFiles().map(({ uri, text }) => ({
+    // What an author denies is left to the words again.
+    const undenied = [...libraryFiles(), ...corpusFiles()].map(({ uri, text }) => ({
       uri,
-      text: text.replace(/ not (live|hot|cold|heavy|toxic|ultrasonic|spring-loaded)\b/gu, ''),
+      text: text.replace(/ (not (live|hot|cold|heavy|toxic|ultrasonic|spring-loaded)|material [a-z]+)\b/gu, ''),
     }));
     let heard = 0;
-    const { procedures, diagnostics } = checkFiles([...libraryFiles(), ...undenied]);
+    const { procedures, diagnostics } = checkFiles(undenied);
     const asked = new Set(diagnostics.filter(({ rule }) => rule === 'danger-unsaid').map(({ source }) => source.file));
     for (const { procedure } of procedures) {
       const { stages, repairs } = usualCautions(procedure);

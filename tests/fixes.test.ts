@@ -37,6 +37,8 @@ const leadsTo: Readonly<Record<string, readonly string[]>> = {
   'leaves-wet': ['parts-left-loose'],
   // A setting that was open hid what else was done with it.
   'setting-not-locked': ['spring-not-backed-off', 'joint-slackened-then-left'],
+  // What is backed off is unlocked first.
+  'spring-not-backed-off': ['set-while-locked'],
   // A joint is torqued in the vise.
   'left-hand-tight': ['not-clamped'],
   'union-left-hand-tight': ['not-clamped'],

@@ -9,7 +9,7 @@ import { root } from './library.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'handtight-import-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-for (const part of ['shop.rebuild', 'one-spring', 'shared', 'jobs'])
+for (const part of ['shop.rebuild', 'one-spring', 'shared', 'jobs/job-2198.rebuild', 'jobs/job-2207.rebuild'])
   cpSync(join(root, 'procedures', part), join(folder, part), { recursive: true });
 const jobFile = join(folder, 'jobs', 'job-2207.rebuild');
 const before = readFileSync(jobFile, 'utf8');

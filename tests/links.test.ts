@@ -47,6 +47,8 @@ function visibleFrom(result: CheckResult, use: Source, what: string): string[] {
     case 'face':
     case 'port':
     case 'adjuster':
+    case 'kind of places':
+    case 'place':
       return [procedure.family.name];
     // What a patch or a hazard names its step by.
     case 'step':

@@ -5,11 +5,12 @@ import type { Declaration } from './declarations.ts';
 
 const name = '[A-Za-z][A-Za-z0-9_]*(?:-[A-Za-z0-9_]+)*';
 const words = '"[^"]*"';
+const language = '[A-Za-z]+';
 const label = `(?:${words}|${name}|[0-9]+(?:\\.[0-9]+)?)`;
 const head = new RegExp(
-  `^(?:(?<plain>shop|family) (?<n1>${name})(?: ${words})?` +
+  `^(?:(?<plain>shop|family) (?<n1>${name})(?: ${words})?(?:(?<=^shop .*) language ${language})?` +
     `|sequence (?<n2>${name})(?: ${words})?(?: with ${name}(?:; ?${name})*)?` +
-    `|procedure (?<n3>${name})(?: ${words})?(?<more>(?: (?:(?:for|at|like) ${name}|revision ${label}|written by ${words}` +
+    `|procedure (?<n3>${name})(?: ${words})?(?<more>(?: (?:(?:for|at|like) ${name}|revision ${label}|language ${language}|written by ${words}` +
     `|approved by ${words}(?: on [0-9]{4}-[0-9]{2}-[0-9]{2})?))*)) \\{$`,
   'u',
 );
@@ -17,7 +18,7 @@ const fact = new RegExp(`(?:${words})|(for|like) (${name})|revision (${label})`,
 const partNumber = new RegExp(`^number (${label})(?: ${words})?(?: \\{)?$`, 'u');
 
 /** Begins the head of a declaration, or goes on with one. */
-const atMargin = /^(?:shop|family|procedure|sequence|for|at|like|revision|written|approved|\{)/u;
+const atMargin = /^(?:shop|family|procedure|sequence|for|at|like|revision|language|written|approved|\{)/u;
 const begins = /^(?:shop|family|procedure|sequence)\b/u;
 /** Is written at the margin, or where a part number is, and nowhere else. */
 const misplaced = /^(?:shop|family|procedure|job)\b/u;

@@ -767,19 +767,25 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     },
     { equal },
   );
-  /** Those of a declaration’s file, and of the family and the shop that it is for. */
-  function namesNear(id: string): string[] {
-    const own = kindOfId(id) === 'Procedure' ? (model(id) as Procedure | null) : null;
-    const ids = own === null ? [id] : [id, own.family.source.file, own.shop.source.file];
-    return [...new Set(ids.map(uriOfId))].flatMap(namesLost);
-  }
+  /** A declaration’s file, and those of the family and the shop that it is for. */
+  const filesNear = db.query(
+    'files near',
+    (id): readonly string[] => {
+      const own = kindOfId(id) === 'Procedure' ? (model(id) as Procedure | null) : null;
+      const ids = own === null ? [id] : [id, own.family.source.file, own.shop.source.file];
+      return [...new Set(ids.map(uriOfId))];
+    },
+    { equal, trace: asJson<readonly string[]>() },
+  );
   const ofProblems = db.query('of problems', (uri): ProcedureResult => {
     const here = problemsFrom(uri).filter(({ problem }) => uriOfId(problem.source.file) === uri);
     const others = problemsElsewhere.get(uri) ?? [];
     const all = [...inOrder(here, others).map(({ problem }) => problem), ...saidIn(uri).ofJobs].filter(
       (problem) =>
         problem.kind !== 'unknown-name' ||
-        !namesNear(problem.source.file).some((name) => name === problem.name || name === problem.what),
+        !filesNear(problem.source.file)
+          .flatMap(namesLost)
+          .some((name) => name === problem.name || name === problem.what),
     );
     return problemFindings(all, { concessionsIn: concessions, unread: [] });
   });

@@ -52,7 +52,8 @@ export function nameAt(
 }
 
 /** A spec and the test that is judged by it may share a name, which results of jobs then have. */
-const groupOf = (kind: string) => (kind === 'spec' || kind === 'test' ? 'reading' : kind);
+const groupOf = (kind: string) =>
+  kind === 'spec' || kind === 'test' ? 'reading' : kind === 'assembly' ? 'part' : kind;
 
 /** They have no name of their own: a step has its words, a joint the name of its part. */
 const nameless: ReadonlySet<string> = new Set(['step', 'joint', 'adjuster', 'only']);

@@ -30,11 +30,14 @@ export function stateAt({ result, textOf }: Snapshot, file: string, place: Place
   const from = positionAt(text, block.start);
   const to = positionAt(text, place.start);
   const steps = allSteps(procedure);
+  // A repair that is written within a step of the block is not what the next step follows.
+  const own = [...procedure.stages, ...procedure.repairs].find(({ name }) => name === block.head[1])?.steps ?? [];
   const index = steps.findLastIndex(
-    ({ source }) =>
-      source.file === file &&
-      comparePositions(from, source.range.start) <= 0 &&
-      comparePositions(source.range.end, to) <= 0,
+    (step) =>
+      own.includes(step) &&
+      step.source.file === file &&
+      comparePositions(from, step.source.range.start) <= 0 &&
+      comparePositions(step.source.range.end, to) <= 0,
   );
   // The first step of a stage follows the last of the stage before it.
   const stage = procedure.stages.findIndex(({ name }) => name === block.head[1]);

@@ -84,8 +84,9 @@ function item(node: ast.ShopItem | ast.FamilyItem | ast.ProcedureItem): Declared
     case 'Master':
       return symbol(node, 'master');
     case 'Part':
-    case 'Assembly':
       return symbol(node, 'part');
+    case 'Assembly':
+      return symbol(node, 'assembly');
     case 'Places':
       return symbol(node, 'places');
     case 'Face':

@@ -39,6 +39,7 @@ export function symbolKind(kind: string): SymbolKind {
     case 'number':
       return SymbolKind.EnumMember;
     case 'part':
+    case 'assembly':
       return SymbolKind.Field;
     case 'face':
     case 'port':

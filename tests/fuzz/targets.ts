@@ -201,6 +201,8 @@ function usual() {
     // A drawing names a second font for signs that its first lacks: the library has none of these.
     sheet: new Set([
       'text.font-family',
+      // The words of a procedure in a language of its own are marked as such; those of the library print in that language.
+      'span.lang',
       ...[...sheets, ...certificates].flatMap((sheet) => [...madeOf(renderHtml(sheet))]),
     ]),
     specs: new Set(procedures.flatMap(({ procedure }) => [...madeOf(renderSpecsHtml(buildSpecs(procedure)))])),

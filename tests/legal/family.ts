@@ -55,7 +55,9 @@ export function familyText(shape: Shape): string {
   bore.forEach((part, index) => {
     const chosen = part === 'shim' ? '  chosen from shims' : '';
     const bears = index === bore.length - 1 ? '  bears on needle' : '';
-    rows.push(`  part ${part}  ${index === 0 ? 'in body' : `on ${bore[index - 1]}`}${bears}${chosen}`);
+    rows.push(
+      `  part ${part}  ${index === 0 ? 'in body' : `on ${bore[index - 1]}`}${bears}${chosen}${part === 'spring' ? '  drawn as spring' : ''}`,
+    );
   });
   discs.forEach((part, index) => {
     rows.push(`  part ${part}  on ${index === 0 ? 'body' : discs[index - 1]}${located}`);

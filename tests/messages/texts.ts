@@ -130,6 +130,11 @@ const families = [
     'part screw "Screw" on spring\n  adjuster screw sets opening, 0 bar per turn',
     'part screw "Screw" on spring\n  adjuster screw sets opening, 25 bar',
     'part stud "Stud" in body\n  joint stud to body "M8" solid class 8.8 solid class 8.8',
+    'part bush "Bush" in body sides left, left',
+    'part bush "Bush" in body sides left',
+    'part bush "Bush" in body sides left, right for each cylinder 1..2',
+    'part bush "Bush" in body from below from above',
+    'assembly insert "Insert" of spring, needle',
   ]),
   replacedInFamily('joint nut to body', 'joint nut to body "M8" solid class 8.8'),
 ];

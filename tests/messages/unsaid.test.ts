@@ -86,7 +86,7 @@ const cases = new Set([
   ...['settles out', 'too thin', 'too thick', 'too coarse', 'left out', 'no reading', 'no shim', 'changed since'],
   ...['no limit', 'no aim', 'no rate', 'other kind', 'several parts', 'in time', 'at once', 'stays with', 'the unit'],
   ...['to spec', 'to limit', 'by spec', 'to bring', 'as words', 'at limit', 'at station', 'worked out', 'or digits'],
-  ...['under pressure', 'clean outside', 'signed off'],
+  ...['under pressure', 'clean outside', 'signed off', 'as one'],
 ]);
 
 /** Words of the files' language, kinds of quantities and units: a text of nothing else is no prose. */

@@ -60,7 +60,9 @@ describe('an assembly', () => {
 
   it('is booked in where it was sent out', () => {
     const back = '    book-in of cartridge "Sheet of the balancer stapled to the traveler"\n';
-    expect(turbo([back, '']).found.join('\n')).toContain('The cartridge is sent out here, and nothing books it in');
+    expect(turbo([back, '']).found.join('\n')).toContain(
+      'The cartridge is sent out here, and nothing books it in before the unit is tested or signed off',
+    );
     expect(turbo([back, '    book-in of screw\n']).found.join('\n')).toContain('The cartridge is sent out here');
     expect(turbo([back, '    book-in\n']).found).toEqual([]);
   });

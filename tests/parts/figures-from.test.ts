@@ -49,6 +49,8 @@ describe('figures from', () => {
 
   it('is said once', () => {
     const { found } = coverWith([...once, ['  stage strip', '  figures from "Another" unless stated\n  stage strip']]);
-    expect(found.join('\n')).toContain('“figures from” is written twice here');
+    expect(found.join('\n')).toContain(
+      '“figures from” is written twice here, and a figure cannot come from both. Delete one, and write “source "…"” at the figures that are from elsewhere.',
+    );
   });
 });

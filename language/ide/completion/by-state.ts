@@ -49,6 +49,11 @@ function fitOfObject({ verb, named }: Slot, at: StateAt): FitOf | null {
       return state.may(location, now) ? first(all.indexOf(name)) : later(wordsOf(at, location), all.indexOf(name));
     };
   };
+  /** All ports of an assembly are capped by its name. */
+  const orAssembly =
+    (ports: FitOf): FitOf =>
+    (name) =>
+      procedure.family.assemblies.some((assembly) => assembly.name === name) ? null : ports(name);
   switch (verb) {
     case 'remove':
     case 'discard': {
@@ -100,9 +105,9 @@ function fitOfObject({ verb, named }: Slot, at: StateAt): FitOf | null {
     case 'back-off':
       return inState(layout.adjusters, ~setting.backed);
     case 'cap':
-      return inState(layout.ports, opening.open);
+      return orAssembly(inState(layout.ports, opening.open));
     case 'uncap':
-      return inState(layout.ports, opening.capped);
+      return orAssembly(inState(layout.ports, opening.capped));
     case 'connect':
       return inState(layout.ports, opening.open);
     case 'disconnect':

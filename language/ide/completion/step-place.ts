@@ -2,7 +2,7 @@
 
 import { dangers } from '../../model/danger.ts';
 import { kindWords, stepWords } from '../../syntax/keywords.ts';
-import { phrasesAfter, spellingOf, type Verb, verbs, verbTable } from '../../syntax/verbs/index.ts';
+import { phrasesAfter, spellingOf, type Verb, verbIs, verbs, verbTable } from '../../syntax/verbs/index.ts';
 import { clauseOf, type Follow, type Phrase, type PhraseName, repeats } from '../../syntax/verbs/phrases.ts';
 import type { VerbObject } from '../../syntax/verbs/verb.ts';
 import { names, nothing, type Slot, type Wanted, words } from './wanted.ts';
@@ -11,7 +11,7 @@ import { names, nothing, type Slot, type Wanted, words } from './wanted.ts';
 const kindsOf: Readonly<
   Record<Exclude<Follow, 'text' | 'figure' | 'limit' | 'kind' | 'rule'> | VerbObject, readonly string[]>
 > = {
-  part: ['part'],
+  part: ['part', 'assembly'],
   face: ['face'],
   port: ['port'],
   joint: ['joint'],
@@ -132,6 +132,8 @@ class StepReader {
   private objects(verb: Verb): Wanted | null {
     const { objects, all } = verbTable[verb];
     const kinds = objects.flatMap((kind) => kindsOf[kind]);
+    // The ports of an assembly have its name.
+    if (kinds.length > 0 && verbIs(verb, 'as one') && !kinds.includes('assembly')) kinds.push('assembly');
     if (kinds.length === 0) return null;
     // What is written down has the name that it gives itself.
     if (verb === 'record' && this.token === undefined) return nothing;
@@ -209,7 +211,10 @@ class StepReader {
         const full = next.length > 0 ? next : heard.full;
         const ends = this.at + heard.length === this.tokens.length;
         if (heard.open.length > 0 || (ends && full.some(({ follows }) => follows !== undefined))) {
-          const least = this.token === 'at' && all.some(({ name }) => name === 'amount') ? ['least', 'most'] : [];
+          const least =
+            this.token === 'at' && heard.length === 1 && all.some(({ name }) => name === 'amount')
+              ? ['least', 'most']
+              : [];
           // `spread at most`: a figure comes next.
           if (!ends || this.tokens.at(-1) === 'most') return words(...heard.open);
           const instead = all.filter(({ insteadOf }) => full.some(({ name }) => name === insteadOf));

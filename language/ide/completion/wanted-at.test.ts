@@ -36,7 +36,7 @@ test('a part may be drawn as one of the shapes, and go in from below', () => {
   expect(wordsAt('family f {\n  part spring "Spring" on shim drawn as ')).toEqual(
     expect.arrayContaining(['spring', 'ball', 'o-ring']),
   );
-  expect(wordsAt('family f {\n  part spring "Spring" on shim from ')).toEqual(['below']);
+  expect(wordsAt('family f {\n  part spring "Spring" on shim from ')).toEqual(['below', 'above']);
   expect(wantedAt(placeAt('family f {\n  part shim "Shim" chosen from ', 47)).words).toEqual([]);
 });
 

@@ -92,7 +92,7 @@ function causeOf(danger: Danger, { source }: Pick<Step, 'source'>): string {
 function statementOf(danger: Danger, word: string): Statement {
   return {
     message: say`“${word}” sounds like something ${danger === 'stored pressure' ? say`under stored pressure` : term(danger)}, and nothing says whether it is.`,
-    why: say`no caution follows from a word: the sheet does not warn of it.`,
+    why: say`the sheet does not warn of it, since no caution follows from a title.`,
     help: say`Write ${danger}, or not ${danger}.`,
   };
 }

@@ -53,6 +53,6 @@ export const hazards: Bundle = {
     'Eine Flüssigkeit mit einem Flammpunkt deutlich über Raumtemperatur verwenden, oder mit wenig davon aus einer Sicherheitskanne abwischen.',
   'Write how warm the bath is, as in “at 40..45 °C”, well below that.':
     'Schreiben, wie warm das Bad ist, zum Beispiel „at 40..45 °C“, deutlich darunter.',
-  'no caution follows from a word: the sheet does not warn of it.':
-    'aus einem Wort folgt keine Warnung: das Blatt warnt nicht davor.',
+  'the sheet does not warn of it, since no caution follows from a title.':
+    'das Blatt warnt nicht davor, denn aus einem Namen folgt keine Warnung.',
 };

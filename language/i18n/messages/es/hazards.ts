@@ -52,6 +52,6 @@ export const hazards: Bundle = {
     'Usar un fluido con punto de inflamación muy por encima de la temperatura ambiente, o limpiar a mano con un poco de un bidón de seguridad.',
   'Write how warm the bath is, as in “at 40..45 °C”, well below that.':
     'Escribir a qué temperatura está el baño, por ejemplo «at 40..45 °C», muy por debajo de eso.',
-  'no caution follows from a word: the sheet does not warn of it.':
-    'de una palabra no sale ningún aviso: la hoja no advierte de ello.',
+  'the sheet does not warn of it, since no caution follows from a title.':
+    'la hoja no advierte de ello, porque de un título no sale ningún aviso.',
 };
