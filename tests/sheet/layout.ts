@@ -13,8 +13,8 @@ const unprintable = 72 / 6;
 /** Height over the base line, and depth under it, of the ink of most letters, in parts of the size. */
 const ink = { over: 0.68, under: 0.19 };
 
-/** What two inks may share before it is an overlap: rounding, the slant of a letter, a comma kerned under the arm of an r. */
-const touching = 0.9;
+/** What two inks may share before it is an overlap: rounding, the slant of a letter. */
+const touching = 0.6;
 
 /** Where the ink of a run is. */
 export function inkOf({ left, right, baseline, size }: Run): Box {
