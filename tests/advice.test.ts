@@ -110,7 +110,7 @@ it('the table of the manual is in the unit of its gauge, psi, and says what to d
   });
   const texts = plain(renderText(sheet));
   expect(texts.find((text) => text.includes('change of '))).toMatch(
-    /Read: .*, psi; under it, change of .* Outside the table: ask the lead\.$/u,
+    /read, psi; under it, change of .* Outside the table: ask the lead\.$/u,
   );
 });
 

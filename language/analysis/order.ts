@@ -84,7 +84,7 @@ export function saidBetween(relations: Relations, upper: string, lower: string):
   const pressing = relations.family.parts.find(
     ({ name, bearsOn }) => bearsOn.includes(upper) && (name === lower || restsOn(relations.part(name)).includes(lower)),
   );
-  return pressing === undefined ? null : { part: pressing, words: `bears on ${base(upper)}` };
+  return pressing === undefined ? null : { part: pressing, words: ['bears', 'on', base(upper)].join(' ') };
 }
 
 /** Parts in the order in which they come off one after the other, from those that can come off first. */

@@ -290,7 +290,7 @@ export const en = {
     title: 'Hold pressure for each {name}, {unit}',
     from: 'Read',
     to: 'Hold',
-    shim: 'Read: {reading}, {unit}; under it, change of {part}, {change} (+ thicker, − thinner). Aim: {aim}. Outside the table: ask the lead.',
+    shim: '{reading} read, {unit}; under it, change of {part}, {change} (+ thicker, − thinner). Aim: {aim}. Outside the table: ask the lead.',
     ask: 'ask the lead',
   },
   fail: {

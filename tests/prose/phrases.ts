@@ -21,7 +21,7 @@ export const phrases: readonly Phrase[] = [
     instead: 'affects',
     // The clause of the language, and messages on it.
     except:
-      /[`“']bears on(?: \w+)?[`”']|\bpart bears on\b|`bears on \$\{|, which bears on\b|\bbears? on (\{parts\}|needle|nothing|another is under load)/giu,
+      /[`“']bears on(?: \w+)?[`”']|\bpart bears on\b|, which bears on\b|\bbears? on (\{parts\}|needle|nothing|another is under load)/giu,
   },
   { pattern: /\bmend(s|ed|ing)?\b/giu, instead: 'correct, fix' },
   { pattern: /\bhangs? on\b/giu, instead: 'depends on' },
