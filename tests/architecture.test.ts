@@ -112,7 +112,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   judgment: ['analysis', 'engineering', 'i18n', 'model', 'quantities', 'recommendations'],
   drafting: ['analysis', 'model', 'quantities', 'say'],
   // What all documents share: the sheet as plain data, for what it is printed, and what things are called.
-  documents: ['i18n', 'model', 'quantities'],
+  documents: ['analysis', 'i18n', 'model', 'quantities'],
   'documents/figures': ['analysis', 'analysis/cautions', 'documents', 'engineering', 'i18n', 'model', 'quantities'],
   'documents/drawing': ['analysis', 'documents', 'documents/figures', 'i18n', 'model', 'quantities'],
   'documents/traveler': [
@@ -130,12 +130,13 @@ const layers: Readonly<Record<string, readonly string[]>> = {
   'documents/specs': ['documents', 'documents/figures', 'engineering', 'i18n', 'model', 'quantities'],
   'documents/certificate': ['analysis', 'documents', 'documents/figures', 'i18n', 'judgment', 'model', 'quantities'],
   // HTML, Typst and text of a document: nothing in language/ takes them, the command and the server do.
-  'documents/renderers': ['documents', 'documents/specs', 'i18n'],
+  'documents/renderers': ['documents', 'documents/drawing', 'documents/specs', 'i18n'],
   config: ['diagnostics', 'i18n', 'model', 'say', 'syntax'],
   db: ['analysis', 'config', 'diagnostics', 'model', 'say', 'semantics', 'syntax'],
   archive: ['analysis', 'db', 'documents', 'documents/certificate', 'judgment', 'model', 'quantities'],
   ide: [
     'analysis',
+    'analysis/cautions',
     'config',
     'db',
     'diagnostics',

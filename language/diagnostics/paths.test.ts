@@ -120,7 +120,7 @@ describe('one finding per cause', () => {
   it('what is left undone in a repair is reported where the unit leaves it', () => {
     const lift =
       '      unclamp body\n      test lift  read length within 0.20..0.25 mm  source "Example sheet"  on fail turn (2 times)\n';
-    const turn = '\n    repair turn { do "Turn the needle in its seat" }';
+    const turn = '\n    repair turn { do "Turn the needle in its seat" to needle }';
     expect(
       steps(procedureWith({ build: instead('      unclamp body\n', lift), repairs: (sound) => sound + turn })),
     ).toEqual(['R1.4f left-connected', 'R1.4f opened-under-pressure']);
@@ -147,7 +147,7 @@ describe('part numbers', () => {
     const [one, ...others] = found(
       procedureWith({
         build: noTorque,
-        dress: instead('buff body', 'only A-220 { do "Take the paint off" }\n      buff body'),
+        dress: instead('buff body', 'only A-220 { do "Take the label off" }\n      buff body'),
       }),
     );
     expect(others).toEqual([]);

@@ -163,6 +163,8 @@ export class DraftedSteps {
     ];
     const [first] = reads.keys();
     const shims = list(this.shims());
+    // What is done in it is done to a part: the author names the right one.
+    const inner = (family.parts[1] ?? family.parts[0]!).name;
     const rinse = (parts: string) => (at.oil === null ? [] : [`rinse ${parts} in ${at.oil}`]);
     const known: readonly DraftedRepair[] = [
       {
@@ -175,7 +177,11 @@ export class DraftedSteps {
         title: tell(say`Set it again`),
         steps: [...this.off, ...this.clamped(this.opened(false)), ...again, ...this.primed],
       },
-      { name: 'rework', title: tell(say`Open it again`), steps: around([`do "${blank}"`, ...rinse('all')]) },
+      {
+        name: 'rework',
+        title: tell(say`Open it again`),
+        steps: around([`do "${blank}" to ${inner}`, ...rinse('all')]),
+      },
     ];
     return known.filter(({ name }) => tests.includes(name));
   }

@@ -77,6 +77,9 @@ const textOf = (spans: readonly Span[]) => spans.map(({ text }) => text).join(''
 /** Not translated, and why. */
 const untranslated: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   es: {
+    'names.side': 'a comma and names',
+    'names.sides': 'names and brackets',
+    'pieces.changes': 'names and brackets',
     document: 'names only',
     'certificate.units.doneOn': 'names only',
     'certificate.results.judged': 'names only',
@@ -99,6 +102,11 @@ const untranslated: Readonly<Record<string, Readonly<Record<string, string>>>> =
     'boxes.marks.reject': 'the same letter: rechazar',
   },
   de: {
+    'names.side': 'a comma and names',
+    'names.sides': 'names and brackets',
+    'pieces.changes': 'names and brackets',
+    'specs.revision': 'the same word',
+    'specs.what.inTime': 'the same words',
     document: 'names only',
     'certificate.units.doneOn': 'names only',
     'certificate.results.judged': 'names only',
@@ -142,7 +150,7 @@ describe.each(others)('%s beside English', (language, catalogue) => {
     for (const { counted, forms } of [...messages.values()].map(asksOf)) {
       if (counted.length === 0) continue;
       expect(forms).toEqual(expect.arrayContaining(['one', 'other']));
-      expect(known).toEqual(expect.arrayContaining([...forms]));
+      expect(known).toEqual(expect.arrayContaining([...forms].filter((form) => form !== '=0')));
     }
   });
 
@@ -198,7 +206,8 @@ describe.each(all)('%s filled', (language, catalogue) => {
       // What else it asks for, such as the numbers of the units, is put in as nothing.
       const others = Object.fromEntries(asksOf(message).names.map((name) => [name, '']));
       const [one, two] = [1, 2].map((count) => said(words, key, { ...others, [counted[0]!]: count }));
-      if (asksOf(message).names.length > 1) {
+      // A sentence, and no count with its noun.
+      if (asksOf(message).names.length > 1 || asksOf(message).forms.includes('=0')) {
         expect(one, key).not.toBe(two);
         continue;
       }

@@ -81,7 +81,7 @@ describe('a rail injector', () => {
       injector(...whole())
         .certificate()
         .join('\n'),
-    ).toContain('0.45 mm, pass');
+    ).toContain('0.45 mm ✓');
     expect(injector(...whole('1.90')).missing()).toEqual([
       'unit 1 R-1 78: Lift: the last reading, 0.53 mm, is outside 0.42 to 0.48 mm. Correct the unit and write what was changed and read, or put it on hold.',
     ]);
