@@ -22,12 +22,12 @@ export function unreadLine(
   const whole = context.source(node);
   const word = /^[^\s,{}]+/u.exec(node.text)?.[0] ?? node.text;
   if (words.includes(word)) return;
+  const { start, end } = whole.range;
+  // In a block whose head was lost, the text can be longer than the line that it belongs to.
+  const room = end.line === start.line ? end.character - start.character : word.length;
   const source: Source = {
     file: whole.file,
-    range: {
-      start: whole.range.start,
-      end: { line: whole.range.start.line, character: whole.range.start.character + word.length },
-    },
+    range: { start, end: { line: start.line, character: start.character + Math.min(word.length, room) } },
   };
   if (sequences?.get(word) !== undefined) {
     context.syntax(
