@@ -246,7 +246,7 @@ function standsIn(
   name: string,
   steps: readonly Step[],
 ): string | null {
-  const writes = ['choose', 'torque', 'lock', 'read', 'measure', 'set', 'check', 'test'];
+  const writes = ['choose', 'torque', 'lock', 'read', 'measure', 'record', 'set', 'check', 'test', 'hold-for'];
   const asks = (step: Step) => shown(step) && failEntries(step).some(({ repair }) => repair === name);
   const askers = procedure.stages.flatMap((stage) => stage.steps.filter(asks));
   const others = procedure.repairs.some((repair) => repair.steps.some(asks));
@@ -283,9 +283,11 @@ function stepClaims(procedure: Procedure, options: SheetOptions, step: Step, haz
       ...claim('verb', called[step.verb] ?? step.verb.replaceAll('-', ' ')),
       ...claim('sequence', step.lead),
       ...(step.verb === 'read' || step.verb === 'set' ? claim('reading', spec(step.reading)) : []),
+      // What is done is in the author's words alone, and what it changes comes behind them.
+      ...(step.verb === 'do' ? claim('words', step.text) : []),
       ...objectClaims(procedure, step),
       ...(isTest(step) ? claim('test', spec(step.gate.test)) : []),
-      ...claim('words', step.text),
+      ...(step.verb === 'do' ? [] : claim('words', step.text)),
     ],
     limits: used.map(({ limit }) => limit),
     others: [

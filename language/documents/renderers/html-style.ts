@@ -61,7 +61,7 @@ main>p{margin:1.5mm 0}
 .picture{max-width:100%;margin:1mm 0;break-inside:avoid}
 .picture svg{display:block;width:100%;height:auto}
 .beside{display:flex;gap:6mm;flex-wrap:wrap;align-items:flex-start}
-.beside .listing{flex:1;min-width:70mm}
+.beside>*{flex:1;min-width:70mm}
 .listing{width:100%;margin-top:2.5mm;font-size:9.5pt;table-layout:fixed}
 .listing caption{text-align:left;font-size:12.5pt;font-weight:bold;padding-bottom:.8mm;break-after:avoid}
 .listing th{text-align:left;font-weight:normal;font-size:9pt;border-top:1pt solid;border-bottom:.5pt solid;padding:.5mm 1.2mm}
@@ -159,6 +159,7 @@ p.danger{border:3pt solid;padding:1mm 2mm;margin:1mm 0}
 .columns{display:flex;font-size:9.5pt;margin-top:1mm}
 .columns>div{border:.5pt solid;margin-left:-.5pt;padding:.6mm 1.4mm;min-width:0}
 .columns li{margin-top:.8mm}
+.log.whole{break-inside:avoid}
 .log h2{display:inline;font-size:13pt}
 .log h2+p{display:inline;font-size:9.5pt;margin-left:3mm}
 .log table{width:100%;table-layout:fixed;margin-top:1mm}
@@ -235,7 +236,7 @@ thead .units{display:none}
 .columns,.for,.safety dl div{display:block}
 .columns>div{margin:0 0 -.5pt}
 .for div{grid-template-columns:28mm 1fr}
-.beside .listing{min-width:100%}
+.beside>*{min-width:100%}
 .lookups{display:block;overflow-x:auto}
 .sign .fields{display:block}
 .sign label{display:block;margin:-1pt 0 0}

@@ -432,7 +432,7 @@ export const template = `
     if b.facts.len() > 0 { block(above: 0.8mm, below: 0.8mm, facts(b.facts)) }
     if b.warnings.len() > 0 { block(above: 0.8mm, below: 0.8mm, warnings(b.warnings)) }
   })
-  let one(s) = block(above: 0.9mm, below: 0mm, [#strong(s.label)#h(0.5em)#inline-step(s.step)#if s.step.fail != none { fail-path(s.step.fail, sheet.prefix) }])
+  let one(s) = block(above: 0.9mm, below: 0mm, [#strong(s.label)#h(0.5em)#inline-step(s.step)#if s.step.fail != none { fail-path(s.step.fail, sheet.prefix) }#if s.step.sign != none { sign-boxes(s.step.sign) }])
   let part(p) = { if p.title != "" { block(above: 1.4mm, below: 0.4mm, sticky: true, strong(p.title)) }; p.steps.map(one).join() }
   context {
     set text(size: calc.max(small, 0.9 * text.size))
@@ -457,7 +457,7 @@ export const template = `
   block(above: 4mm, below: 1.6mm, sticky: true)[#box(heading(level: 1, text(size: 13pt, b.title)))#h(3mm)#text(size: 9.5pt, b.lead)]
   let units = b.units
   // Lines as high as a hand likes them, where the page has room.
-  let line = calc.max(7mm, calc.min(9mm, (sheet.area.height - 52mm) / units.map(u => u.lines.len()).sum() - 1mm))
+  let line = if not b.large { 7.4mm } else { calc.max(7mm, calc.min(9mm, (sheet.area.height - 52mm) / units.map(u => u.lines.len()).sum() - 1mm)) }
   table(
     columns: (if units.first().place == "" { 13mm } else { 22mm }, ..b.columns.enumerate().map(((at, c)) => log-share(c, if at == 0 { 1.35 } else { 1 }))),
     stroke: (x, y) => 0.7pt + black,
@@ -500,7 +500,7 @@ export const template = `
 } else if b.kind == "drawing" { drawing(b)
 } else if b.kind == "table" { listing(b, roomy: roomy(sheet))
 } else if b.kind == "tables" { context {
-  let beside = grid(columns: (1fr,) * b.tables.len(), column-gutter: 6mm, ..b.tables.map(listing))
+  let beside = grid(columns: (1fr, 1fr), column-gutter: 6mm, listing(b.tables.first()), b.tables.slice(1).map(listing).join())
   // Cut by a page break, each would be continued after its neighbor: so both end on one page, or follow each other.
   if measure(width: sheet.area.width, beside).height > sheet.area.height / 3 { b.tables.map(listing).join() } else { block(breakable: false, above: 1.2mm, below: 0mm, beside) }
 }
@@ -508,7 +508,7 @@ export const template = `
 } else if b.kind == "place" { place-head(b, sheet)
 } else if b.kind == "close" { block(above: 0.8mm, below: 0.8mm, breakable: false, width: 100%, align(right, unit-rows(sheet, (b.row,))))
 } else if b.kind == "repairs" { repairs(b, sheet)
-} else if b.kind == "log" { log(b, sheet)
+} else if b.kind == "log" { if b.large { log(b, sheet) } else { block(width: 100%, breakable: false, above: 0mm, below: 0mm, log(b, sheet)) }
 } else if b.kind == "page" { pagebreak(weak: true, to: if b.side == "left" { "even" } else { none }) }
 
 // Steps that follow each other are one list.
@@ -584,8 +584,8 @@ export const template = `
       set text(size: if roomy(sheet) { roomy-size } else { sizes.at(at, default: step-size / 1pt) * 1pt })
       tagged(flow(part.filter(b => b.kind != "page"), body, code))
     }
-    // How far it goes. A log fills its page by itself.
-    if not (roomy(sheet) or part.any(b => b.kind == "log")) {
+    // How far it goes. A large log fills its page by itself.
+    if not (roomy(sheet) or part.any(b => b.kind == "log" and b.large)) {
       context {
         let end = here().position()
         let pages = end.page - locate(label(sheet.prefix + str(at))).page() + 1

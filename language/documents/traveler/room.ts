@@ -35,17 +35,25 @@ function heightOf(block: Block): number {
       );
       return 18 + (3.9 * all) / block.columns.length + tables(block.lookups);
     }
+    case 'log': {
+      const count = block.units.reduce((sum, { lines: list }) => sum + list.length, 0);
+      const under = [...block.advice, ...block.fails].reduce(
+        (sum, { label, text }) => sum + lines([label, text], 95),
+        1,
+      );
+      return 30 + (block.large ? 10.4 : 8.8) * count + 4.2 * under;
+    }
     default:
       return 4.2 * lines(blockTexts(block), 95);
   }
 }
 
-/** How many of the last blocks do not go on one page with those before them. */
-export function over(paper: Paper, before: readonly Block[], last: readonly Block[]): number {
+/** How many of the last blocks do not go on so many pages with those before them. */
+export function over(paper: Paper, before: readonly Block[], last: readonly Block[], pages = 1): number {
   let height = before.reduce((sum, block) => sum + heightOf(block), 0);
   const fit = last.findIndex((block) => {
     height += heightOf(block);
-    return height > page[paper];
+    return height > pages * page[paper];
   });
   return fit < 0 ? 0 : last.length - fit;
 }
