@@ -135,7 +135,7 @@ export interface TableBlock {
   readonly rows: readonly (readonly Cell[])[];
 }
 
-/** Small tables beside each other. */
+/** Small tables beside each other: the first at the left, the others under one another at the right. */
 export interface TablesBlock {
   readonly kind: 'tables';
   readonly tables: readonly TableBlock[];

@@ -3,6 +3,7 @@
 import type { SheetOptions } from '../../language/documents/print-context.ts';
 import { buildSheet } from '../../language/documents/traveler/index.ts';
 import type { Job, PartNumber, Procedure, Step } from '../../language/model/index.ts';
+import type { Point } from '../../language/model/plan.ts';
 import { isGate, own } from '../../language/model/steps.ts';
 import type { Print } from './prints.ts';
 
@@ -59,6 +60,7 @@ function everywhere(procedure: Procedure, text: string): Procedure {
         title: text,
         parts: titled(family.parts).map((part) => ({ ...part, baseTitle: text })),
         ports: titled(family.ports),
+        places: titled(family.places).map((of) => ({ ...of, places: titled(of.places) })),
         joints: family.joints.map((joint) => ({ ...joint, thread: text })),
       },
       shop: {
@@ -228,6 +230,54 @@ export const stresses: readonly Stress[] = [
     }),
   },
   { name: noFont, change: (procedure) => ({ procedure: everywhere(procedure, foreign) }) },
+];
+
+/** Every test at places is read at so many points, at so many places. */
+function manyReadings(procedure: Procedure, points: number, count: number): Procedure {
+  const { family } = procedure;
+  const places = family.places.map((of) => ({
+    ...of,
+    places: Array.from({ length: count }, (_, index) => ({
+      ...of.places[0]!,
+      name: `plane-${index + 1}`,
+      title: `Plane ${index + 1}`,
+    })),
+  }));
+  return steps({ ...procedure, family: { ...family, places } }, (step) => {
+    if (step.verb !== 'test' || step.plan === null) return step;
+    const { limit, source } = step;
+    const read = Array.from(
+      { length: points },
+      (_, index): Point => ({
+        name: `point-${index + 1}`,
+        title: `Point ${index + 1}`,
+        conditions: [],
+        amount: null,
+        limit,
+        spread: null,
+        beyond: null,
+        source,
+        extent: source,
+      }),
+    );
+    return { ...step, plan: { ...step.plan, points: read } };
+  });
+}
+
+/** Of a procedure with a test at places. */
+export const planStresses: readonly Stress[] = [
+  {
+    name: '24 points at 6 places',
+    change: (procedure) => ({ procedure: manyReadings(procedure, 24, 6) }),
+  },
+  {
+    name: '24 points at 6 places, six units',
+    change: (procedure, job) => ({ procedure: manyReadings(procedure, 24, 6), job: units(job, 6) }),
+  },
+  {
+    name: '12 places, six units',
+    change: (procedure, job) => ({ procedure: manyReadings(procedure, 0, 12), job: units(job, 6) }),
+  },
 ];
 
 /** A sheet of each verb once and of every test: what is long is long in every place, but not the whole run of pages. */

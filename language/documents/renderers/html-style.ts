@@ -107,11 +107,13 @@ p.danger{border:3pt solid;padding:1mm 2mm;margin:1mm 0}
 .step.gate>.number{justify-self:start;align-self:start;background:#000;color:#fff;padding:0 .9mm;print-color-adjust:exact;-webkit-print-color-adjust:exact}
 .step>.words{grid-column:2/4}
 .step.boxed>.words{grid-column:2}
-.step>.rows{grid-column:3;margin-left:2mm}
+/* Nothing is painted beyond the page: the last box keeps its right side. */
+.step>.rows{grid-column:3;margin:0 1pt 0 2mm}
 .step>.rows.under{grid-column:1/4;justify-self:end;--box:calc(150mm/var(--units));margin-top:1mm}
 /* Over pages a browser lays rows of a grid on each other: boxes and tables under a step are in its flow. */
 .step:has(>.under,>.plan){display:flow-root}
-.step:has(>.under,>.plan)>.number{float:left}
+/* On the line of the words, and before them for a reader of the page. */
+.step:has(>.under,>.plan)>.number{width:max-content;margin-bottom:-1lh}
 .step:has(>.under,>.plan)>:not(.number){margin-left:13mm}
 .step:has(>.plan){break-inside:auto}
 .plan .listing caption{font-size:10.5pt}

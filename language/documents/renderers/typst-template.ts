@@ -117,14 +117,14 @@ export const template = `
 // Of one unit the boxes of a step lie beside each other, each under its label.
 #let one-width = 21mm
 #let one-line = 3
-#let unit-line(rows) = grid(
+#let unit-line(rows, columns) = grid(
   columns: (one-width,) * calc.min(rows.len(), one-line), column-gutter: 1mm, row-gutter: 1mm, align: left + bottom,
-  ..rows.map(r => stack(spacing: 0.7mm, { set text(size: small); set par(leading: 0.35em); [#r.label#if r.unit != "" [, #strong(r.unit)]] }, box(width: 100%, stroke: 0.9pt + black, inset: 0.5mm, cell(r.boxes.first(), r.name)))),
+  ..rows.map(r => stack(spacing: 0.7mm, { set text(size: small); set par(leading: 0.35em); [#r.label#if r.unit != "" [, #strong(r.unit)]] }, box(width: 100%, stroke: 0.9pt + black, inset: 0.5mm, cell(r.boxes.first(), r.name + ", " + columns.first().place)))),
 )
 
 // Units on as many lines as it takes, evenly.
 #let unit-rows(sheet, rows) = if sheet.columns.len() == 1 and rows.len() > 1 {
-  [#metadata(none)<boxes>#unit-line(rows)]
+  [#metadata(none)<boxes>#unit-line(rows, sheet.columns)]
 } else {
   let n = sheet.columns.len()
   let w = box-width(n, sheet.area.width)
@@ -508,7 +508,7 @@ export const template = `
 } else if b.kind == "place" { place-head(b, sheet)
 } else if b.kind == "close" { block(above: 0.8mm, below: 0.8mm, breakable: false, width: 100%, align(right, unit-rows(sheet, (b.row,))))
 } else if b.kind == "repairs" { repairs(b, sheet)
-} else if b.kind == "log" { if b.large { log(b, sheet) } else { block(width: 100%, breakable: false, above: 0mm, below: 0mm, log(b, sheet)) }
+} else if b.kind == "log" { if b.large { log(b, sheet) } else { block(width: 100%, breakable: false, above: 4mm, below: 1.2mm, log(b, sheet)) }
 } else if b.kind == "page" { pagebreak(weak: true, to: if b.side == "left" { "even" } else { none }) }
 
 // Steps that follow each other are one list.
