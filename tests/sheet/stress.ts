@@ -5,6 +5,7 @@ import { buildSheet } from '../../language/documents/traveler/index.ts';
 import type { Job, PartNumber, Procedure, Step } from '../../language/model/index.ts';
 import type { Point } from '../../language/model/plan.ts';
 import { isGate, own } from '../../language/model/steps.ts';
+import type { Limit } from '../../language/quantities/index.ts';
 import type { Print } from './prints.ts';
 
 /** One word of so many letters. */
@@ -107,24 +108,23 @@ const units = (job: Job, count: number, more: (index: number) => Partial<Job['un
 
 /** Part numbers with a limit of their own each, so that none can be put together with another. */
 function manyNumbers(procedure: Procedure, count: number, name: (index: number) => string): Procedure {
-  const pattern = procedure.numbers.find(({ values }) => values.some(({ rebuilt }) => rebuilt?.form === 'nominal'))!;
+  const pattern = procedure.numbers.find(({ values }) => values.some(({ rebuilt }) => rebuilt != null))!;
   const numbers = Array.from(
     { length: count },
     (_, index): PartNumber => ({
       ...pattern,
       name: name(index),
       title: name(index),
-      values: pattern.values.map((value) =>
-        value.rebuilt?.form === 'nominal'
-          ? {
-              ...value,
-              rebuilt: { ...value.rebuilt, nominal: { ...value.rebuilt.nominal, number: String(200 + index) } },
-            }
-          : value,
-      ),
+      values: pattern.values.map((value) => ({ ...value, rebuilt: value.rebuilt && ofItsOwn(value.rebuilt, index) })),
     }),
   );
   return { ...procedure, numbers };
+}
+
+function ofItsOwn(limit: Limit, index: number): Limit {
+  const number = String(200 + index);
+  if (limit.form === 'nominal') return { ...limit, nominal: { ...limit.nominal, number } };
+  return limit.form === 'range' ? { ...limit, high: { ...limit.high, number } } : limit;
 }
 
 /** A family with that many more parts; each is measured, checked and taken off one by one. */
@@ -257,7 +257,6 @@ function manyReadings(procedure: Procedure, points: number, count: number): Proc
         spread: null,
         beyond: null,
         source,
-        extent: source,
       }),
     );
     return { ...step, plan: { ...step.plan, points: read } };

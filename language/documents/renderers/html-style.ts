@@ -139,6 +139,7 @@ p.danger{border:3pt solid;padding:1mm 2mm;margin:1mm 0}
 .row .label{width:22mm;text-align:right;font-size:9.5pt}
 .cells{display:grid;grid-template-columns:repeat(var(--units),var(--box));width:calc(var(--units)*var(--box))}
 .cell{border:.9pt solid;margin:0 -.9pt -.9pt 0;min-height:8.4mm;display:flex;align-items:center;justify-content:center}
+.cell .known{min-width:0;overflow-wrap:anywhere;text-align:center;line-height:1.1}
 .close{display:flex;justify-content:flex-end;break-inside:avoid;margin:.6mm 0}
 .set{justify-self:end;margin-top:1mm}
 .set th{font-weight:normal;font-size:9.5pt;padding-right:1.6mm;text-align:right}

@@ -19,7 +19,9 @@ export const template = `
 // Others stay as they are, so that a search finds them; capitals and digits are wide.
 #let fitted(words, most: 12) = words.split(" ").map(w => if w.clusters().len() > if w == upper(w) { calc.min(most, 8) } else { most } { box(w.clusters().join(sym.zws)) } else { w }).join(" ")
 
-#let spans(list) = list.map(s => if s.at("strong", default: false) { strong(s.text) } else { s.text }).join()
+// The typesetter gives up on a text with many hundred places to break: a list of very long names is set name by name.
+#let named(words) = if words.len() > 2000 { words.split(", ").join(", " + h(0pt)) } else { words }
+#let spans(list) = list.map(s => if s.at("strong", default: false) { strong(named(s.text)) } else { named(s.text) }).join()
 
 // Letters of the sources: small, and never at the head of a line.
 #let refs(x) = { let of = x.at("sources", default: ()); if of.len() > 0 [#sym.wj#text(size: small, of.map(l => "[" + l + "]").join())] }
@@ -91,7 +93,12 @@ export const template = `
 #let number-col = 13mm
 
 // A box to write in says its name to those who cannot see it; one that is filled says what is in it.
-#let cell(value, name) = if value == "" { blank(name, box-height - 1mm) } else { box(height: box-height - 1mm, align(center + horizon, text(size: 10pt, fitted(value, most: 6)))) }
+// Words that a job has written down take the lines that they need.
+#let cell(value, name) = {
+  let height = box-height - 1mm
+  let said = text(size: 10pt, fitted(value, most: 6))
+  if value == "" { blank(name, height) } else if value.clusters().len() <= 6 { box(height: height, align(center + horizon, said)) } else { grid(columns: (0pt, 1fr), align: center + horizon, box(height: height), pad(y: 0.6mm, { set par(leading: 0.35em); said })) }
+}
 
 // As wide as a figure needs to be written; of many units all that the page has.
 #let box-width(n, width) = if n <= 1 { 30mm } else if n == 2 { 24mm } else if n == 3 { 20mm } else if n == 4 { 17mm } else if n <= 6 { 14mm } else if n <= 8 { 11mm } else { calc.min(14mm, (width - number-col - label-width) / calc.min(n, 12)) }
@@ -171,10 +178,14 @@ export const template = `
     inset: (x: 1.4mm, top: if roomy { 0.9mm } else { 0.2em }, bottom: if roomy { 0.9mm } else { 0.3em }),
     align: left + horizon,
     table.header(..b.columns.map(c => text(size: small, c.head))),
-    ..b.rows.map(r => r.enumerate().map(((at, c)) => {
-      let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text, if roomy { 7.5mm } else { 1.5em })
-      if c.at("fill", default: false) { table.cell(stroke: hair, said) } else { table.cell(breakable: c.text.len() > 1500, said) }
-    })).flatten(),
+    ..b.rows.map(r => {
+      // A line stays whole, unless what is in a cell may be longer than a page.
+      let breaks = r.any(c => c.text.len() > 600)
+      r.enumerate().map(((at, c)) => {
+        let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text, if roomy { 7.5mm } else { 1.5em })
+        table.cell(breakable: breaks, ..if c.at("fill", default: false) { (stroke: hair) } else { (:) }, said)
+      })
+    }).flatten(),
   ) }
 }
 
@@ -508,7 +519,11 @@ export const template = `
 } else if b.kind == "place" { place-head(b, sheet)
 } else if b.kind == "close" { block(above: 0.8mm, below: 0.8mm, breakable: false, width: 100%, align(right, unit-rows(sheet, (b.row,))))
 } else if b.kind == "repairs" { repairs(b, sheet)
-} else if b.kind == "log" { if b.large { log(b, sheet) } else { block(width: 100%, breakable: false, above: 4mm, below: 1.2mm, log(b, sheet)) }
+} else if b.kind == "log" {
+  // What is over its lines may be longer than a page.
+  let words = b.units.map(u => u.lines.map(l => l.head).flatten()).flatten() + b.columns.map(c => c.name)
+  if b.large { log(b, sheet) } else { block(width: 100%, breakable: words.map(w => w.len()).sum() > 1000, above: 4mm, below: 1.2mm, log(b, sheet)) }
+
 } else if b.kind == "page" { pagebreak(weak: true, to: if b.side == "left" { "even" } else { none }) }
 
 // Steps that follow each other are one list.
