@@ -1,6 +1,7 @@
 /** A card, not a book: what the sheets of the library cost the bench. `npm run sheets -- --measure` prints all of it. */
 import { expect, it } from 'vitest';
 import { buildSheet } from '../../language/documents/traveler/index.ts';
+import { languages } from '../../language/i18n/index.ts';
 import { measuresOf } from './measure.ts';
 import { libraryPrints, papers } from './prints.ts';
 
@@ -45,6 +46,18 @@ it.each(named('rebuild-one-spring, '))(
     expect(turns).toBe(0);
   },
 );
+
+// Thirty parts, three logs and an outside shop.
+it.each(
+  [...named('job 3101'), ...named('rebuild-turbo, ')].flatMap((print) =>
+    languages.map((language) => ({ ...print, language })),
+  ),
+)('a turbocharger has ten pages at most, with the fixed words of $language: $name', async (print) => {
+  const { procedure, options, language } = print;
+  const { pages, turns } = await measuresOf(buildSheet(procedure, { ...options, language }));
+  expect(pages).toBeLessThanOrEqual(10);
+  expect(turns).toBe(0);
+});
 
 it('one unit that is added later has five', async () => {
   const [{ procedure, options }] = named('job 2207') as [ReturnType<typeof libraryPrints>[number]];

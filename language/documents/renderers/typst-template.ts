@@ -523,7 +523,6 @@ export const template = `
   // What is over its lines may be longer than a page.
   let words = b.units.map(u => u.lines.map(l => l.head).flatten()).flatten() + b.columns.map(c => c.name)
   if b.large { log(b, sheet) } else { block(width: 100%, breakable: words.map(w => w.len()).sum() > 1000, above: 4mm, below: 1.2mm, log(b, sheet)) }
-
 } else if b.kind == "page" { pagebreak(weak: true, to: if b.side == "left" { "even" } else { none }) }
 
 // Steps that follow each other are one list.
