@@ -162,20 +162,25 @@ export const template = `
 
 #let cell-text(c, name, height) = if c.text == "" { if c.at("fill", default: false) { blank(name, height) } } else if c.at("strong", default: false) { strong(fitted(c.text)) } else { fitted(c.text) }
 
-// A page that holds nothing else has room between the lines.
+// A page that holds nothing else has room between the lines, and a short list on it stays whole.
 #let listing(b, roomy: false) = {
-  block(above: if roomy { 4mm } else { 0.7em }, below: if roomy { 1.5mm } else { 1.3mm }, sticky: true, heading(level: 1, b.title))
-  context { set text(size: calc.max(small, 0.905 * text.size)); table(
-    columns: b.columns.map(c => c.share * 1fr),
-    stroke: (x, y) => (top: if y == 0 { rule } else { hair }, bottom: hair),
-    inset: (x: 1.4mm, top: if roomy { 0.9mm } else { 0.2em }, bottom: if roomy { 0.9mm } else { 0.3em }),
-    align: left + horizon,
-    table.header(..b.columns.map(c => text(size: small, c.head))),
-    ..b.rows.map(r => r.enumerate().map(((at, c)) => {
-      let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text, if roomy { 7.5mm } else { 1.5em })
-      if c.at("fill", default: false) { table.cell(stroke: hair, said) } else { table.cell(breakable: c.text.len() > 1500, said) }
-    })).flatten(),
-  ) }
+  let above = if roomy { 4mm } else { 0.7em }
+  let body = {
+    block(above: above, below: if roomy { 1.5mm } else { 1.3mm }, sticky: true, heading(level: 1, b.title))
+    context { set text(size: calc.max(small, 0.905 * text.size)); table(
+      columns: b.columns.map(c => c.share * 1fr),
+      stroke: (x, y) => (top: if y == 0 { rule } else { hair }, bottom: hair),
+      inset: (x: 1.4mm, top: if roomy { 0.9mm } else { 0.2em }, bottom: if roomy { 0.9mm } else { 0.3em }),
+      align: left + horizon,
+      table.header(..b.columns.map(c => text(size: small, c.head))),
+      ..b.rows.map(r => r.enumerate().map(((at, c)) => {
+        let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text, if roomy { 7.5mm } else { 1.5em })
+        if c.at("fill", default: false) { table.cell(stroke: hair, said) } else { table.cell(breakable: c.text.len() > 1500, said) }
+      })).flatten(),
+    ) }
+  }
+  let short = roomy and b.rows.len() <= 8 and b.rows.flatten().map(c => c.text.len()).sum(default: 0) < 1500
+  if short { block(breakable: false, above: above, body) } else { body }
 }
 
 // ---- at the beginning --------------------------------------------------------------------------------------
@@ -426,7 +431,7 @@ export const template = `
   pressed(b.pressure, b.repairs.first().number)
   block(width: 100%, above: 2.6mm, below: 1mm, sticky: true, breakable: false, stroke: (top: heavy), inset: (top: 1.3mm), {
     set par(leading: 0.44em)
-    par(b.repairs.map(r => box[#box[#heading(level: 1, text(size: 11.5pt)[#r.number~#r.title])#label(sheet.prefix + r.id)], #r.tries#if r.back != "" [, #r.back]]).join([#h(3mm, weak: true)#sym.zws]) + if b.back != "" [#h(3mm, weak: true)#sym.zws#strong(b.back)])
+    par(b.repairs.map(r => box[#box[#heading(level: 1, text(size: 11.5pt)[#r.number~#r.title])#label(sheet.prefix + r.id)]#h(1.5mm, weak: true)#r.tries#if r.back != "" [, #r.back]]).join([#h(3mm, weak: true)#sym.zws]) + if b.back != "" [#h(3mm, weak: true)#sym.zws#strong(b.back)])
     for r in b.repairs { for t in r.texts { block(above: 1.6mm, below: 0.8mm)[#r.number: #t] } }
 
     if b.facts.len() > 0 { block(above: 0.8mm, below: 0.8mm, facts(b.facts)) }
