@@ -474,7 +474,7 @@ function sign({ statement, boxes }: SignBoxes): Markup {
 function repairs(one: RepairsBlock, context: Context): Markup {
   const { prefix } = context;
   const title = ({ id, number, title: said, tries, back, line }: RepairsBlock['repairs'][number]) =>
-    html`<span class="repair" id="${prefix + id}"${where(line)}><h2><span class="number">${number}</span> ${said}</h2> ${tries}${back === '' ? '' : `, ${back}`}</span>`;
+    html`<span class="repair" id="${prefix + id}"${where(line)}><h2><span class="number">${number}</span> ${said}</h2> (${tries})${back === '' ? '' : ` ${back}`}</span>`;
   const part = ({ title: said, steps: list }: RepairsBlock['columns'][number]['parts'][number]) =>
     html`${said === '' ? '' : html`<p><b>${said}</b></p> `}<ol>${joined(
       list.map(

@@ -431,7 +431,7 @@ export const template = `
   pressed(b.pressure, b.repairs.first().number)
   block(width: 100%, above: 2.6mm, below: 1mm, sticky: true, breakable: false, stroke: (top: heavy), inset: (top: 1.3mm), {
     set par(leading: 0.44em)
-    par(b.repairs.map(r => box[#box[#heading(level: 1, text(size: 11.5pt)[#r.number~#r.title])#label(sheet.prefix + r.id)]#h(1.5mm, weak: true)#r.tries#if r.back != "" [, #r.back]]).join([#h(3mm, weak: true)#sym.zws]) + if b.back != "" [#h(3mm, weak: true)#sym.zws#strong(b.back)])
+    par(b.repairs.map(r => box[#box[#heading(level: 1, text(size: 11.5pt)[#r.number~#r.title])#label(sheet.prefix + r.id)]#h(1.5mm, weak: true)#sym.zws#box[(#r.tries)]#if r.back != "" [ #r.back]]).join([#h(3mm, weak: true)#sym.zws]) + if b.back != "" [#h(3mm, weak: true)#sym.zws#strong(b.back)])
     for r in b.repairs { for t in r.texts { block(above: 1.6mm, below: 0.8mm)[#r.number: #t] } }
 
     if b.facts.len() > 0 { block(above: 0.8mm, below: 0.8mm, facts(b.facts)) }
