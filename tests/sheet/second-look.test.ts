@@ -92,6 +92,28 @@ describe('a second look', () => {
   });
 });
 
+describe('a shim', () => {
+  it('has an aim that is called what its spec is called, once, with its source', () => {
+    const facts = oneSpring.blocks
+      .filter((block) => block.kind === 'repairs')
+      .flatMap(({ columns }) => columns)
+      .flatMap(({ parts }) => parts)
+      .flatMap(({ steps }) => steps)
+      .find(({ step }) => step.verb === 'choose')!.step.facts;
+    expect(facts.filter(({ label }) => /aim/iu.test(label)).map(({ label, text }) => `${label} ${text}`)).toEqual([
+      'Aim for a new shim opening pressure A-250 254 bar, A-220 224 bar'.replaceAll(/ bar/gu, '\u00a0bar'),
+    ]);
+    expect(facts.find(({ label }) => label.startsWith('Aim'))!.sources).toHaveLength(1);
+  });
+  it('has a table whose caption begins with a capital', () => {
+    const captions = prints.flatMap(({ sheet }) =>
+      sheet.blocks.flatMap((block) => (block.kind === 'repairs' ? block.lookups.map(({ title }) => title) : [])),
+    );
+    expect(captions.filter((title) => title !== '').length).toBeGreaterThan(4);
+    expect(captions.filter((title) => /^\p{Ll}/u.test(title) && !title.includes(': Aim'))).toEqual([]);
+  });
+});
+
 describe('boxes', () => {
   it('stand for the torque of a lock nut', () => {
     expect(logOf(sheetNamed('rebuild-pintle'))).toContain('9.5 Lock nut');
