@@ -334,7 +334,7 @@ export const de: Catalogue = {
     after: 'nach {repair}',
     first: 'zuerst',
     again: 'nach {count}',
-    closed: 'Arbeitsgang {stage} fertig, Kürzel',
+    closed: 'Arbeitsgang {stage}: Kürzel',
     legend:
       'In den Feldern: ✓ bestanden, ✗ nicht bestanden, H gesperrt. Eine Einheit nach der anderen, wenn der Arbeitsgang nichts anderes sagt. SPERREN: Werkstattleitung rufen, oben Schritt und Datum eintragen und die weiteren Felder der Einheit streichen.',
   },

@@ -334,7 +334,7 @@ export const es: Catalogue = {
     after: 'después de {repair}',
     first: 'primera',
     again: 'después de {count}',
-    closed: 'Etapa {stage} hecha, iniciales',
+    closed: 'Etapa {stage}: iniciales',
     legend:
       'En las casillas: ✓ pasa, ✗ no pasa, H retenida. Una unidad cada vez, salvo que la etapa diga otra cosa. RETENER: avisar al encargado, anotar arriba paso y fecha y tachar las demás casillas de la unidad.',
   },

@@ -127,6 +127,7 @@ function openingBlocks(context: SheetContext): Block[] {
 function frontBlocks(context: SheetContext, own: readonly Fact[] = []): Maybe[] {
   const { words } = context;
   const front = factsOf(context);
+  const onRecord = own.length > 0;
   return [
     ...openingBlocks(context),
     { ...front, facts: [...front.facts, ...own] },
@@ -136,9 +137,10 @@ function frontBlocks(context: SheetContext, own: readonly Fact[] = []): Maybe[] 
     numberTitles(context),
     routeTable(context),
     toolsTable(context),
-    besides([renewTable(context), fluidsTable(context)]),
+    // What is said on the wall is not said again where things are written down.
+    onRecord ? renewTable(context) : besides([renewTable(context), fluidsTable(context)]),
     peopleTable(context),
-    acceptanceText(context),
+    onRecord ? null : acceptanceText(context),
     { kind: 'text', text: words.boxes.legend, strong: false },
     sourcesHere,
   ];
@@ -188,7 +190,6 @@ function workBlocks(context: SheetContext, recordOnly = false): { blocks: Block[
     const signed = recordOnly && last ? own.filter((block) => block.kind === 'step' && block.sign !== null) : [];
     blocks.push(...own.filter((block) => !signed.includes(block)));
     if (!last) continue;
-    const log = logBlock(context, group);
     const repaired = repairs(
       [...group.repairs, ...group.stages.flatMap((one) => arrangement.after.get(one) ?? [])],
       stage,
@@ -196,6 +197,7 @@ function workBlocks(context: SheetContext, recordOnly = false): { blocks: Block[
     // The log lies opposite the tests, and the repairs with them as far as the page goes.
     const left = blocks.slice(blocks.lastIndexOf(spread) + 1);
     const fitting = repaired.length - over(context.options.paper, left, repaired);
+    const log = logBlock(context, group);
     blocks.push(
       ...repaired.slice(0, fitting),
       newPage,

@@ -94,9 +94,9 @@ export function logBlock(context: SheetContext, group: LogGroup): LogBlock {
   }
 }
 
-/** The ways of the tests in a line each. */
+/** The ways of the tests: a line for those of all tests that go the same way. */
 function failFacts(context: SheetContext, { stages }: LogGroup): Fact[] {
-  return stages
+  const ways = stages
     .flatMap((stage) => shownSteps(context, stage))
     .filter(({ verb }) => verb === 'test' || verb === 'set')
     .flatMap((step): Fact[] => {
@@ -107,6 +107,9 @@ function failFacts(context: SheetContext, { stages }: LogGroup): Fact[] {
       );
       return [{ label: step.number, text: [...ways, path.stop].join(' ').trim() }];
     });
+  const same = new Map<string, string[]>();
+  for (const { label, text } of ways) same.set(text, [...(same.get(text) ?? []), label]);
+  return [...same].map(([text, labels]) => ({ label: labels.join(', '), text }));
 }
 
 /** What is over a line: the place over the first, the rest over the others, together where there are few lines. */
