@@ -44,13 +44,25 @@ export function history(ledger: Ledger, word: string): { readonly by: HistoryBy;
 }
 
 function visitOf({ results, ...unit }: Row): Visit {
-  return { unit, results: resultsIn(results) };
+  return { unit, results: tuplesIn(results).map((tuple) => resultOf(tuple)) };
 }
 
+type Tuple = readonly Value[];
+
+/** Where a tuple has each column. */
+const at = Object.fromEntries(resultColumns.map((column, index) => [column, index])) as Readonly<
+  Record<(typeof resultColumns)[number], number>
+>;
+
 /** The results of a unit in the order in which they were written. */
-function resultsIn(text: Value | undefined): Row[] {
-  const all = JSON.parse(String(text)) as readonly (readonly Value[])[];
-  return all.map((one) => Object.fromEntries(resultColumns.map((column, index) => [column, one[index] ?? null])));
+function tuplesIn(text: Value | undefined): readonly Tuple[] {
+  return JSON.parse(String(text)) as readonly Tuple[];
+}
+
+/** A result as a row, with what else the row has. */
+function resultOf(tuple: Tuple, row: Record<string, Value> = {}): Row {
+  for (const [index, column] of resultColumns.entries()) row[column] = tuple[index] ?? null;
+  return row;
 }
 
 export interface AffectedBy {
@@ -70,25 +82,23 @@ export function affected(ledger: Ledger, asked: AffectedBy): Row[] {
   const { tool, by, batch, revision, from = '', to = '9999' } = asked;
   const named = (['tool', 'by', 'batch', 'procedure'] as const).filter((kind) => asked[kind] !== undefined);
   const conditions = [
-    ...named.map((kind) => naming(kind, 'and month >= ? and month <= ?')),
+    ...named.map((kind) => naming(kind, 'and day >= ? and day <= ?')),
     ...(batch === undefined ? [] : [holds('units.batches')]),
     ...(revision === undefined ? [] : ['jobs.revision = ?']),
   ];
   const units = ledger.all(`${visits} ${conditions.join(' and ')} order by jobs.id, units.id`, [
-    ...named.flatMap((kind) => [asked[kind]!, from.slice(0, 7), to.slice(0, 7)]),
+    ...named.flatMap((kind) => [asked[kind]!, from, to]),
     ...[batch, revision].filter((one) => one !== undefined),
   ]);
   const rows = units.flatMap(({ results, ...unit }) =>
-    resultsIn(results)
-      .filter(
-        ({ role, day, person, ...one }) =>
-          role !== 'earlier' &&
-          String(day) >= from &&
-          String(day) <= to &&
-          (tool === undefined || one.tool === tool || one.watched === tool) &&
-          (by === undefined || person === by),
-      )
-      .map((result) => ({ ...unit, ...result })),
+    tuplesIn(results)
+      .filter((one) => {
+        const day = String(one[at.day]);
+        const isOnTool = tool === undefined || one[at.tool] === tool || one[at.watched] === tool;
+        const isBy = by === undefined || one[at.person] === by;
+        return one[at.role] !== 'earlier' && day >= from && day <= to && isOnTool && isBy;
+      })
+      .map((one) => resultOf(one, { ...unit })),
   );
   const margin = (row: Row) => (typeof row.margin === 'number' ? row.margin : Number.POSITIVE_INFINITY);
   // Of the same margin what was read first comes first, and of the same day what was closed first.

@@ -21,8 +21,8 @@ export interface RecordPlace {
   readonly unit: number;
 }
 
-/** Something that a job names, in a month in which that counts. */
-export type Named = readonly [kind: NamedKind, name: string, month: string];
+/** Something that a job names, on a day on which that counts. */
+export type Named = readonly [kind: NamedKind, name: string, day: string];
 
 type UnitAnswers = RecordAnswers['units'][number];
 
@@ -104,37 +104,36 @@ function unitValues(unit: UnitAnswers, closed: string): Value[] {
   ];
 }
 
-/** What a job names, some of it more than once. Of a renewed part each month of its unit's results counts. */
+/** What a job names, some of it more than once. Of a renewed part each day of its unit's results counts. */
 function namedIn({ procedure, closed, units }: RecordAnswers): Named[] {
   const all: Named[] = [];
-  const add = (kind: NamedKind, name: string | null, month: string) => {
-    if (name !== null) all.push([kind, name, month]);
+  const add = (kind: NamedKind, name: string | null, day: string) => {
+    if (name !== null) all.push([kind, name, day]);
   };
-  const monthOf = (day: string) => day.slice(0, 7);
-  const ofJob = new Set([monthOf(closed)]);
+  const ofJob = new Set([closed]);
   for (const { number, results, renewed } of units) {
-    const ofUnit = new Set([monthOf(closed)]);
+    const ofUnit = new Set([closed]);
     let before: (typeof results)[number] | null = null;
     for (const one of results) {
-      const month = monthOf(one.on ?? closed);
+      const day = one.on ?? closed;
       const isNew = one.on !== before?.on;
-      if (isNew) ofUnit.add(month);
+      if (isNew) ofUnit.add(day);
       // Most results are read on the tool, and by the hand, of the one before.
-      if (isNew || one.tool !== before?.tool) add('tool', one.tool, month);
-      if (isNew || one.watched !== before?.watched) add('tool', one.watched, month);
-      if (isNew || one.by !== before?.by) add('by', one.by, month);
+      if (isNew || one.tool !== before?.tool) add('tool', one.tool, day);
+      if (isNew || one.watched !== before?.watched) add('tool', one.watched, day);
+      if (isNew || one.by !== before?.by) add('by', one.by, day);
       before = one;
     }
-    for (const month of ofUnit) {
-      ofJob.add(month);
+    for (const day of ofUnit) {
+      ofJob.add(day);
       for (const { part, batch } of renewed) {
-        add('renewed part', part, month);
-        add('batch', batch, month);
+        add('renewed part', part, day);
+        add('batch', batch, day);
       }
-      add('part number', number, month);
+      add('part number', number, day);
     }
   }
-  for (const month of ofJob) add('procedure', procedure, month);
+  for (const day of ofJob) add('procedure', procedure, day);
   return all;
 }
 

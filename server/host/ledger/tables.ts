@@ -9,7 +9,7 @@ export type NamedKind = 'procedure' | 'tool' | 'by' | 'batch' | 'renewed part' |
 /**
  * The fewest rows that answer: to put a row in costs about as much as to read a result from a record. So the results of a unit
  * are one text (`resultColumns`), what a job adds to its month is in its own row, and `named` has the ids of many jobs in a
- * row, as JSON: those that were taken in together and name the same in the same month (`2026-03`).
+ * row, as JSON: those that were taken in together and name the same on the same day.
  */
 export const tables = `
 drop table if exists meta;
@@ -25,7 +25,7 @@ create table jobs (
 create table units (
   id integer primary key, job integer, place text, number text, serial text, on_hold text, remarks text, renewed text,
   batches text, facts text, cause text, done text, results text);
-create table named (kind text, name text, month text, jobs text);
+create table named (kind text, name text, day text, jobs text);
 create table rates (
   job integer, part text, test text, value_unit text, units integer, points integer, xx real, xy real, yy real, blur_x real, blur_y real,
   primary key (job, part, test, value_unit)) without rowid;
@@ -38,7 +38,7 @@ create index if not exists jobs_record on jobs (record);
 create index if not exists jobs_closed on jobs (closed);
 create index if not exists units_job on units (job);
 create index if not exists units_serial on units (serial);
-create index if not exists named_name on named (kind, name, month);
+create index if not exists named_name on named (kind, name, day);
 `;
 
 export const columnCounts = { jobs: 17, units: 13, named: 4, rates: 11 } as const;
