@@ -14,7 +14,7 @@ const models = 60;
 export interface Archive {
   /** Files of the workspace, its open jobs among them. */
   readonly files: readonly { readonly path: string; readonly text: string }[];
-  /** Writes the records of the jobs of some numbers, the first of which is 1, behind those that are there. */
+  /** Writes the records of the jobs of some numbers (the first is 1) behind those that are there. */
   write(folder: string, from: number, to: number): void;
 }
 
@@ -45,7 +45,7 @@ export function archive(seed = 1): Archive {
   };
 }
 
-/** The answers of a job as those of another, thirty of which are closed in a day. */
+/** The answers of a job as those of another: thirty are closed in a day. */
 function numbered(answers: RecordAnswers, number: number): RecordAnswers {
   const closed = new Date(Date.UTC(2016, 0, 1 + Math.floor(number / 30))).toISOString().slice(0, 10);
   const moved = <T extends { readonly on: string | null }>(one: T): T => ({
