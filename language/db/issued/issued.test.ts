@@ -105,6 +105,24 @@ test('judges a job by the revision that it names, whatever the sources say today
   expect(isDraft({ procedure: job.procedure, job }, result)).toBe(false);
 });
 
+test('reports a job in work by a revision after which another was issued, as soon as that is there', () => {
+  const next = changed(/(procedure rebuild-one-spring [^{]*?)revision C/u, '$1revision D').map((file) => ({
+    ...file,
+    text: file.text.replace('revision D at bench-two', 'revision C at bench-two'),
+  }));
+  const workspace = new Workspace();
+  const superseded = (files: readonly SourceFile[]) =>
+    workspace
+      .check(files)
+      .diagnostics.flatMap(({ rule, source }) => (rule === 'superseded-revision' ? source.file : []));
+  expect(superseded([...next, issued])).toEqual([]);
+  const source = { files: next, result: new Workspace().open(next) };
+  const text = writeIssued(buildIssued(source.result.procedureOf(name)!.procedure, source, '2026-11-20'));
+  const both = [...next, issued, { uri: issued.uri.replace('-C', '-D'), text }];
+  expect(superseded(both)).toEqual(['procedures/jobs/job-2207.rebuild']);
+  expect(superseded([...next, issued])).toEqual([]);
+});
+
 test('judges a job even if its procedure is gone from the sources', () => {
   const gone = library.filter(({ text }) => !text.includes('procedure rebuild-one-spring '));
   expect(new Workspace().open(gone).jobOf('2198')).toBeNull();

@@ -253,3 +253,24 @@ describe('what keeps a job from being certified', () => {
     expect(procedures.flatMap((one) => one.diagnostics)).toEqual([]);
   });
 });
+
+describe('superseded-revision', () => {
+  const job = (revision: string, units: string) => found(`job 7 of kept revision ${revision} at bench {\n${units}}\n`);
+  const done = (on: string) => `  unit 1 number A-250 serial 0411 {\n    done by "A. Hand" on ${on}\n  }\n`;
+
+  it.each([
+    ['B', '  unit 1 number A-250 serial 0411\n'],
+    ['A', done('2026-03-02')],
+    ['A', `${done('2026-02-01')}  unit 2 number A-250 serial 0412 on hold "Body cracked"\n`],
+  ])('leaves alone: revision %s, %j', (revision, units) => {
+    expect(job(revision, units)).not.toContain('– superseded-revision');
+  });
+
+  it.each([
+    done('2026-03-03'),
+    `${done('2026-02-01')}  unit 2 number A-250 serial 0412\n`,
+    '  unit 1 number A-250 serial 0411 on hold "Body cracked"\n',
+  ])('reports a job that is still to be done: %j', (units) => {
+    expect(job('A', units)).toContain('– superseded-revision');
+  });
+});
