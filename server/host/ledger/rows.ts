@@ -159,11 +159,14 @@ function ratesOf({ units }: RecordAnswers, part: string, test: string): Value[][
 }
 
 /**
- * Nothing failed before it passed. What was read with the shim that came out is no try: it is read to choose the first one by.
+ * Nothing failed before it passed, and nothing left outside its limit by a concession. What was read with the shim that came out
+ * is no try: it is read to choose the first one by.
  */
 function passedAtOnce(results: UnitAnswers['results']): boolean {
   const first = results.findIndex(({ role }) => role === 'shim in');
-  return !results.some(({ role, passed }, index) => role === 'earlier' && passed === false && index > first);
+  return !results.some(
+    ({ role, passed }, index) => passed === false && (role === 'as left' || (role === 'earlier' && index > first)),
+  );
 }
 
 function factText({ word, name, text, label, by, on }: RecordAnswers['intake'][number]): string {

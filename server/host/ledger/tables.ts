@@ -1,7 +1,7 @@
 /** The tables of the ledger. */
 
 /** Version of the tables: a ledger of another one is made again. */
-export const version = 4;
+export const version = 5;
 
 /** What a job names: questions about one of these begin with the jobs that name it. */
 export type NamedKind = 'procedure' | 'tool' | 'by' | 'batch' | 'renewed part' | 'part number';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { check } from '../../../../tests/fixtures/example-pages.ts';
+import { check, checkExample } from '../../../../tests/fixtures/example-pages.ts';
 import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
 import { rulesByArea } from '../../index.ts';
@@ -272,5 +272,21 @@ describe('superseded-revision', () => {
     '  unit 1 number A-250 serial 0411 on hold "Body cracked"\n',
   ])('reports a job that is still to be done: %j', (units) => {
     expect(job('A', units)).toContain('– superseded-revision');
+  });
+});
+
+describe('what is missing in a line that cannot be read', () => {
+  const job = (unit: string) =>
+    checkExample(
+      `job 7 of example at bench {\n  unit 1 number A-250 ${unit}\n    done by "A. B." on 2026-10-05\n  }\n}\n`,
+    )
+      .diagnostics.map(({ rule }) => rule)
+      .filter((rule) => own.has(rule));
+
+  it('is not missed where a tool or the serial is there, and misspelled', () => {
+    expect(job('serial 0411 {\n    opening 254 bar')).toContain('tool-not-written-down');
+    expect(job('serial 0411 {\n    opening 254 bar on PG-40')).not.toContain('tool-not-written-down');
+    expect(job('{\n    opening 254 bar on PG-400')).toContain('serial-not-written-down');
+    expect(job('seril 0411 {\n    opening 254 bar on PG-400')).not.toContain('serial-not-written-down');
   });
 });
