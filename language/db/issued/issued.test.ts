@@ -1,6 +1,7 @@
 /** Issued revisions: frozen, side by side, and what jobs are judged by. */
 import { expect, test } from 'vitest';
 import { libraryFiles } from '../../../tests/library.ts';
+import { inLanguage } from '../../i18n/translate.ts';
 import { renameAt } from '../../ide/rename.ts';
 import { english } from '../../say/say.ts';
 import type { SourceFile } from '../workspace.ts';
@@ -78,6 +79,23 @@ test('reports an issued revision that is edited, with what changed', () => {
     expect.stringMatching(
       /^procedures\/one-spring\/\S+ issued-and-edited: procedure rebuild-one-spring changed since/u,
     ),
+  ]);
+});
+
+test('says so in the language of whom it tells', () => {
+  const edited = changed('procedure rebuild-one-spring "', 'procedure rebuild-one-spring "New ');
+  const messages = (files: readonly SourceFile[]) =>
+    new Workspace().check(files).diagnostics.flatMap(({ rule, said }) => {
+      if (!rule.startsWith('issued-')) return [];
+      return (['en', 'de'] as const).map((language) => inLanguage(said!.message, language));
+    });
+  expect(messages([...edited, issued])).toEqual([
+    'Revision C of rebuild-one-spring is issued, and its text is no longer what was issued.',
+    'Revision C von rebuild-one-spring ist ausgegeben, und ihr Text ist nicht mehr der ausgegebene.',
+  ]);
+  expect(messages([...library, { ...issued, text: issuedText.replace('bench-two', 'bench-six') }])).toEqual([
+    'This file of an issued revision is not as it was written, so no job is judged by it.',
+    'Diese Datei einer ausgegebenen Revision ist nicht so, wie sie geschrieben wurde; kein Auftrag wird danach beurteilt.',
   ]);
 });
 
