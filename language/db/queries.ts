@@ -661,17 +661,16 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     }
   }
 
-  function jobWith(id: string, { of, revisionAt, ...job }: LoweredJob): Job | null {
-    const world = worldOf(id);
-    const procedure = first('Procedure', of, world);
-    if (procedure === null) return null;
-    const newest = world === '' ? null : newestIssue(of);
+  function jobWith(id: string, lowered: LoweredJob): Job | null {
+    const procedure = first('Procedure', lowered.of, worldOf(id));
+    return procedure === null ? null : jobOf(id, lowered, facts(procedure));
+  }
+
+  /** A job with its procedure, and with what was issued after the revision that it names. */
+  function jobOf(id: string, { of, revisionAt, ...job }: LoweredJob, procedure: Procedure): Job {
+    const newest = worldOf(id) === '' ? null : newestIssue(of);
     const isNewer = newest !== null && revisionAt !== null && newest.revision !== job.revision;
-    return {
-      ...job,
-      procedure: facts(procedure),
-      ...(isNewer ? { newerIssue: { ...newest, at: revisionAt } } : {}),
-    };
+    return { ...job, procedure, ...(isNewer ? { newerIssue: { ...newest, at: revisionAt } } : {}) };
   }
 
   const declaredText = db.query(
@@ -886,6 +885,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     missing,
     issue,
     worldOf,
+    jobOf,
     procedureNamed: (name: string, world: string) => first('Procedure', name, world),
     model,
     reported,
