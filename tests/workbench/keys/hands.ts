@@ -83,7 +83,7 @@ export async function goBehind(page: Page, text: string, source: string): Promis
 const patience = 30_000;
 
 /** Says that there is something to read: the editor shows no message by itself while it is driven. */
-export const bell = (page: Page): Locator => page.locator('[id="status.notifications"] .codicon-bell-dot');
+const bell = (page: Page): Locator => page.locator('[id="status.notifications"] .codicon-bell-dot');
 
 /** What the messages say that nobody has read, and puts them away. */
 export async function messages(page: Page): Promise<string[]> {
@@ -108,7 +108,7 @@ export async function untilSaid(page: Page, text: RegExp): Promise<string[]> {
   return all;
 }
 
-/** Presses a key that takes the focus on, and waits until it went: what a view says of itself takes a moment to arrive. */
+/** Presses a key that takes the focus on, and waits until it went: where the focus is takes a moment to arrive. */
 export async function pressOn(page: Page, key: string): Promise<void> {
   const focused = () =>
     Promise.all(
