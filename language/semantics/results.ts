@@ -6,7 +6,7 @@ import type { NameUse, Source } from '../model/source.ts';
 import { formatQuantity, kindOfLimit, kindOfUnit } from '../quantities/index.ts';
 import { kindAdmits } from '../quantities/kinds.ts';
 import type { Kind, Quantity, UnitName } from '../quantities/types.ts';
-import { either, listed, type Said, say, term } from '../say/say.ts';
+import { either, type Said, say, term } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import { nearest } from '../syntax/nearest.ts';
 import { textOf } from '../syntax/place.ts';
@@ -566,10 +566,7 @@ class ResultReader {
       ({ position, side }) => at === null || (side === null ? String(position) === at.number : side === at.place.name),
     );
     if (there.length === 0)
-      this.refuse(
-        at!.place,
-        say`No ${node.name} is there. Write at and one of ${listed(copies.map(({ position, side }) => side ?? `cylinder ${position}`))}, or nothing for all of them.`,
-      );
+      this.context.find(`${node.name}-${at!.number ?? at!.place.name}`, 'part', parts, this.context.source(at!.place));
     return there.map(({ name }) => name);
   }
 

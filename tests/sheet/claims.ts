@@ -103,7 +103,7 @@ const tightens: ReadonlySet<string> = new Set(['run-down', 'torque', 'lock']);
 /** What a verb is called on paper, where that is not its own name. */
 const called: Partial<Record<Verb, string>> = {
   photo: 'photograph',
-  release: 'slowly',
+  release: 'release',
   relieve: 'pressure',
   'clean-outside': 'outside',
   'clean-holes': 'holes',
@@ -283,9 +283,11 @@ function stepClaims(procedure: Procedure, options: SheetOptions, step: Step, haz
       ...claim('verb', called[step.verb] ?? step.verb.replaceAll('-', ' ')),
       ...claim('sequence', step.lead),
       ...(step.verb === 'read' || step.verb === 'set' ? claim('reading', spec(step.reading)) : []),
+      // In the author's own words, and what they change behind them.
+      ...(step.verb === 'do' ? claim('words', step.text) : []),
       ...objectClaims(procedure, step),
       ...(isTest(step) ? claim('test', spec(step.gate.test)) : []),
-      ...claim('words', step.text),
+      ...(step.verb === 'do' ? [] : claim('words', step.text)),
     ],
     limits: used.map(({ limit }) => limit),
     others: [

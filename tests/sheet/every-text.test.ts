@@ -16,6 +16,7 @@ const structural: ReadonlySet<string> = new Set([
   ...['kind', 'form', 'verb', 'unit', 'finish', 'relation', 'moves', 'verdict', 'word', 'rule', 'gauge', 'reads'],
   ...[
     'part',
+    'material',
     'base',
     'to',
     'meets',
@@ -31,7 +32,23 @@ const structural: ReadonlySet<string> = new Set([
     'of',
   ],
   ...['on', 'in', 'through', 'bearsOn', 'holds', 'matchedTo', 'balancedWith', 'provesThrough', 'provenBy', 'with'],
-  ...['fluid', 'station', 'at', 'reading', 'test', 'as', 'rate', 'repair', 'marking', 'only', 'per', 'tool'],
+  ...[
+    'fluid',
+    'station',
+    'at',
+    'reading',
+    'test',
+    'as',
+    'rate',
+    'repair',
+    'marking',
+    'only',
+    'per',
+    'tool',
+    'way',
+    'how',
+    'signs',
+  ],
   // Figures as digits, and dates.
   ...[
     'accuracyClass',
@@ -104,9 +121,33 @@ function textsOf({ procedure, options }: Print): { readonly path: string; readon
     block.kind === 'drawing' ? [block.alt, ...drawnTexts(block.svg)] : [],
   );
   const printed = [...headTexts(sheet), ...renderText(sheet), ...drawn].join('\n');
+  const copies = copiesOf(procedure);
   return marks
+    .filter(({ path }) => !copies.some((copy) => path.startsWith(copy)))
     .filter(({ path }) => !elsewhere.some((one) => one.path.test(path)))
     .map(({ path, mark }) => ({ path, said: printed.includes(mark) }));
+}
+
+/**
+ * Where copies of a part are, by cylinder or side: they are said once, by the title that they share, so the texts of the
+ * first count for all, and its own title, with its cylinder, for none.
+ */
+function copiesOf({ family }: Procedure): string[] {
+  const isCopy = (name: string) => family.parts.some((part) => part.name === name && part.position !== null);
+  const first = new Set<string>();
+  const again = (base: string) => first.has(base) || !first.add(base);
+  return [
+    ...family.parts.flatMap(({ name, base }, at) =>
+      isCopy(name) ? (again(base) ? `.family.parts.${at}.` : `.family.parts.${at}.title`) : [],
+    ),
+    ...family.ports.flatMap(({ part, base }, at) =>
+      isCopy(part) && again(`port ${base}`) ? `.family.ports.${at}.` : [],
+    ),
+    ...family.faces.flatMap(({ part, name }, at) => {
+      const { base } = family.parts.find((one) => one.name === part)!;
+      return isCopy(part) && again(`face ${base} ${name}`) ? `.family.faces.${at}.` : [];
+    }),
+  ];
 }
 
 // The flawed procedure mentions things that no step uses: they are among its mistakes.
