@@ -48,6 +48,9 @@ const structural: ReadonlySet<string> = new Set([
     'way',
     'how',
     'signs',
+    'film',
+    'places',
+    'eachOf',
   ],
   // Figures as digits, and dates.
   ...[
@@ -71,6 +74,8 @@ const structural: ReadonlySet<string> = new Set([
 const elsewhere: readonly { readonly path: RegExp; readonly why: string }[] = [
   { path: /\.shop\.about\.|\.certificate$/u, why: 'a customer reads it on the certificate' },
   { path: /\.results\./u, why: 'what was found and read prints on the certificate' },
+  { path: /\.plan\.from$/u, why: 'a place is called by its number' },
+  { path: /\.objects\.[1-9]\d*\.located$/u, why: 'of several copies that of the first is printed' },
   { path: /\.(adjusters|joints)\.\d+\.title/u, why: 'a joint and an adjuster are called by their part' },
 ];
 
