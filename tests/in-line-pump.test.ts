@@ -1,67 +1,24 @@
-/** A pump of six cylinders: what the library's own in-line pump says of copies, points and part numbers, in procedure and job. */
+/** A pump of six cylinders: copies, points and part numbers in a whole procedure and its job. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/db/workspace.ts';
 import { findMissing } from '../language/documents/certificate/index.ts';
 import { fullMessage } from '../language/model/diagnostic.ts';
 import { libraryFiles } from './library.ts';
 
-const library = libraryFiles().filter(({ uri }) => /in-line-pump|shared|shops/u.test(uri));
+const own = (name: string) => readFileSync(new URL(`fixtures/in-line-pump/${name}.rebuild`, import.meta.url), 'utf8');
 
-/** Two pumps of one order, done and written down. Customer, names, serials, readings and dates are invented. */
-const job = `job 2310 "Two in-line pumps, standby generators" of rebuild-in-line-pump revision A at fuel-works
-  customer "Water works (invented), pumping station east"   received 2026-10-19
-{
-  unit 1 number P-606 serial "48-1120" {
-    damage "Stop seal broken"
-    as found delivery full 88.4, 90.1, 89.2, 84.0, 89.8, 88.9 mL on GC-150
-    as found delivery torque 92.0, 93.6, 93.1, 87.5, 93.9, 92.2 mL on GC-150
-    as found delivery idle 12.2, 13.0, 12.8, 10.4, 13.1, 12.6 mL on GC-150
-    as found delivery starting 23.9, 24.4, 24.2, 22.0, 24.6, 24.1 mL on GC-150
-    as found governor begins 764 rpm on TM-1   as found governor ends 826 rpm on TM-1
-    end-shim in 0.28 mm
-    torque plate-screw 20 N·m with TW-25   torque holder 45 N·m with TW-80   torque carrier-nut 56 N·m with TW-80
-    torque gov-screw 9 N·m with TW-10   torque tappet-nut 32 N·m with TW-80   torque stop-nut 14 N·m with TW-25
-    torque sleeve-screw 3.5 N·m with TW-10
-    valve-tight 48, 52, 45, 39, 50, 47 s with SW-1
-    port-closing 3.01 mm on DI-10
-    phasing 240.2, 119.8, 300.1, 59.9, 180.2 cam ° on DD-360
-    full-rack 9.0 mm on RM-25
-    delivery full 92.1, 91.6, 92.4, 90.6, 92.0, 91.8 mL on GC-150
-    torque sleeve-screw 3.5 N·m with TW-10 at cylinder 4
-    delivery full 91.8 mL at cylinder 4 on GC-150
-    delivery torque 96.2, 95.8, 96.5, 95.9, 96.1, 96.0 mL on GC-150
-    delivery idle 14.1, 13.8, 14.4, 13.6, 14.0, 14.2 mL on GC-150
-    delivery starting 26.0, 25.6, 26.2, 25.4, 25.8, 26.1 mL on GC-150
-    governor begins 771 rpm on TM-1   governor ends 812 rpm on TM-1
-    done by "N. Okoro" on 2026-10-22
-  }
-  unit 2 number P-606 serial "48-1121" {
-    damage "None seen"
-    as found delivery full 88.4, 90.1, 89.2, 87.9, 89.8, 88.9 mL on GC-150
-    as found delivery torque 92.0, 93.6, 93.1, 91.6, 93.9, 92.2 mL on GC-150
-    as found delivery idle 12.2, 13.0, 12.8, 12.4, 13.1, 12.6 mL on GC-150
-    as found delivery starting 23.9, 24.4, 24.2, 23.8, 24.6, 24.1 mL on GC-150
-    as found governor begins 764 rpm on TM-1   as found governor ends 826 rpm on TM-1
-    end-shim in 0.28 mm
-    torque plate-screw 20 N·m with TW-25   torque holder 45 N·m with TW-80   torque carrier-nut 56 N·m with TW-80
-    torque gov-screw 9 N·m with TW-10   torque tappet-nut 32 N·m with TW-80   torque stop-nut 14 N·m with TW-25
-    torque sleeve-screw 3.5 N·m with TW-10
-    valve-tight 48, 52, 45, 39, 50, 47 s with SW-1
-    port-closing 3.01 mm on DI-10
-    phasing 240.2, 119.8, 300.1, 59.9, 180.2 cam ° on DD-360
-    full-rack 9.0 mm on RM-25
-    delivery full 92.1, 91.6, 92.4, 91.9, 92.0, 91.8 mL on GC-150
-    delivery torque 96.2, 95.8, 96.5, 95.9, 96.1, 96.0 mL on GC-150
-    delivery idle 14.1, 13.8, 14.4, 13.6, 14.0, 14.2 mL on GC-150
-    delivery starting 26.0, 25.6, 26.2, 25.4, 25.8, 26.1 mL on GC-150
-    governor begins 771 rpm on TM-1   governor ends 812 rpm on TM-1
-    done by "N. Okoro" on 2026-10-22
-  }
-}
-`;
+/** The pump, and what it needs of the library. */
+const files = [
+  ...libraryFiles().filter(({ uri }) => /shared|shops/u.test(uri)),
+  ...['family', 'procedure'].map((name) => ({ uri: `in-line-pump/${name}.rebuild`, text: own(name) })),
+];
+
+/** Two pumps of one order, done and written down. */
+const job = own('job-2310');
 
 function checked(change: readonly [string, string] | null, inJob = job) {
-  const texts = library.map((file) => ({ ...file, text: change === null ? file.text : file.text.replace(...change) }));
+  const texts = files.map((file) => ({ ...file, text: change === null ? file.text : file.text.replace(...change) }));
   const result = checkFiles([...texts, { uri: 'job.rebuild', text: inJob }]);
   return { ...result, said: result.diagnostics.map((one) => `${one.rule}: ${fullMessage(one)}`) };
 }
@@ -112,7 +69,7 @@ describe('the procedure', () => {
   });
   it('an end play is cured by the shim under what holds the shaft, and by nothing that is not there', () => {
     const repair = /repair other-end-shim[\s\S]*?\n {2}\}/u;
-    const text = library.find(({ uri }) => uri.endsWith('in-line-pump/procedure.rebuild'))!.text;
+    const text = own('procedure');
     const whole = repair.exec(text)![0];
     expect(rulesOf([whole, 'repair other-end-shim "Another" {\n    wipe rack\n  }'])).toContain('repair-cannot-cure');
   });
