@@ -421,7 +421,7 @@ export const de: Catalogue = {
     'back-off': '{parts} zurückdrehen{more}',
     remove: '{parts} ausbauen{with}{at}{more}',
     discard: '{parts} ausbauen und entsorgen{more}',
-    keep: '{parts} aufbewahren{with}{at}{more}',
+    keep: '{things} aufbewahren{with}{at}{more}',
     send: '{parts} weitergeben{to}{more}',
     guard: '{parts} schützen{with}, handfest{more}',
     cap: '{parts} verschließen{more}',

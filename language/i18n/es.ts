@@ -419,7 +419,7 @@ export const es: Catalogue = {
     'back-off': 'retroceder {parts}{more}',
     remove: 'desmontar {parts}{with}{at}{more}',
     discard: 'desmontar y desechar {parts}{more}',
-    keep: 'guardar {parts}{with}{at}{more}',
+    keep: 'guardar {things}{with}{at}{more}',
     send: 'enviar {parts}{to}{more}',
     guard: 'proteger {parts}{with}, con apriete a mano{more}',
     cap: 'tapar {parts}{more}',

@@ -16,7 +16,12 @@ const stepOf = (sheet: Sheet, number: string) => steps(sheet).find((step) => ste
 function saidOf(sheet: Sheet, index: number): string[] {
   const { place } = sheet.columns[index]!;
   return sheet.blocks.flatMap((block) => {
-    if (block.kind === 'step') return block.rows.flatMap(({ boxes }) => boxes[index] ?? '');
+    if (block.kind === 'step')
+      return [
+        ...block.rows.flatMap(({ boxes }) => boxes[index] ?? ''),
+        // A test with points and places has its figures in a table.
+        ...block.tables.flatMap(({ rows }) => rows.flat().flatMap(({ text, fill }) => (fill === true ? text : []))),
+      ];
     if (block.kind === 'log')
       return block.units
         .filter((unit) => unit.place === place)

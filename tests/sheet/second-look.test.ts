@@ -164,7 +164,7 @@ describe('all', () => {
     return blockTexts(step).join(' ');
   };
   it('names what is left of the unit: the washer was thrown away', () => {
-    expect(said('keep all at tank "Own basket"')).toContain('Keep the holder body, setting shim, ');
+    expect(said('keep all at tank "Own basket"')).toContain('Keep all parts at wash tank');
     expect(said('keep all at tank "Own basket"')).not.toMatch(/washer/iu);
     expect(said('check all "No crack"')).not.toMatch(/washer/iu);
   });
