@@ -36,7 +36,6 @@ export const reloadTests: readonly KeyboardTest[] = [
       const look = async () => marked.add(await page.locator('.squiggly-error').count());
       const end = Date.now() + starting;
       while (!(await sheet().isVisible()) && Date.now() < end) await look();
-      await sheet().waitFor();
       await page.locator('.squiggly-error').first().waitFor({ timeout: starting });
       await look();
       assert.deepEqual(
