@@ -122,6 +122,7 @@ const layers: Readonly<Record<string, readonly string[]>> = {
     'documents/drawing',
     'documents/figures',
     'i18n',
+    'judgment',
     'model',
     'quantities',
     'recommendations',

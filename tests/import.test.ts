@@ -106,8 +106,22 @@ describe('handtight import', () => {
   });
 
   it('says which columns there are, and what cannot be read', async () => {
-    put('bad.csv', `${heads.replace('P_open', 'Pressure')}\n${rows[0]}\n`);
-    expect((await taken('bad.csv')).stderr).toContain('There is no column “P_open”. There are: Order, SN, Date');
+    const columns = async (text: string, file = 'bad.csv') => {
+      put(file, text);
+      return (await taken(file)).stderr.replaceAll('\u00a0', ' ').replace(/\s+/gu, ' ');
+    };
+    expect(await columns(`${heads.replace('P_open', 'Pressure')}\n${rows[0]}\n`)).toContain(
+      'bad.csv has no column “P_open”. It has: Order, SN, Date, Operator, Pressure, Chatter. Write in the mapping',
+    );
+    expect(await columns(`${heads};SN\n${rows[0]};1\n`)).toContain('bad.csv has more than one column “SN”');
+    // Each row that lacks something is named with the column.
+    const short = await columns(`${heads}\n${rows[0]}\n2207;0414;5.11.2026;R. Abel\n${rows[1]};OK\n`);
+    expect(short).toContain('line 3: The row has nothing in column “P_open”. It has: Order, SN, Date, Operator.');
+    expect(short).toContain('line 4: The row has more cells than there are heads');
+    const object = { Order: '2207', SN: '0413', Date: '5.11.2026', P_open: '214,5', Chatter: 'OK' };
+    expect(await columns(`${JSON.stringify(object)}\n`, 'bad.ndjson')).toContain(
+      'line 1: The row has nothing in column “Operator”. It has: Order, SN, Date, P_open, Chatter.',
+    );
     put('bad.csv', `${heads}\n2207;"0413\n`);
     expect((await taken('bad.csv')).stderr).toContain('bad.csv cannot be read as CSV');
     put('bad.ndjson', '{"job":{}}\n');

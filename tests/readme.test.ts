@@ -3,8 +3,11 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { checkFiles } from '../language/db/workspace.ts';
+import { dangers } from '../language/model/danger.ts';
 import { fullMessage } from '../language/model/diagnostic.ts';
 import { drawnAs } from '../language/model/drawn-as.ts';
+import { materials } from '../language/model/material.ts';
+import { units } from '../language/quantities/index.ts';
 import { root } from './library.ts';
 
 const readme = readFileSync(join(root, 'README.md'), 'utf8');
@@ -26,6 +29,25 @@ describe('the README', () => {
     const from = readme.indexOf('**What is drawn.**');
     const listed = readme.slice(readme.indexOf('`ball`', from), readme.indexOf('`wheel`.', from) + 7);
     expect([...listed.matchAll(/`([a-z-]+)`/gu)].map(([, word]) => word)).toEqual([...drawnAs]);
+  });
+
+  it('has every word of the language in its reference', () => {
+    const grammar = readFileSync(join(root, 'language/syntax/rebuild.langium'), 'utf8');
+    const rules = grammar.replaceAll(/\/\*.*?\*\/|\/\/[^\n]*/gsu, '');
+    const words = new Set([
+      ...[...rules.matchAll(/'([a-z][a-z-]*)'/gu)].map((match) => match[1]!),
+      ...units.map(({ name }) => name),
+      ...materials,
+      ...dangers,
+    ]);
+    const reference = readme.slice(readme.indexOf('## Reference'));
+    const written = [...reference.matchAll(/^```[\s\S]*?^```|`[^`]+`/gmu)].join(' ').replaceAll(/\s+/gu, ' ');
+    const isWritten = (word: string) =>
+      new RegExp(`(?<![\\p{L}\\p{N}-])${word.replaceAll(/[.*+?^${}()|[\]\\]/gu, '\\$&')}(?![\\p{L}\\p{N}-])`, 'u').test(
+        written,
+      );
+    expect(words.size).toBeGreaterThan(300);
+    expect([...words].filter((word) => !isWritten(word))).toEqual([]);
   });
 
   it('shows what is reported when its torque is forgotten', () => {

@@ -186,7 +186,7 @@ export function judgedLimits(
 
 /** The limit of one part number: its own, or that of all. Null: none is given, or none is required. */
 export function judgedLimit(
-  procedure: Procedure,
+  procedure: StepFacts,
   use: LimitUse,
   number: string | null,
   which: Which,

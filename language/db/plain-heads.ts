@@ -24,7 +24,7 @@ const begins = /^(?:shop|family|procedure|sequence)\b/u;
 const misplaced = /^(?:shop|family|procedure|job)\b/u;
 
 const inWords = /"[^"]*"?|\/\/.*/gu;
-const unknown = /[^\x20-\x7e\n\r\t\u00a0-\u024f\u2010-\u2027\u2030-\u205e\u2100-\u22ff]/u;
+const unknown = /[^\x20-\x7e\n\r\t\u00a0-\u024f\u03a9\u03bc\u2010-\u2027\u2030-\u205e\u2100-\u22ff]/u;
 
 /**
  * What a file declares, where all of it is written so plainly that it can be seen without parsing it: a folder has thousands, and

@@ -16,7 +16,7 @@ import { attempt, internalError, isDefect } from '../diagnostics/not-checked.ts'
 import type { Surroundings } from '../diagnostics/sink.ts';
 import type { Diagnostic } from '../model/diagnostic.ts';
 import type { Family } from '../model/family.ts';
-import type { Job } from '../model/job.ts';
+import type { Job, NewerIssue } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, NameUse, Source } from '../model/source.ts';
@@ -253,6 +253,23 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
       return all.find((uri) => key === issueKeyOf(issue(uri))) ?? null;
     },
     { firewall: declared, trace: end },
+  );
+  /** The revision of a procedure that was issued last; null: none was, or two were on one day and nobody can say. */
+  const newestIssue = db.query(
+    'newest issue',
+    (procedure): Omit<NewerIssue, 'at'> | null => {
+      const all = uris().flatMap((uri) => (isIssuedFile(uri) ? (issue(uri) ?? []) : []));
+      const own = all.filter((one) => one.procedure === procedure);
+      const last = own
+        .map(({ issuedOn }) => issuedOn)
+        .sort()
+        .at(-1);
+      const [newest, second] = own.filter(({ issuedOn }) => issuedOn === last);
+      return newest === undefined || second !== undefined
+        ? null
+        : { revision: newest.revision, issuedOn: newest.issuedOn };
+    },
+    { equal, firewall: declared, trace: end },
   );
   /** A world of names: the sources, or the file of an issued revision, which declares nothing outside of itself. */
   const worldOfFile = (uri: string) => (isIssuedFile(uri) ? uri : '');
@@ -644,9 +661,16 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     }
   }
 
-  function jobWith(id: string, { of, ...job }: LoweredJob): Job | null {
-    const procedure = first('Procedure', of, worldOf(id));
-    return procedure === null ? null : { ...job, procedure: facts(procedure) };
+  function jobWith(id: string, lowered: LoweredJob): Job | null {
+    const procedure = first('Procedure', lowered.of, worldOf(id));
+    return procedure === null ? null : jobOf(id, lowered, facts(procedure));
+  }
+
+  /** A job with its procedure, and with what was issued after the revision that it names. */
+  function jobOf(id: string, { of, revisionAt, ...job }: LoweredJob, procedure: Procedure): Job {
+    const newest = worldOf(id) === '' ? null : newestIssue(of);
+    const isNewer = newest !== null && revisionAt !== null && newest.revision !== job.revision;
+    return { ...job, procedure, ...(isNewer ? { newerIssue: { ...newest, at: revisionAt } } : {}) };
   }
 
   const declaredText = db.query(
@@ -861,6 +885,7 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     missing,
     issue,
     worldOf,
+    jobOf,
     procedureNamed: (name: string, world: string) => first('Procedure', name, world),
     model,
     reported,

@@ -169,9 +169,8 @@ export class Snapshot {
     if (known !== undefined) return known;
     const lowered = this.state(id).model as LoweredJob | null;
     if (lowered === null) return null;
-    const { of, ...job } = this.located(lowered);
-    const procedure = this.queries.procedureNamed(of, this.queries.worldOf(id));
-    const made = { ...job, procedure: this.located(this.procedure(procedure!)!) };
+    const procedure = this.queries.procedureNamed(lowered.of, this.queries.worldOf(id));
+    const made = this.queries.jobOf(id, this.located(lowered), this.located(this.procedure(procedure!)!));
     this.jobs.set(id, made);
     return made;
   }

@@ -13,6 +13,7 @@ import type { Rule } from './rule.ts';
 interface JudgedParts {
   readonly code: JudgedRule;
   readonly severity: Severity;
+  readonly ofAbsence?: true;
   readonly references?: readonly string[];
   readonly title: string;
   readonly why: Said;

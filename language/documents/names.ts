@@ -28,8 +28,15 @@ export function objectTitle({ procedure: { family }, words }: ObjectWords, objec
       return titleAmong(family.adjusters, object.name);
     case 'face':
       return faceTitle(family, words, object.name);
-    case 'port':
-      return titleAmong(family.ports, object.name);
+    case 'port': {
+      const title = titleAmong(family.ports, object.name);
+      const position = partOf(family, object)?.position ?? null;
+      const side = partOf(family, object)?.side ?? null;
+      if (position === null) return title;
+      return side === null
+        ? words.names.cylinder({ part: title, number: position })
+        : words.names.side({ part: title, side: sideWords(side) });
+    }
   }
 }
 
@@ -75,8 +82,9 @@ function locatedWords({ language, names, inSentence }: Words, words: string): st
 }
 
 /**
- * Objects as a bench hand would say them: `setting shim, spring and nozzle (on its two dowels)`. Copies of one part
- * by cylinder are said once: `holder, cylinders 1 to 6`; where it is said before which of them, `holder`.
+ * Objects as a bench hand would say them: `setting shim, spring and nozzle (on its two dowels)`. Copies by cylinder are
+ * said once: `6 holders` where it is all of them, else `holder, cylinders 1 and 4`; where it is said before which of
+ * them, `holder`. So are their faces, ports and screws.
  */
 export function objectWords(
   told: ObjectWords,
@@ -89,22 +97,14 @@ export function objectWords(
   const done = new Set<StepObject>();
   for (const object of objects) {
     if (done.has(object)) continue;
-    const isPart = object.kind === 'part' && object.assembly === undefined;
-    const part = isPart ? family.parts.find(({ name }) => name === object.name) : undefined;
-    const copies =
-      part?.position == null
-        ? [object]
-        : objects.filter(
-            (other) =>
-              other.kind === 'part' && family.parts.some(({ name, base }) => name === other.name && base === part.base),
-          );
+    const part = object.kind === 'part' && object.assembly === undefined ? partOf(family, object) : undefined;
+    const kind = copyKind(family, object);
+    const copies = kind === null ? [object] : objects.filter((other) => copyKind(family, other) === kind);
     for (const copy of copies) done.add(copy);
     const name =
-      copies.length > 1 && part !== undefined && options.oneByOne === true
-        ? words.inSentence(baseTitle(part))
-        : copies.length > 1 && part !== undefined
-          ? copiesTitle(told, part, copies)
-          : countedTitle(told, words.inSentence(objectTitle(told, object)), part?.quantity ?? 1);
+      copies.length > 1
+        ? copiesTitle(told, copies, options.oneByOne === true)
+        : countedTitle(told, words.inSentence(objectTitle(told, object)), part?.quantity ?? 1);
     const located = object.located ?? (options.fitting === true ? (part?.locatedBy ?? null) : null);
     const marks = object.marksAligned || options.fitting === true ? (part?.marks ?? null) : null;
     const more = [
@@ -116,26 +116,57 @@ export function objectWords(
   return said;
 }
 
-/** `holder, cylinders 1 to 6`; `seal ring, left and right`. */
-function copiesTitle(told: ObjectWords, part: Part, copies: readonly StepObject[]): string {
+/** The part that an object is, or is of. */
+function partOf({ parts, faces, ports }: Family, { kind, name }: StepObject): Part | undefined {
+  const of =
+    kind === 'face'
+      ? faces.find(({ id }) => id === name)?.part
+      : kind === 'port'
+        ? ports.find((port) => port.name === name)?.part
+        : name;
+  return parts.find((part) => part.name === of);
+}
+
+/** What the copies of an object have in common, by cylinder or side; null: there is only one. */
+export function copyKind(family: Family, object: StepObject): string | null {
+  const part = object.assembly === undefined ? partOf(family, object) : undefined;
+  if (part?.position == null) return null;
+  const own =
+    object.kind === 'face'
+      ? family.faces.find(({ id }) => id === object.name)?.name
+      : object.kind === 'port'
+        ? family.ports.find(({ name }) => name === object.name)?.base
+        : '';
+  return `${object.kind} ${part.base} ${own}`;
+}
+
+/** `6 holders`; `holder, cylinders 1 and 4`; `2 seal rings, left and right`; `top face of 6 barrels`. */
+function copiesTitle(told: ObjectWords, copies: readonly StepObject[], oneByOne: boolean): string {
   const { words, procedure } = told;
-  const title = words.inSentence(baseTitle(part));
-  if (part.side === null) {
-    const named = countedTitle(told, title, part.quantity);
-    return words.names.cylinders({ part: named, numbers: positions(told, copies) });
-  }
-  const sides = copies.flatMap(({ name }) => procedure.family.parts.find((one) => one.name === name)?.side ?? []);
-  return words.names.sides({
-    part: countedTitle(told, title, copies.length * part.quantity),
-    sides: words.list(sides.map(sideWords)),
-  });
+  const { family } = procedure;
+  const [first] = copies;
+  const part = partOf(family, first!)!;
+  const named = (title: string) => {
+    const counted = (count: number) => (oneByOne ? title : countedTitle(told, title, count));
+    const isAll = copies.length === family.parts.filter(({ base }) => base === part.base).length;
+    const each = first!.kind === 'part' ? part.quantity : 1;
+    if (oneByOne || (isAll && part.side === null)) return counted(copies.length * each);
+    if (part.side === null) return words.names.cylinders({ part: counted(each), numbers: positions(told, copies) });
+    const sides = copies.flatMap((copy) => partOf(family, copy)?.side ?? []);
+    return words.names.sides({ part: counted(copies.length * each), sides: words.list(sides.map(sideWords)) });
+  };
+  const base = words.inSentence(baseTitle(part));
+  if (first!.kind === 'port') return named(words.inSentence(titleAmong(family.ports, first!.name)));
+  if (first!.kind !== 'face') return named(base);
+  const face = family.faces.find(({ id }) => id === first!.name)!;
+  return face.title === `${part.title}, ${face.name} face`
+    ? words.names.face({ face: words.face(face.name), part: named(base) })
+    : named(words.inSentence(face.title));
 }
 
 /** `1 to 6`, or `1, 3 and 4`. */
 function positions({ procedure: { family }, words }: ObjectWords, copies: readonly StepObject[]): string {
-  const numbers = copies
-    .flatMap(({ name }) => family.parts.find((part) => part.name === name)?.position ?? [])
-    .sort((a, b) => a - b);
+  const numbers = copies.flatMap((copy) => partOf(family, copy)?.position ?? []).sort((a, b) => a - b);
   const run = numbers.every((number, index) => index === 0 || number === numbers[index - 1]! + 1);
   return run && numbers.length > 2
     ? words.names.through({ from: numbers[0]!, to: numbers.at(-1)! })

@@ -335,7 +335,7 @@ export const de: Catalogue = {
     after: 'nach {repair}',
     first: 'zuerst',
     again: 'nach {count}',
-    closed: 'Arbeitsgang {stage} fertig, Kürzel',
+    closed: 'Arbeitsgang {stage}: Kürzel',
     legend:
       'In den Feldern: ✓ bestanden, ✗ nicht bestanden, H gesperrt. Eine Einheit nach der anderen, wenn der Arbeitsgang nichts anderes sagt. SPERREN: Werkstattleitung rufen, oben Schritt und Datum eintragen und die weiteren Felder der Einheit streichen.',
   },
@@ -422,7 +422,7 @@ export const de: Catalogue = {
     'back-off': '{parts} zurückdrehen{more}',
     remove: '{parts} ausbauen{with}{at}{more}',
     discard: '{parts} ausbauen und entsorgen{more}',
-    keep: '{parts} aufbewahren{with}{at}{more}',
+    keep: '{things} aufbewahren{with}{at}{more}',
     send: '{parts} weitergeben{to}{more}',
     guard: '{parts} schützen{with}, handfest{more}',
     cap: '{parts} verschließen{more}',

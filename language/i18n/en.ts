@@ -427,7 +427,7 @@ export const en = {
     'back-off': 'back off {parts}{more}',
     remove: 'remove {parts}{with}{at}{more}',
     discard: 'remove and discard {parts}{more}',
-    keep: 'keep {parts}{with}{at}{more}',
+    keep: 'keep {things}{with}{at}{more}',
     send: 'send {parts}{to}{more}',
     guard: 'protect {parts}{with}, hand-tight{more}',
     cap: 'cap {parts}{more}',

@@ -335,7 +335,7 @@ export const es: Catalogue = {
     after: 'después de {repair}',
     first: 'primera',
     again: 'después de {count}',
-    closed: 'Etapa {stage} hecha, iniciales',
+    closed: 'Etapa {stage}: iniciales',
     legend:
       'En las casillas: ✓ pasa, ✗ no pasa, H retenida. Una unidad cada vez, salvo que la etapa diga otra cosa. RETENER: avisar al encargado, anotar arriba paso y fecha y tachar las demás casillas de la unidad.',
   },
@@ -420,7 +420,7 @@ export const es: Catalogue = {
     'back-off': 'retroceder {parts}{more}',
     remove: 'desmontar {parts}{with}{at}{more}',
     discard: 'desmontar y desechar {parts}{more}',
-    keep: 'guardar {parts}{with}{at}{more}',
+    keep: 'guardar {things}{with}{at}{more}',
     send: 'enviar {parts}{to}{more}',
     guard: 'proteger {parts}{with}, con apriete a mano{more}',
     cap: 'tapar {parts}{more}',

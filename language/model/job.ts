@@ -17,6 +17,16 @@ export interface Job extends Named {
   /** Readings of the shop's masters: what shows that a tester was right on a day. */
   readonly checks: readonly ReadingResult[];
   readonly units: readonly Unit[];
+  /** A revision that was issued after the one that the job names and is judged by. */
+  readonly newerIssue?: NewerIssue;
+}
+
+export interface NewerIssue {
+  readonly revision: string;
+  /** ISO date. */
+  readonly issuedOn: string;
+  /** Where the job names its own. */
+  readonly at: Source;
 }
 
 export interface Unit {

@@ -16,7 +16,7 @@ export type { Rounding } from './decimal.ts';
 export { english, type FormatOptions, formatLimit, formatNumber, formatQuantity, type Wording } from './format.ts';
 export { kindOfLimit, quantitiesOf, unitOfLimit } from './limit-kind.ts';
 export { pairAgrees } from './pairs.ts';
-export { impossibleEnd } from './possible.ts';
+export { impossibleEnd, whyNoHazard } from './possible.ts';
 export { lastPlace } from './printed-digits.ts';
 export { inUnit, roundTo, windowInSteps } from './round.ts';
 export {

@@ -48,6 +48,15 @@ function whyImpossible(value: Quantity): Said | null {
     : say`a ${term(kind)} cannot be below zero`;
 }
 
+/** Why the figure of a hazard cannot be: how much of it there is, over nothing; only a temperature lies on both sides. */
+export function whyNoHazard(value: Quantity): Said | null {
+  const kind = kindOfUnit(value.unit);
+  if (kind === 'temperature') return whyImpossible(value);
+  const side = decimalValue(value.number).compare(0);
+  if (side < 0) return say`a ${term(kind)} cannot be below zero`;
+  return side === 0 ? say`that is zero, which is no figure to work to` : null;
+}
+
 /** The end of a limit that cannot be, and why. Null: all of it can. */
 export function impossibleEnd(limit: Limit): { readonly end: Quantity; readonly why: Said } | null {
   if (limit.form === 'then') {

@@ -1,6 +1,6 @@
 import { type Danger, type DangerFact, dangerKinds, dangers } from '../model/danger.ts';
 import type { Source } from '../model/source.ts';
-import { formatQuantity, kindOfUnit, type Quantity } from '../quantities/index.ts';
+import { formatQuantity, kindOfUnit, type Quantity, whyNoHazard } from '../quantities/index.ts';
 import { say, term } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
@@ -44,7 +44,16 @@ function figureOf(context: Context, node: ast.Danger, danger: Danger): Quantity 
     );
     return null;
   }
-  if (kindOfUnit(figure.unit) === kind) return figure;
+  if (kindOfUnit(figure.unit) === kind) {
+    const why = whyNoHazard(figure);
+    if (why === null) return figure;
+    context.syntax(
+      'impossible-figure',
+      say`${formatQuantity(figure)}: ${why}. Check the number, its sign and its unit.`,
+      at,
+    );
+    return null;
+  }
   context.syntax(
     'unit-of-another-kind',
     say`What follows ${danger} is a ${term(kind)}, and ${formatQuantity(figure)} is a ${term(kindOfUnit(figure.unit))}. Write it before ${danger}, if it belongs to the step.`,

@@ -20,7 +20,11 @@ export interface FamilyThing {
 const known = new WeakMap<Family, Map<string, readonly FamilyThing[]>>();
 
 /** What a path names among the things of a kind: all copies of a part. Looked up for each step, it is kept by family. */
-export function thingsNamed(family: Family, kind: ObjectKind, { head, tail }: ast.Path): readonly FamilyThing[] {
+export function thingsNamed(
+  family: Family,
+  kind: ObjectKind,
+  { head, tail }: Pick<ast.Path, 'head' | 'tail'>,
+): readonly FamilyThing[] {
   let names = known.get(family);
   if (names === undefined) {
     names = new Map();
@@ -72,7 +76,12 @@ function found({ parts, faces, ports, adjusters }: Family, kind: ObjectKind, hea
       return ports.filter(({ name, base, part }) =>
         tail === undefined ? name === head || base === head : name === tail && part === head,
       );
-    case 'adjuster':
-      return tail === undefined ? adjusters.filter(({ part }) => part === head) : [];
+    case 'adjuster': {
+      const turned = tail === undefined ? partsNamed(parts, head) : [];
+      return turned.flatMap(({ name, position, side }) => {
+        const adjuster = firstNamed(adjusters, name);
+        return adjuster === undefined ? [] : [{ ...adjuster, position, side }];
+      });
+    }
   }
 }

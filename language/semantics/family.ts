@@ -36,7 +36,7 @@ export function lowerFamily(context: Context, node: ast.Family): Family {
     faces: facesOf(context, items<ast.Face>('Face'), parts),
     ports,
     joints: items<ast.Joint>('Joint').flatMap((joint) => jointsOf(context, joint, parts, ports)),
-    adjusters: items<ast.Adjuster>('Adjuster').flatMap((adjuster) => adjusterOf(context, adjuster, parts) ?? []),
+    adjusters: items<ast.Adjuster>('Adjuster').flatMap((adjuster) => adjustersOf(context, adjuster, parts)),
     ...proofs(context, items<ast.ProvenBy>('ProvenBy')),
     alwaysChecked: items<ast.AlwaysChecked>('AlwaysChecked').flatMap((item) =>
       item.parts.flatMap((ref) =>
@@ -476,18 +476,19 @@ function jointsOf(context: Context, node: ast.Joint, parts: readonly Part[], por
   });
 }
 
-function adjusterOf(context: Context, node: ast.Adjuster, parts: readonly Part[]): Adjuster | null {
-  const [part] = findParts(context, parts, node.part);
-  if (part === undefined) return null;
-  return {
+function adjustersOf(context: Context, node: ast.Adjuster, parts: readonly Part[]): Adjuster[] {
+  const turned = findParts(context, parts, node.part);
+  const locks = node.lock === undefined ? [] : findParts(context, parts, node.lock);
+  const rate = turned.length === 0 || node.rate === undefined ? null : screwRateOf(context, node, node.rate);
+  return turned.map((part) => ({
     name: part.name,
     title: part.title,
     source: context.source(node.part),
     part: part.name,
     sets: node.sets.name,
-    rate: node.rate === undefined ? null : screwRateOf(context, node, node.rate),
-    lockedBy: node.lock === undefined ? null : (findParts(context, parts, node.lock)[0]?.name ?? null),
-  };
+    rate,
+    lockedBy: besides(part, locks)?.name ?? null,
+  }));
 }
 
 /** How much one turn in adds: above zero, in pressure per turn. */

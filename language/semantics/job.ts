@@ -1,5 +1,6 @@
 import type { AstNode } from 'langium';
 import type { Job, ReadingResult, Result, Unit } from '../model/job.ts';
+import type { Source } from '../model/source.ts';
 import { type Said, say } from '../say/say.ts';
 import type * as ast from '../syntax/generated/ast.ts';
 import type { Context } from './context.ts';
@@ -13,8 +14,10 @@ import type { Signature } from './signature.ts';
 import { unreadLine } from './unread.ts';
 
 /** A job with the name of its procedure. */
-export interface LoweredJob extends Omit<Job, 'procedure'> {
+export interface LoweredJob extends Omit<Job, 'procedure' | 'newerIssue'> {
   readonly of: string;
+  /** The revision as it is written; null: it is not. */
+  readonly revisionAt: Source | null;
 }
 
 /** Makes a job plain data. Null where its procedure is not known (reported). */
@@ -85,6 +88,7 @@ export function lowerJob(context: Context, node: ast.Job, scope: Scope): Lowered
     source,
     of: procedure.name,
     revision: written ?? procedure.revision,
+    revisionAt: written === null ? null : context.source(revision!, 'revision'),
     customer:
       customer?.text === undefined
         ? null

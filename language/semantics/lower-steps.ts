@@ -989,12 +989,14 @@ class SingleStepLowering {
       step.rate = this.found(clause.name, 'spec', 'specs');
       return;
     }
-    const { adjusters } = this.names.family;
+    const { family } = this.names;
     const source = this.context.source(clause.name);
-    const adjuster = this.context.find(clause.name.name, 'adjuster', adjusters, source);
-    if (adjuster === null) return;
-    const object = { name: adjuster.name, located: null, marksAligned: false, source: this.source(clause.name) };
-    step.objects = [{ kind: 'adjuster', ...object }];
+    const head = clause.name.name;
+    const screws = thingsNamed(family, 'adjuster', { head });
+    if (screws.length === 0) this.context.find(head, 'adjuster', family.adjusters, source);
+    else this.context.link(source, screws[0]!.source, head, 'adjuster');
+    const object = { located: null, marksAligned: false, source: this.source(clause.name) };
+    step.objects = screws.map(({ id }) => ({ kind: 'adjuster', name: id, ...object }));
   }
 
   private takes(phrase: PhraseName): boolean {

@@ -13,6 +13,7 @@ import { textOf } from '../syntax/place.ts';
 import type { ProblemCode } from '../syntax/problem-code.ts';
 import type { Context } from './context.ts';
 import { factForms } from './fact-forms.ts';
+import { partsNamed } from './family.ts';
 import { lowerCount, lowerNumber, lowerQuantity } from './limits.ts';
 import { addressIn, planFor } from './result-places.ts';
 import { lowerDate } from './shop.ts';
@@ -289,15 +290,22 @@ class ResultReader {
    */
   private renewed(names: ast.NameRef[], node: ast.Result): boolean {
     const { parts } = this.procedure.family;
-    const isPart = ({ name }: ast.NameRef) => parts.some((part) => part.name === name);
+    const isPart = ({ name }: ast.NameRef) => partsNamed(parts, name).length > 0;
     const after = names.findIndex((name, index) => index > 0 && !isPart(name));
     if (
       after !== -1 &&
       (names[after]!.name === 'number' || names[after]!.name === 'batch') &&
       after === names.length - 1
     ) {
-      for (const name of names.splice(0, after)) this.renew(name, parts);
+      for (const name of names.splice(0, after)) this.renew(name, null);
       return this.goesOn(node, names.splice(0));
+    }
+    // `renewed plunger at cylinder 3`
+    if (after === -1 && node.facts.length > 0 && node.facts.every(({ $type }) => $type === 'ResultPlace')) {
+      const { place } = this.factsOf(node);
+      this.only(node, ['place']);
+      for (const name of names.splice(0)) this.renew(name, place);
+      return true;
     }
     const told =
       after === -1
@@ -305,13 +313,13 @@ class ResultReader {
         : /^(?:out|pass|fail)$/u.test(names[after]!.name);
     // The last of them begins a result of its own: `renewed spring  shim out 1.30 mm`.
     const count = (after === -1 ? names.length : after) - (told ? 1 : 0);
-    for (const name of names.splice(0, Math.max(1, count))) this.renew(name, parts);
+    for (const name of names.splice(0, Math.max(1, count))) this.renew(name, null);
     return false;
   }
 
-  private renew(name: ast.NameRef, parts: readonly NameUse[]) {
-    const part = this.find(name, 'part', parts);
-    if (part !== null) this.written.results.push({ form: 'renewed', part, source: this.context.source(name) });
+  private renew(name: ast.NameRef, at: Where | null) {
+    for (const part of this.partsAt(name, at))
+      this.written.results.push({ form: 'renewed', part, source: this.context.source(name) });
   }
 
   /** The names that are left, with what follows them. */
@@ -343,43 +351,38 @@ class ResultReader {
       return;
     }
     if (first.name === 'torque' && second !== undefined && more.length === 0) {
-      const part = this.find(second, 'part', procedure.family.parts);
+      const parts = this.partsAt(second, facts.place);
       if (value === null) return this.refuse(node, say`Write the torque that was set: torque nut 60 N·m.`);
-      if (part !== null && !isTightened(procedure, part))
+      const loose = parts.find((part) => !isTightened(procedure, part));
+      if (loose !== undefined)
         return this.refuse(
           second,
-          say`Nothing is tightened at ${part}: it is not a joint of the family, and no step torques it. Name the part that is turned.`,
+          say`Nothing is tightened at ${loose}: it is not a joint of the family, and no step torques it. Name the part that is turned.`,
           'wrong-use-of-name',
         );
-      this.only(node, ['value', facts.tool === null ? 'gauge' : 'tool', 'by', 'on']);
-      if (part !== null && this.isOf(value, only('torque'), node))
-        written.results.push({
-          form: 'torque',
-          part,
-          value,
-          tool: facts.tool ?? facts.gauge,
-          source,
-          ...doneOf(facts),
-        });
+      this.only(node, ['value', facts.tool === null ? 'gauge' : 'tool', 'place', 'by', 'on']);
+      if (parts.length === 0 || !this.isOf(value, only('torque'), node)) return;
+      const tool = facts.tool ?? facts.gauge;
+      for (const part of parts) written.results.push({ form: 'torque', part, value, tool, source, ...doneOf(facts) });
       return;
     }
     if (fitted !== null || (second?.name === 'out' && more.length === 0)) {
       if (fitted !== null && second !== undefined)
         return this.refuse(second, say`Write one part, “in” and its size: shim in 1.45 mm.`);
-      const part = this.find(first, 'part', procedure.family.parts);
+      const parts = this.partsAt(first, facts.place);
       const size = fitted ?? value;
       if (size === null) return this.refuse(node, say`Write the size: shim out 1.30 mm.`);
-      this.only(node, [fitted === null ? 'value' : 'fitted', facts.tool === null ? 'gauge' : 'tool', 'by', 'on']);
-      if (part !== null && this.isOf(size, only('length'), node))
-        written.results.push({
-          form: 'shim',
-          part,
-          fitted: fitted !== null,
-          size,
-          tool: facts.tool ?? facts.gauge,
-          source,
-          ...doneOf(facts),
-        });
+      this.only(node, [
+        fitted === null ? 'value' : 'fitted',
+        facts.tool === null ? 'gauge' : 'tool',
+        'place',
+        'by',
+        'on',
+      ]);
+      if (parts.length === 0 || !this.isOf(size, only('length'), node)) return;
+      const tool = facts.tool ?? facts.gauge;
+      for (const part of parts)
+        written.results.push({ form: 'shim', part, fitted: fitted !== null, size, tool, source, ...doneOf(facts) });
       return;
     }
     const record = procedure.records.find(({ name }) => name === first.name);
@@ -548,6 +551,23 @@ class ResultReader {
     const master = this.others.find(({ name }) => name === id);
     if (master === undefined) return readableOf(this.procedure, id);
     return master.limit === null ? { kind: null, takes: () => true } : only(kindOfLimit(master.limit));
+  }
+
+  /** The parts of a name: `holder` is that of every cylinder, `holder … at cylinder 3` is one. What is not found is reported. */
+  private partsAt(node: ast.NameRef, at: Where | null): string[] {
+    const { parts } = this.procedure.family;
+    const copies = partsNamed(parts, node.name);
+    if (copies.length === 0 || (copies[0]!.name === node.name && at === null)) {
+      const name = this.find(node, 'part', parts);
+      return name === null ? [] : [name];
+    }
+    this.context.link(this.context.source(node), copies[0]!.source, node.name, 'part');
+    const there = copies.filter(
+      ({ position, side }) => at === null || (side === null ? String(position) === at.number : side === at.place.name),
+    );
+    if (there.length === 0)
+      this.context.find(`${node.name}-${at!.number ?? at!.place.name}`, 'part', parts, this.context.source(at!.place));
+    return there.map(({ name }) => name);
   }
 
   private find(node: ast.NameRef, what: string, among: readonly NameUse[]): string | null {

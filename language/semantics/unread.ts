@@ -22,12 +22,10 @@ export function unreadLine(
   const whole = context.source(node);
   const word = /^[^\s,{}]+/u.exec(node.text)?.[0] ?? node.text;
   if (words.includes(word)) return;
-  const { start, end } = whole.range;
-  // In a block whose head was lost, the text can be longer than the line that it belongs to.
-  const room = end.line === start.line ? end.character - start.character : word.length;
+  const { start } = whole.range;
   const source: Source = {
     file: whole.file,
-    range: { start, end: { line: start.line, character: start.character + Math.min(word.length, room) } },
+    range: { start, end: { line: start.line, character: start.character + word.length } },
   };
   if (sequences?.get(word) !== undefined) {
     context.syntax(

@@ -95,9 +95,17 @@ function startsUnread(statement: readonly Token[], token: Token, index: number):
 /** What may begin a line of a block. */
 const opens = new Set([...stepWords, ...itemHeads]);
 
-/** The tokens' own text, with blanks for what was between them: its length is that of the text. */
+/**
+ * What is written there, with blanks for what is between the tokens: its length is that of the text. A token that
+ * was put in, or was read as another word, has no text of its own.
+ */
 function spelt(tokens: readonly Token[]): string {
-  return tokens.reduce((text, token) => text.padEnd(token.offset - tokens[0]!.offset) + token.image, '');
+  const { offset: start, line } = tokens[0]!;
+  return tokens.reduce(
+    (text, { offset, end }) =>
+      offset < start + text.length ? text : text.padEnd(offset - start) + line.source.text.slice(offset, end),
+    '',
+  );
 }
 
 /** A word that can stand for a sequence. */

@@ -57,6 +57,8 @@ type Field = z.output<typeof field>;
 export interface BenchRow {
   readonly line: number;
   readonly cells: Readonly<Record<string, string>>;
+  /** It has more cells than there are heads. */
+  readonly isTooLong?: boolean;
 }
 
 /** Throws a UsageError. */
@@ -85,27 +87,55 @@ const cellSchema = z.union([z.string(), z.number(), z.boolean(), z.null()]);
 const objectSchema = z.record(z.string(), cellSchema);
 
 /** The rows of a CSV or NDJSON file. Throws a UsageError that names the line. */
-export function readRows(path: string, { separator }: Mapping): BenchRow[] {
+export function readRows(path: string, mapping: Mapping): BenchRow[] {
   const text = read(path).replace(/^\uFEFF/u, '');
-  return /\.(?:ndjson|jsonl)$/iu.test(path) ? ndjsonRows(path, text) : csvRows(path, text, separator);
+  return /\.(?:ndjson|jsonl)$/iu.test(path) ? ndjsonRows(path, text) : csvRows(path, text, mapping);
 }
 
-function csvRows(path: string, text: string, delimiter: string): BenchRow[] {
+function csvRows(path: string, text: string, mapping: Mapping): BenchRow[] {
+  const [first, ...rows] = csvRecords(path, text, mapping.separator);
+  if (first === undefined) return [];
+  const heads = first.record;
+  for (const column of columnsOf(mapping)) {
+    const count = heads.filter((head) => head === column).length;
+    if (count === 0)
+      throw new UsageError(
+        worded`${path} has no column “${column}”. It has: ${heads.join(', ')}. Write in the mapping what the column is called here, and the separator if that is another.`,
+      );
+    if (count > 1)
+      throw new UsageError(
+        worded`${path} has more than one column “${column}”, so nobody knows which is meant. Give each a head of its own.`,
+      );
+  }
+  return rows.map(({ info, record }) => ({
+    line: info.lines,
+    cells: Object.fromEntries(record.slice(0, heads.length).map((text, index) => [heads[index]!, text])),
+    isTooLong: record.length > heads.length,
+  }));
+}
+
+interface CsvRecord {
+  readonly info: { readonly lines: number };
+  readonly record: readonly string[];
+}
+
+function csvRecords(path: string, text: string, delimiter: string): readonly CsvRecord[] {
+  const form = { info: true, skip_empty_lines: true, trim: true, relax_column_count: true, delimiter } as const;
   try {
-    const rows = parse(text, {
-      columns: true,
-      info: true,
-      skip_empty_lines: true,
-      trim: true,
-      delimiter,
-    }) as unknown as {
-      readonly info: { readonly lines: number };
-      readonly record: Record<string, string>;
-    }[];
-    return rows.map(({ info, record }) => ({ line: info.lines, cells: record }));
+    return parse(text, form) as unknown as CsvRecord[];
   } catch (error) {
     throw new UsageError(worded`${path} cannot be read as CSV: ${(error as Error).message}`);
   }
+}
+
+/** The columns that a mapping takes something from. */
+function columnsOf({ job, unit, serial, by, on, results }: Mapping): string[] {
+  const fields = [job, unit, serial, by, on, ...results.flatMap((one) => Object.values(one))];
+  const names = fields.flatMap((of) => {
+    if (typeof of === 'string') return of;
+    return typeof of === 'object' && 'column' in of ? of.column : [];
+  });
+  return [...new Set(names)];
 }
 
 function ndjsonRows(path: string, text: string): BenchRow[] {
@@ -138,7 +168,9 @@ export function cell({ cells }: BenchRow, of: Field | undefined): string | null 
   const column = typeof of === 'string' ? of : of.column;
   const text = cells[column];
   if (text === undefined)
-    throw new RowError(worded`There is no column “${column}”. There are: ${Object.keys(cells).join(', ')}.`);
+    throw new RowError(
+      worded`The row has nothing in column “${column}”. It has: ${Object.keys(cells).join(', ')}. Complete it in the file, or delete the row.`,
+    );
   const words = typeof of === 'string' ? undefined : of.words;
   return text === '' ? null : (words?.[text] ?? text);
 }

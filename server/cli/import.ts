@@ -73,6 +73,10 @@ interface ReadRow {
 }
 
 function readRow(row: BenchRow, mapping: Mapping, { result }: CliWorkspace): ReadRow {
+  if (row.isTooLong)
+    throw new RowError(
+      worded`The row has more cells than there are heads, so what is in which column is not known. A separator inside a cell belongs in quotes.`,
+    );
   const name = cell(row, mapping.job);
   const job = name === null ? null : result.jobOf(name);
   if (job === null)

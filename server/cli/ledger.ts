@@ -270,7 +270,7 @@ function unknown(ledger: Ledger, names: Pick<AffectedBy, 'tool' | 'by' | 'batch'
   for (const what of ['tool', 'by', 'batch', 'procedure'] as const) {
     const name = names[what];
     if (name === undefined) continue;
-    const all = namesIn(ledger, what).flatMap((one) => (what === 'batch' ? one.split(', ') : one));
+    const all = namesIn(ledger, what);
     if (all.includes(name)) continue;
     const near = nearest(name, all);
     note(worded`No closed job has --${what} ${name}. ${meant(near, '')}`.trimEnd());

@@ -73,7 +73,7 @@ async function known(serials: readonly string[], records: string): Promise<Reado
     const visit = lastVisit(ledger, serial);
     if (visit !== null)
       note(
-        worded`Serial ${serial} was here before: job ${String(visit.job)}, closed ${String(visit.closed)}, ${String(visit.customer)}. For all of it: npx handtight history ${serial}`,
+        worded`Serial ${serial} was here before: job ${String(visit.unit.job)}, closed ${String(visit.unit.closed)}, ${String(visit.unit.customer)}. For all of it: npx handtight history ${serial}`,
       );
   }
   ledger.close();

@@ -4,9 +4,9 @@
  */
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { once } from 'node:events';
-import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { numbersFrom } from '../legal/walk.ts';
 import { root } from '../library.ts';
 
@@ -132,18 +132,33 @@ export async function kill(count: number, seed = 1): Promise<Killed> {
   }
 }
 
+/** What writing has begun and not ended, and did not take away. */
+function leftIn(at: string): string[] {
+  return ['.', 'jobs', 'records'].flatMap((folder) =>
+    existsSync(join(at, folder))
+      ? readdirSync(join(at, folder))
+          .filter((name) => name.endsWith('.part'))
+          .map((name) => join(folder, name))
+      : [],
+  );
+}
+
 function whatIsWrong(ground: Ground, { name, args, file }: Work, at: string) {
   const wrong: string[] = [];
   const [before, after] = ground.wanted.get(name)!;
   const text = textOf(join(at, file));
   const isDone = text === after;
   if (!isDone && text !== before) wrong.push(`${file} is half`);
-  for (const one of readdirSync(join(at, 'jobs')))
-    if (!one.endsWith('.rebuild')) wrong.push(`jobs/${one} was left and would be taken for a job`);
+  for (const one of leftIn(at)) {
+    if (!basename(one).startsWith('.')) wrong.push(`${one} was left and would be taken for what it is not`);
+    // The next command that writes there removes what is too old to be another one's work.
+    utimesSync(join(at, one), 0, 0);
+  }
   const again = ground.run(at, args);
   // What was closed by the killed command is closed, and says so.
   const isClosed = name.startsWith('close') && again.status === 1 && /is closed/u.test(again.stderr);
   if (again.status !== 0 && !isClosed) wrong.push(`again: ${again.status} ${again.stderr}`);
+  if (!isClosed) for (const one of leftIn(at)) wrong.push(`${one} is still there after it was given again`);
   const verified = ground.run(at, ['verify']);
   if (verified.status !== 0) wrong.push(`verify: ${verified.stdout}${verified.stderr}`);
   const asked = ground.run(at, ['history', '1107']);

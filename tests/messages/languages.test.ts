@@ -12,6 +12,7 @@ import type { Filling, Said } from '../../language/say/say.ts';
 import { typeOf } from '../../language/syntax/token.ts';
 import { wholeExample } from '../fixtures/example-base.ts';
 import { check, pages } from '../fixtures/example-pages.ts';
+import { issuedFor } from '../fixtures/issued-example.ts';
 import { saidInSource } from './templates.ts';
 import { terms } from './terms.ts';
 import { texts } from './texts.ts';
@@ -64,7 +65,10 @@ describe.each(bundles)('the messages in %s', (_, bundle) => {
 const found: readonly { readonly diagnostic: Diagnostic; readonly text: string }[] = [
   ...pages().flatMap(({ examples }) => examples.map(({ text }) => wholeExample(text).text)),
   ...texts,
-].flatMap((text) => check(text).diagnostics.map((diagnostic) => ({ diagnostic, text })));
+].flatMap((text) => {
+  const beside = issuedFor(text).map((file) => file.text);
+  return check(text).diagnostics.map((diagnostic) => ({ diagnostic, text: [text, ...beside].join('\n') }));
+});
 
 /** Everything that a finding says. */
 function saidOf({ said, related, fix }: Diagnostic): Said[] {

@@ -3,7 +3,7 @@
  * acts on, its limits, tools, cautions, sources, concessions and what is done on a fail.
  */
 import { type Called, cautionsByStep, type Topic, usualCautions } from '../../language/analysis/cautions/index.ts';
-import { baseTitle, objectTitle } from '../../language/documents/names.ts';
+import { baseTitle, copyKind, objectTitle } from '../../language/documents/names.ts';
 import type { SheetOptions } from '../../language/documents/print-context.ts';
 import { wordsIn } from '../../language/i18n/index.ts';
 import { translated } from '../../language/i18n/translate.ts';
@@ -103,7 +103,7 @@ const tightens: ReadonlySet<string> = new Set(['run-down', 'torque', 'lock']);
 /** What a verb is called on paper, where that is not its own name. */
 const called: Partial<Record<Verb, string>> = {
   photo: 'photograph',
-  release: 'slowly',
+  release: 'release',
   relieve: 'pressure',
   'clean-outside': 'outside',
   'clean-holes': 'holes',
@@ -283,7 +283,7 @@ function stepClaims(procedure: Procedure, options: SheetOptions, step: Step, haz
       ...claim('verb', called[step.verb] ?? step.verb.replaceAll('-', ' ')),
       ...claim('sequence', step.lead),
       ...(step.verb === 'read' || step.verb === 'set' ? claim('reading', spec(step.reading)) : []),
-      // What is done is in the author's words alone, and what it changes comes behind them.
+      // In the author's own words, and what they change behind them.
       ...(step.verb === 'do' ? claim('words', step.text) : []),
       ...objectClaims(procedure, step),
       ...(isTest(step) ? claim('test', spec(step.gate.test)) : []),
@@ -387,11 +387,13 @@ function objectClaims(procedure: Procedure, step: Step): Claim[] {
   if (isOfAll(step) || step.verb === 'across') return [];
   const said = new Set<string>();
   return namedIn(step).flatMap((object) => {
-    const part = object.kind === 'part' ? family.parts.find(({ name }) => name === object.name) : undefined;
-    const base = part?.position == null ? null : baseTitle(part);
-    if (base !== null && said.has(base)) return [];
-    if (base !== null) said.add(base);
-    return claim('object', base ?? objectTitle({ procedure, words }, object));
+    const kind = copyKind(family, object);
+    if (kind === null) return claim('object', objectTitle({ procedure, words }, object));
+    if (said.has(kind)) return [];
+    said.add(kind);
+    const part = family.parts.find(({ base }) => base === kind.split(' ')[1])!;
+    const port = family.ports.find(({ name }) => object.kind === 'port' && name === object.name);
+    return claim('object', port?.title ?? baseTitle(part));
   });
 }
 

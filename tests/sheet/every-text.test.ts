@@ -30,6 +30,7 @@ const structural: ReadonlySet<string> = new Set([
   ],
   ...[
     'part',
+    'material',
     'base',
     'to',
     'meets',
@@ -45,7 +46,26 @@ const structural: ReadonlySet<string> = new Set([
     'of',
   ],
   ...['on', 'in', 'through', 'bearsOn', 'holds', 'matchedTo', 'balancedWith', 'provesThrough', 'provenBy', 'with'],
-  ...['fluid', 'station', 'at', 'reading', 'test', 'places', 'as', 'rate', 'repair', 'marking', 'only', 'per', 'tool'],
+  ...[
+    'fluid',
+    'station',
+    'at',
+    'reading',
+    'test',
+    'as',
+    'rate',
+    'repair',
+    'marking',
+    'only',
+    'per',
+    'tool',
+    'way',
+    'how',
+    'signs',
+    'film',
+    'places',
+    'eachOf',
+  ],
   // Figures as digits, and dates.
   ...[
     'accuracyClass',
@@ -68,6 +88,8 @@ const structural: ReadonlySet<string> = new Set([
 const elsewhere: readonly { readonly path: RegExp; readonly why: string }[] = [
   { path: /\.shop\.about\.|\.certificate$/u, why: 'a customer reads it on the certificate' },
   { path: /\.results\./u, why: 'what was found and read prints on the certificate' },
+  { path: /\.plan\.from$/u, why: 'a place is called by its number' },
+  { path: /\.objects\.[1-9]\d*\.located$/u, why: 'of several copies that of the first is printed' },
   { path: /\.(adjusters|joints)\.\d+\.title/u, why: 'a joint and an adjuster are called by their part' },
 ];
 
@@ -119,9 +141,33 @@ function textsOf({ procedure, options }: Print): { readonly path: string; readon
     block.kind === 'drawing' ? [block.alt, ...drawnTexts(block.svg)] : [],
   );
   const printed = [...headTexts(sheet), ...renderText(sheet), ...drawn].join('\n');
+  const copies = copiesOf(procedure);
   return marks
+    .filter(({ path }) => !copies.some((copy) => path.startsWith(copy)))
     .filter(({ path }) => !elsewhere.some((one) => one.path.test(path)))
     .map(({ path, mark }) => ({ path, said: printed.includes(mark) }));
+}
+
+/**
+ * Where copies of a part are, by cylinder or side: they are said once, by the title that they share, so the texts of the
+ * first count for all, and its own title, with its cylinder, for none.
+ */
+function copiesOf({ family }: Procedure): string[] {
+  const isCopy = (name: string) => family.parts.some((part) => part.name === name && part.position !== null);
+  const first = new Set<string>();
+  const again = (base: string) => first.has(base) || !first.add(base);
+  return [
+    ...family.parts.flatMap(({ name, base }, at) =>
+      isCopy(name) ? (again(base) ? `.family.parts.${at}.` : `.family.parts.${at}.title`) : [],
+    ),
+    ...family.ports.flatMap(({ part, base }, at) =>
+      isCopy(part) && again(`port ${base}`) ? `.family.ports.${at}.` : [],
+    ),
+    ...family.faces.flatMap(({ part, name }, at) => {
+      const { base } = family.parts.find((one) => one.name === part)!;
+      return isCopy(part) && again(`face ${base} ${name}`) ? `.family.faces.${at}.` : [];
+    }),
+  ];
 }
 
 // The flawed procedure mentions things that no step uses: they are among its mistakes.

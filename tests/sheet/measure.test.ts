@@ -35,17 +35,31 @@ it.each(named('job 2207').flatMap((print) => (['es', 'de'] as const).map((langua
     const { pages, turns } = await measuresOf(buildSheet(procedure, { ...options, language }));
     expect(pages).toBeLessThanOrEqual(8);
     expect(turns).toBe(0);
+    const record = (await measuresOf(buildSheet(procedure, { ...options, language, form: 'record' }))).pages;
+    // Letter is 18 mm shorter, and German the longest.
+    expect(record).toBeLessThanOrEqual(language === 'de' && options.paper === 'letter' ? 5 : 4);
   },
 );
 
 it.each(named('rebuild-one-spring, '))(
   'nor does it on a blank card of three part numbers: $name',
-  async ({ sheet }) => {
+  async ({ sheet, procedure, options }) => {
     const { pages, turns } = await measuresOf(sheet);
     expect(pages).toBeLessThanOrEqual(8);
     expect(turns).toBe(0);
+    for (const language of options.paper === 'a4' ? (['es', 'de'] as const) : []) {
+      const other = await measuresOf(buildSheet(procedure, { ...options, language }));
+      expect(other.pages, language).toBeLessThanOrEqual(8);
+      expect(other.turns, language).toBe(0);
+    }
   },
 );
+
+it.each(named('rebuild-pintle'))('nor where a screw is turned: $name', async ({ sheet }) => {
+  const { pages, turns } = await measuresOf(sheet);
+  expect(pages).toBeLessThanOrEqual(9);
+  expect(turns).toBe(0);
+});
 
 // Thirty parts, three logs and an outside shop.
 it.each(

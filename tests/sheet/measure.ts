@@ -81,27 +81,47 @@ function filled({ blocks }: Sheet): number {
   }, 0);
 }
 
-/** Two pages lie open: the even one, and the next. From the test to its repair, to the log, and back to the test. */
-function turnsOf(sheet: Sheet, pages: readonly string[]): number {
+/**
+ * Two pages lie open: the even one, and the next. From a test to the repair that chooses a shim or turns a screw for it (to any
+ * repair, where none does), to the log, and back to the test: the most that any of them takes.
+ */
+function turnsOf({ blocks }: Sheet, pages: readonly string[]): number {
   const spreadOf = (text: string) => {
     const at = pages.findIndex((page) => page.replace(/\s/gu, '').includes(text.replace(/\s/gu, '')));
     return at < 0 ? null : Math.floor((at + 1) / 2);
   };
-  const log = sheet.blocks.find((block) => block.kind === 'log');
-  const test = sheet.blocks.findLast(
-    (block): block is StepBlock => block.kind === 'step' && block.logged && block.fail !== null,
+  const repairs = blocks.filter((block) => block.kind === 'repairs');
+  const sets = (number: string) =>
+    repairs.some(({ columns }) =>
+      columns.some(({ parts }) =>
+        parts.some(({ steps }) =>
+          steps.some(
+            ({ step }) => (step.verb === 'choose' || step.verb === 'set') && step.number.startsWith(`${number}.`),
+          ),
+        ),
+      ),
+    );
+  const ways = blocks.flatMap((test) =>
+    test.kind !== 'step' || !test.logged || test.fail === null
+      ? []
+      : test.fail.ways
+          .flatMap(({ stops }) => stops)
+          .flatMap(({ number }) => {
+            // Not every repair is of a test: others are beside the check that asks for them.
+            const head = repairs.flatMap((one) => one.repairs).find((one) => one.number === number);
+            // Its log is the next.
+            const log = blocks.slice(blocks.indexOf(test)).find((block) => block.kind === 'log');
+            return head === undefined || log === undefined ? [] : [{ test, head, log }];
+          }),
   );
-  // Not every repair is of a test: others are beside the check that asks for them.
-  const sentTo = new Set(test?.fail?.ways.flatMap(({ stops }) => stops.map(({ number }) => number)));
-  const repair = sheet.blocks
-    .filter((block) => block.kind === 'repairs')
-    .find(({ repairs }) => repairs.some(({ number }) => sentTo.has(number)));
-  if (repair === undefined || log === undefined || test === undefined) return 0;
-  const sentence = test.sentence.map(({ text }) => text).join('');
-  const head = repair.repairs[0]!;
-  const way = [spreadOf(sentence), spreadOf(`${head.number} ${head.title}`), spreadOf(log.title), spreadOf(sentence)];
-  const known = way.filter((one) => one !== null);
-  return known.slice(1).reduce((sum, one, at) => sum + Math.abs(one - known[at]!), 0);
+  const setting = ways.filter(({ head }) => sets(head.number));
+  const turns = (setting.length > 0 ? setting : ways).map(({ test, head, log }) => {
+    const sentence = test.sentence.map(({ text }) => text).join('');
+    const way = [spreadOf(sentence), spreadOf(`${head.number} ${head.title}`), spreadOf(log.title), spreadOf(sentence)];
+    const known = way.filter((one) => one !== null);
+    return known.slice(1).reduce((sum, one, at) => sum + Math.abs(one - known[at]!), 0);
+  });
+  return Math.max(0, ...turns);
 }
 
 /** A row for each procedure and job of the library, in each form: a table in Markdown. Pages are those of A4 and of Letter. */

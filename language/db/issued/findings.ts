@@ -1,6 +1,7 @@
 import { withSeverities } from '../../config/config.ts';
-import type { Diagnostic } from '../../model/diagnostic.ts';
+import { type Diagnostic, stated } from '../../model/diagnostic.ts';
 import type { Procedure } from '../../model/procedure.ts';
+import { say } from '../../say/say.ts';
 import { type IssuedFile, type IssuedSettings, issuedFileName } from './format.ts';
 
 /** What two procedures are not made of alike, by kind and name. */
@@ -17,9 +18,11 @@ export function editedFinding(
   return {
     rule: 'issued-and-edited',
     severity: 'error',
-    message: `Revision ${revision} of ${name} is issued, and its text is no longer what was issued.`,
-    why: `${what.join(', ')} changed since ${issuedOn}. A sheet that is printed now would say revision ${revision} and show other work than the sheets on the bench.`,
-    help: `Give the procedure the next revision, have it approved, and issue that: npx handtight issue ${name}. Or take the change back: ${issuedFileName(procedure, revision)} has the text that was issued.`,
+    ...stated({
+      message: say`Revision ${revision} of ${name} is issued, and its text is no longer what was issued.`,
+      why: say`${what.join(', ')} changed since ${issuedOn}. A sheet that is printed now would say revision ${revision} and show other work than the sheets on the bench.`,
+      help: say`Give the procedure the next revision, have it approved, and issue that: npx handtight issue ${name}. Or take the change back: ${issuedFileName(procedure, revision)} has the text that was issued.`,
+    }),
     source,
   };
 }
@@ -29,8 +32,10 @@ export function damagedFinding(file: string): Diagnostic {
   return {
     rule: 'issued-file-changed',
     severity: 'error',
-    message: 'This file of an issued revision is not as it was written, so no job is judged by it.',
-    help: 'Take it back from version control or from a backup. What an issued revision says is changed by a new revision only.',
+    ...stated({
+      message: say`This file of an issued revision is not as it was written, so no job is judged by it.`,
+      help: say`Take it back from version control or from a backup. What an issued revision says is changed by a new revision only.`,
+    }),
     source: { file, range: { start, end: start } },
   };
 }

@@ -1,6 +1,7 @@
 /** Issued revisions: frozen, side by side, and what jobs are judged by. */
 import { expect, test } from 'vitest';
 import { libraryFiles } from '../../../tests/library.ts';
+import { inLanguage } from '../../i18n/translate.ts';
 import { renameAt } from '../../ide/rename.ts';
 import { english } from '../../say/say.ts';
 import type { SourceFile } from '../workspace.ts';
@@ -81,6 +82,23 @@ test('reports an issued revision that is edited, with what changed', () => {
   ]);
 });
 
+test('says so in the language of whom it tells', () => {
+  const edited = changed('procedure rebuild-one-spring "', 'procedure rebuild-one-spring "New ');
+  const messages = (files: readonly SourceFile[]) =>
+    new Workspace().check(files).diagnostics.flatMap(({ rule, said }) => {
+      if (!rule.startsWith('issued-')) return [];
+      return (['en', 'de'] as const).map((language) => inLanguage(said!.message, language));
+    });
+  expect(messages([...edited, issued])).toEqual([
+    'Revision C of rebuild-one-spring is issued, and its text is no longer what was issued.',
+    'Revision C von rebuild-one-spring ist ausgegeben, und ihr Text ist nicht mehr der ausgegebene.',
+  ]);
+  expect(messages([...library, { ...issued, text: issuedText.replace('bench-two', 'bench-six') }])).toEqual([
+    'This file of an issued revision is not as it was written, so no job is judged by it.',
+    'Diese Datei einer ausgegebenen Revision ist nicht so, wie sie geschrieben wurde; kein Auftrag wird danach beurteilt.',
+  ]);
+});
+
 test('lets remarks, and the tools of the shop, change', () => {
   const edited = changed(/due \d{4}-\d\d-\d\d/gu, 'due 2031-01-01 // sent in').map((file) => ({
     ...file,
@@ -103,6 +121,24 @@ test('judges a job by the revision that it names, whatever the sources say today
   expect(result.jobs.map((one) => one.name).sort()).toEqual(first.jobs.map((one) => one.name).sort());
   expect(isDraft({ procedure: result.procedureOf(name)!.procedure, job: null }, result)).toBe(true);
   expect(isDraft({ procedure: job.procedure, job }, result)).toBe(false);
+});
+
+test('reports a job in work by a revision after which another was issued, as soon as that is there', () => {
+  const next = changed(/(procedure rebuild-one-spring [^{]*?)revision C/u, '$1revision D').map((file) => ({
+    ...file,
+    text: file.text.replace('revision D at bench-two', 'revision C at bench-two'),
+  }));
+  const workspace = new Workspace();
+  const superseded = (files: readonly SourceFile[]) =>
+    workspace
+      .check(files)
+      .diagnostics.flatMap(({ rule, source }) => (rule === 'superseded-revision' ? source.file : []));
+  expect(superseded([...next, issued])).toEqual([]);
+  const source = { files: next, result: new Workspace().open(next) };
+  const text = writeIssued(buildIssued(source.result.procedureOf(name)!.procedure, source, '2026-11-20'));
+  const both = [...next, issued, { uri: issued.uri.replace('-C', '-D'), text }];
+  expect(superseded(both)).toEqual(['procedures/jobs/job-2207.rebuild']);
+  expect(superseded([...next, issued])).toEqual([]);
 });
 
 test('judges a job even if its procedure is gone from the sources', () => {

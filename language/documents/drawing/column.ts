@@ -7,7 +7,7 @@ import type { Facts } from './facts.ts';
 import { gapMarks } from './gaps.ts';
 import { ghost } from './lines.ts';
 import { type NameLines, nameLines } from './name-lines.ts';
-import { heightOf, ringMarks, type Sketched, sketchOf } from './placed-shape.ts';
+import { heightOf, isFalling, ringMarks, type Sketched, sketchOf } from './placed-shape.ts';
 import type { ShapeName } from './shapes/index.ts';
 import { type Side, sidesOf, stubsHeight } from './sides.ts';
 import { spread } from './spread.ts';
@@ -142,7 +142,7 @@ export function buildColumn(scene: Scene, items: readonly Item[], measures: Meas
     y += height;
   };
 
-  const drawRow = (entry: Entry, beside: readonly string[], index: number) => {
+  const drawRow = (entry: Entry, beside: readonly string[]) => {
     const { part, worn } = entry;
     const own = taken(nameLines(scene, part.name, beside, measures.namesWidth));
     const rings = worn.map((ring) => ({
@@ -155,7 +155,7 @@ export function buildColumn(scene: Scene, items: readonly Item[], measures: Meas
       entry,
       { middle: measures.middle, top: y, width: measures.shapeWidth },
       ports,
-      index % 2 === 1,
+      isFalling(scene, entry),
     );
     const heights = [own, ...rings.map(({ lines }) => lines)].map((lines) => lines.length * lineHeight);
     const total = heights.reduce((sum, height) => sum + height + labelGap, -labelGap);
@@ -189,7 +189,7 @@ export function buildColumn(scene: Scene, items: readonly Item[], measures: Meas
     if (index > 0) y += density.gap + more + fromTop[index]!.above;
     tops.unshift(y);
     if (item.kind === 'foot') drawFoot(item.part);
-    else drawRow(item.entry, item.beside, index);
+    else drawRow(item.entry, item.beside);
   }
   const duct = ductOf(scene, placed, measures);
   const { sides, marks: sideMarks } = sidesOf(scene, placed, measures, cut);

@@ -30,6 +30,30 @@ const labelText = (drawing: Exploded, of: string) =>
     .map(({ lines }) => lines.map(({ text }) => text.replaceAll('\u00a0', ' ')).join(' | '))
     .join(' || ');
 
+describe('sections', () => {
+  /** Of the cut parts from the top down: which way their hatching goes. */
+  const hatching = (name: string) => {
+    const ways = new Map<number, string>();
+    for (const mark of drawnOf(name).marks) {
+      if (mark.role !== 'hatch') continue;
+      const points = mark.runs.flat();
+      const [from, to] = mark.runs[0]!;
+      const middle = Math.round(points.reduce((sum, { y }) => sum + y, 0) / points.length);
+      ways.set(middle, (to!.x - from!.x) * (to!.y - from!.y) > 0 ? 'falling' : 'rising');
+    }
+    const fromTop = [...ways].sort(([a], [b]) => a - b);
+    // The two halves of a part lie beside each other.
+    return fromTop.filter(([y], at) => at === 0 || y - fromTop[at - 1]![0] > 2).map(([, way]) => way);
+  };
+
+  // ISO 128-3: hatching of adjacent parts differs in direction or spacing.
+  it('of parts that touch are hatched in turn both ways', () => {
+    expect(hatching('one-spring')).toEqual(['falling', 'rising', 'falling', 'rising']);
+    expect(hatching('pintle')).toEqual(['rising', 'falling', 'rising']);
+    expect(hatching('two-spring')).toEqual(['falling', 'rising', 'falling', 'rising', 'falling', 'rising']);
+  });
+});
+
 describe('stacks', () => {
   it('are in build order, what is beside the axis for itself', () => {
     expect(stacksText(drawnOf('one-spring'))).toEqual([

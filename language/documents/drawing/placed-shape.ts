@@ -51,6 +51,30 @@ export function heightOf(
   );
 }
 
+const cutShapes = new Map<string, boolean>();
+
+/** It is drawn cut: shafts, needles, balls, springs and what is too thin for hatching are not. */
+function isCut({ shapes: names, carrier, facts: { relations } }: Scene, { name }: Part): boolean {
+  if (name === carrier) return true;
+  const shape = names.get(name)!;
+  const isHollow = relations.ports(name).length > 0;
+  const key = `${shape} ${isHollow}`;
+  let cut = cutShapes.get(key);
+  if (cut === undefined) {
+    const { height, draw } = shapes[shape];
+    const { marks } = draw({ middle: 0, top: 0, width: 20, height }, { falling: false, hasTip: isHollow, isHollow });
+    cut = marks.some(({ role }) => role === 'hatch');
+    cutShapes.set(key, cut);
+  }
+  return cut;
+}
+
+/** Hatched falling is every other of the parts that are cut, in the order of the building. */
+export function isFalling(scene: Scene, entry: Entry): boolean {
+  const cut = scene.entries.filter(({ part }) => isCut(scene, part));
+  return cut.findIndex(({ part }) => part === entry.part) % 2 === 1;
+}
+
 /** The shape of a part; `least`: of its height, for what is at its side. */
 export function sketchOf(
   scene: Scene,

@@ -49,7 +49,11 @@ export function shimLookup(
   const { lookup, number, quantity } = words;
   const title = shimTitle(setting, objects, group.made, quantity(aim));
   return {
-    title: isFurther ? `${whoseWords(group)}: ${words.facts.target} ${quantity(aim)}` : titled(group, title),
+    title: isFurther
+      ? `${whoseWords(group)}: ${words.facts.target} ${quantity(aim)}`
+      : whoseWords(group) === ''
+        ? capital(title)
+        : titled(group, title),
     // Said in the title: the table fills the page.
     from: '',
     to: '',

@@ -7,7 +7,7 @@
 const usual = 10.5;
 const least = 9.25;
 /** Of the last page more is used than runs over, where what did not go on the page before was large: so the least size is tried. */
-const hopeless = 8.5;
+const hopeless = 8;
 /** Sizes are whole quarters of a point. */
 const step = 0.25;
 

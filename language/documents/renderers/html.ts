@@ -92,7 +92,7 @@ export function renderDrawingsHtml(
   { title, blocks }: { readonly title: string; readonly blocks: readonly (DrawingBlock | TextBlock)[] },
   options: HtmlOptions = {},
 ): string {
-  const style = renderStyle({ paper: 'a4', pageWords: { page: '', of: '' } }, options.fonts ?? []);
+  const style = renderStyle({ paper: 'a4', language: 'en', pageWords: { page: '', of: '' } }, options.fonts ?? []);
   const body = html`<main><h1>${title}</h1>
 ${joined(
   blocks.map((one) => (one.kind === 'drawing' ? drawing(one) : html`<p>${one.text}</p>`)),
@@ -474,7 +474,7 @@ function sign({ statement, boxes }: SignBoxes): Markup {
 function repairs(one: RepairsBlock, context: Context): Markup {
   const { prefix } = context;
   const title = ({ id, number, title: said, tries, back, line }: RepairsBlock['repairs'][number]) =>
-    html`<span class="repair" id="${prefix + id}"${where(line)}><h2><span class="number">${number}</span> ${said}</h2>, ${tries}${back === '' ? '' : `, ${back}`}</span>`;
+    html`<span class="repair" id="${prefix + id}"${where(line)}><h2><span class="number">${number}</span> ${said}</h2> (${tries})${back === '' ? '' : ` ${back}`}</span>`;
   const part = ({ title: said, steps: list }: RepairsBlock['columns'][number]['parts'][number]) =>
     html`${said === '' ? '' : html`<p><b>${said}</b></p> `}<ol>${joined(
       list.map(

@@ -27,7 +27,10 @@ export function renderSpecsHtml(specs: Specs, options: SpecsHtmlOptions = {}): s
   const words = wordsIn(options.language ?? 'en');
   const blocks = blocksOf(specs.columns.length, mostColumns);
   const onSide = blocks[0]!.to - blocks[0]!.from >= wide;
-  const style = renderStyle({ paper, pageWords: { page: words.page, of: words.of } }, options.fonts ?? []);
+  const style = renderStyle(
+    { paper, language: words.language, pageWords: { page: words.page, of: words.of } },
+    options.fonts ?? [],
+  );
   const turned = `@page{size:${paper === 'a4' ? 'A4' : 'letter'} landscape}body{max-width:287mm}`;
   return pageOf(
     {

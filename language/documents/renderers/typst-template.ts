@@ -109,8 +109,8 @@ export const template = `
 #let row-label(r) = text(size: 9.5pt)[#fitted(r.label)#if r.unit != "" [, #strong(fitted(r.unit))]]
 
 // Rows of boxes, each with its label at the left; with heads where the page has none for them.
-#let box-rows(rows, columns, w, heads: false) = grid(
-  columns: (label-width,) + (w,) * calc.max(..rows.map(r => r.boxes.len())),
+#let box-rows(rows, columns, w, heads: false, label: label-width) = grid(
+  columns: (label,) + (w,) * calc.max(..rows.map(r => r.boxes.len())),
   inset: (x, y) => if x == 0 { (right: 1.6mm, y: 0.4mm) } else if heads and y == 0 { (x: 0.4mm, top: 0.4mm, bottom: 1mm) } else { 0.4mm },
   align: (x, y) => if x == 0 { right + horizon } else { center + horizon },
   ..if heads { (grid.header(repeat: false, [], ..columns.map(c => text(size: small)[#strong(c.place) #fitted(c.detail, most: 5)])),) } else { () },
@@ -130,7 +130,7 @@ export const template = `
 )
 
 // Units on as many lines as it takes, evenly.
-#let unit-rows(sheet, rows) = if sheet.columns.len() == 1 and rows.len() > 1 {
+#let unit-rows(sheet, rows, label: label-width) = if sheet.columns.len() == 1 and rows.len() > 1 {
   [#metadata(none)<boxes>#unit-line(rows, sheet.columns)]
 } else {
   let n = sheet.columns.len()
@@ -139,7 +139,7 @@ export const template = `
   let of-units = rows.filter(r => r.boxes.len() == n)
   let of-set = rows.filter(r => r.boxes.len() != n)
   if n <= line-of {
-    if of-units.len() > 0 [#metadata(none)<boxes>#box-rows(of-units, sheet.columns, w)]
+    if of-units.len() > 0 [#metadata(none)<boxes>#box-rows(of-units, sheet.columns, w, label: label)]
   } else {
     let each = calc.ceil(n / calc.ceil(n / line-of))
     for from in range(0, n, step: each) {
@@ -147,7 +147,7 @@ export const template = `
       if of-units.len() > 0 { block(above: 0.6mm, below: 0.6mm, breakable: of-units.len() > 12, box-rows(of-units.map(r => (..r, boxes: r.boxes.slice(from, to))), sheet.columns.slice(from, to), w, heads: true)) }
     }
   }
-  if of-set.len() > 0 { box-rows(of-set, (), w) }
+  if of-set.len() > 0 { box-rows(of-set, (), w, label: label) }
 }
 
 #let rows-width(sheet, rows: 1) = if sheet.columns.len() == 1 and rows > 1 { calc.min(rows, one-line) * (one-width + 1mm) - 1mm } else { label-width + box-width(sheet.columns.len(), sheet.area.width) * calc.max(1, sheet.columns.len()) }
@@ -169,24 +169,29 @@ export const template = `
 
 #let cell-text(c, name, height) = if c.text == "" { if c.at("fill", default: false) { blank(name, height) } } else if c.at("strong", default: false) { strong(fitted(c.text)) } else { fitted(c.text) }
 
-// A page that holds nothing else has room between the lines.
+// A page that holds nothing else has room between the lines, and a short list on it stays whole.
 #let listing(b, roomy: false) = {
-  block(above: if roomy { 4mm } else { 0.7em }, below: if roomy { 1.5mm } else { 1.3mm }, sticky: true, heading(level: 1, b.title))
-  context { set text(size: calc.max(small, 0.905 * text.size)); table(
-    columns: b.columns.map(c => c.share * 1fr),
-    stroke: (x, y) => (top: if y == 0 { rule } else { hair }, bottom: hair),
-    inset: (x: 1.4mm, top: if roomy { 0.9mm } else { 0.2em }, bottom: if roomy { 0.9mm } else { 0.3em }),
-    align: left + horizon,
-    table.header(..b.columns.map(c => text(size: small, c.head))),
-    ..b.rows.map(r => {
-      // A line stays whole, unless what is in a cell may be longer than a page.
-      let breaks = r.any(c => c.text.len() > 600)
-      r.enumerate().map(((at, c)) => {
-        let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text, if roomy { 7.5mm } else { 1.5em })
-        table.cell(breakable: breaks, ..if c.at("fill", default: false) { (stroke: hair) } else { (:) }, said)
-      })
-    }).flatten(),
-  ) }
+  let above = if roomy { 4mm } else { 0.7em }
+  let body = {
+    block(above: above, below: if roomy { 1.5mm } else { 1.3mm }, sticky: true, heading(level: 1, b.title))
+    context { set text(size: calc.max(small, 0.905 * text.size)); table(
+      columns: b.columns.map(c => c.share * 1fr),
+      stroke: (x, y) => (top: if y == 0 { rule } else { hair }, bottom: hair),
+      inset: (x: 1.4mm, top: if roomy { 0.9mm } else { 0.2em }, bottom: if roomy { 0.9mm } else { 0.3em }),
+      align: left + horizon,
+      table.header(..b.columns.map(c => text(size: small, c.head))),
+      ..b.rows.map(r => {
+        // A line stays whole, unless what is in a cell may be longer than a page.
+        let breaks = r.any(c => c.text.len() > 600)
+        r.enumerate().map(((at, c)) => {
+          let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text, if roomy { 7.5mm } else { 1.5em })
+          table.cell(breakable: breaks, ..if c.at("fill", default: false) { (stroke: hair) } else { (:) }, said)
+        })
+      }).flatten(),
+    ) }
+  }
+  let short = roomy and b.rows.len() <= 8 and b.rows.flatten().map(c => c.text.len()).sum(default: 0) < 1500
+  if short { block(breakable: false, above: above, body) } else { body }
 }
 
 // ---- at the beginning --------------------------------------------------------------------------------------
@@ -282,7 +287,7 @@ export const template = `
   if l.title != "" { block(above: 0mm, below: 0.7mm, text(size: 9.5pt, l.title)) }
   table(
     columns: l.pairs.len() + if l.from == "" { 0 } else { 1 },
-    stroke: hair, inset: (x: 0.45mm, top: 0.5mm, bottom: 0.8mm), align: center + horizon,
+    stroke: hair, inset: (x: 0.45mm, top: 0.25mm, bottom: 0.75mm), align: center + horizon,
     table.header(..if l.from == "" { () } else { (text(size: small, l.from),) }, ..l.pairs.map(p => text(size: small, p.from)), ..l.at("besides", default: ()).map(r => (r.from, ..r.reads).map(t => text(size: small, t))).flatten()),
     ..if l.to == "" { () } else { (text(size: small, l.to),) }, ..l.pairs.map(p => text(size: 10.5pt, weight: "bold", p.to)),
   )
@@ -437,7 +442,7 @@ export const template = `
   pressed(b.pressure, b.repairs.first().number)
   block(width: 100%, above: 2.6mm, below: 1mm, sticky: true, breakable: false, stroke: (top: heavy), inset: (top: 1.3mm), {
     set par(leading: 0.44em)
-    par(b.repairs.map(r => box[#box[#heading(level: 1, text(size: 11.5pt)[#r.number~#r.title])#label(sheet.prefix + r.id)], #r.tries#if r.back != "" [, #r.back]]).join([#h(3mm, weak: true)#sym.zws]) + if b.back != "" [#h(3mm, weak: true)#sym.zws#strong(b.back)])
+    par(b.repairs.map(r => box[#box[#heading(level: 1, text(size: 11.5pt)[#r.number~#r.title])#label(sheet.prefix + r.id)]#h(1.5mm, weak: true)#sym.zws#box[(#r.tries)]#if r.back != "" [ #r.back]]).join([#h(3mm, weak: true)#sym.zws]) + if b.back != "" [#h(3mm, weak: true)#sym.zws#strong(b.back)])
     for r in b.repairs { for t in r.texts { block(above: 1.6mm, below: 0.8mm)[#r.number: #t] } }
 
     if b.facts.len() > 0 { block(above: 0.8mm, below: 0.8mm, facts(b.facts)) }
@@ -467,8 +472,14 @@ export const template = `
   pressed(b.pressure, b.title)
   block(above: 4mm, below: 1.6mm, sticky: true)[#box(heading(level: 1, text(size: 13pt, b.title)))#h(3mm)#text(size: 9.5pt, b.lead)]
   let units = b.units
+  let below = {
+    for f in b.advice { block(above: 0.9mm, below: 0mm, note(f)) }
+    for f in b.fails { block(above: 0.9mm, below: 0mm)[#strong(f.label) #f.text] }
+    if b.foot != "" { block(above: 1mm, below: 0mm, text(size: 9.5pt, b.foot)) }
+  }
   // Lines as high as a hand likes them, where the page has room.
-  let line = if not b.large { 7.4mm } else { calc.max(7mm, calc.min(9mm, (sheet.area.height - 52mm) / units.map(u => u.lines.len()).sum() - 1mm)) }
+  let left = sheet.area.height - calc.max(52mm, 36mm + measure(width: sheet.area.width, below).height)
+  let line = if not b.large { 7.4mm } else { calc.max(7mm, calc.min(9mm, left / units.map(u => u.lines.len()).sum() - 1mm)) }
   table(
     columns: (if units.first().place == "" { 13mm } else { 22mm }, ..b.columns.enumerate().map(((at, c)) => log-share(c, if at == 0 { 1.35 } else { 1 }))),
     stroke: (x, y) => 0.7pt + black,
@@ -492,9 +503,7 @@ export const template = `
       )
     }).flatten())).flatten(),
   )
-  for f in b.advice { block(above: 0.9mm, below: 0mm, note(f)) }
-  for f in b.fails { block(above: 0.9mm, below: 0mm)[#strong(f.label) #f.text] }
-  if b.foot != "" { block(above: 1mm, below: 0mm, text(size: 9.5pt, b.foot)) }
+  below
 }
 
 // ---- blocks ----------------------------------------------------------------------------------------------
@@ -517,7 +526,7 @@ export const template = `
 }
 } else if b.kind == "safety" { safety(b)
 } else if b.kind == "place" { place-head(b, sheet)
-} else if b.kind == "close" { block(above: 0.8mm, below: 0.8mm, breakable: false, width: 100%, align(right, unit-rows(sheet, (b.row,))))
+} else if b.kind == "close" { block(above: 0.8mm, below: 0.8mm, breakable: false, width: 100%, align(right, unit-rows(sheet, (b.row,), label: auto)))
 } else if b.kind == "repairs" { repairs(b, sheet)
 } else if b.kind == "log" {
   // What is over its lines may be longer than a page.

@@ -138,7 +138,7 @@ describe('joints', () => {
         steps: 'torque nut to fit with TW-80',
       }),
     );
-    expect(specs.groups[0]!.items.map(({ title }) => title)).toEqual(['Union nut, cylinders 1 to 3']);
+    expect(specs.groups[0]!.items.map(({ title }) => title)).toEqual(['3 union nuts']);
   });
 });
 

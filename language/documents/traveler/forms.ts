@@ -126,6 +126,7 @@ function openingBlocks(context: SheetContext): Block[] {
 function frontBlocks(context: SheetContext, own: readonly Fact[] = []): Maybe[] {
   const { words } = context;
   const front = factsOf(context);
+  const onRecord = own.length > 0;
   return [
     ...openingBlocks(context),
     { ...front, facts: [...front.facts, ...own] },
@@ -135,8 +136,9 @@ function frontBlocks(context: SheetContext, own: readonly Fact[] = []): Maybe[] 
     numberTitles(context),
     routeTable(context),
     ...toolBlocks(context),
-    ...listsBesides(context),
-    acceptanceText(context),
+    ...listsBesides(context, onRecord),
+    // What is said on the wall is not said again where things are written down.
+    onRecord ? null : acceptanceText(context),
     { kind: 'text', text: words.boxes.legend, strong: false },
     sourcesHere,
   ];
@@ -159,8 +161,8 @@ function unitFront(context: SheetContext): Maybe[] {
 const leavesRoom = 3;
 
 /** Small tables beside each other. */
-function listsBesides(context: SheetContext): Block[] {
-  const [renew, fluids] = [renewTable(context), fluidsTable(context)];
+function listsBesides(context: SheetContext, onRecord: boolean): Block[] {
+  const [renew, fluids] = [renewTable(context), onRecord ? null : fluidsTable(context)];
   if (renew === null || fluids === null) return present([renew ?? fluids, peopleTable(context)]);
   const beside = renew.rows.length - fluids.rows.length >= leavesRoom;
   return beside
@@ -187,12 +189,12 @@ function workBlocks(context: SheetContext, recordOnly = false): { blocks: Block[
     // Nobody signs before the log is written.
     const signed = recordOnly ? own.at(-1)!.filter((block) => block.kind === 'step' && block.sign !== null) : [];
     const tests = own.flat().filter((block) => !signed.includes(block));
-    const log = logBlock(context, group);
-    const printed = recordOnly ? log : { ...log, fails: [] };
     const repaired = repairs(
       [...group.repairs, ...group.stages.flatMap((one) => arrangement.after.get(one) ?? [])],
       group.stages.at(-1)!,
     );
+    const log = logBlock(context, group);
+    const printed = recordOnly ? log : { ...log, fails: [] };
     blocks.push(...opened(context.options.paper, blocks, { tests, repaired, log: printed, signed }, recordOnly));
     if (log.needed > (log.units[0]?.lines.length ?? log.needed)) more.push(moreLines(log, context, 4));
   }

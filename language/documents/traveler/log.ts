@@ -1,8 +1,9 @@
 import { makersWords } from '../../i18n/fact-words.ts';
 import type { Result, Unit } from '../../model/job.ts';
-import type { Step } from '../../model/procedure.ts';
+import type { Step, StepObject } from '../../model/procedure.ts';
+import { sameSource } from '../../model/source.ts';
 import { own } from '../../model/steps.ts';
-import { capital, partWords } from '../../model/titles.ts';
+import { capital } from '../../model/titles.ts';
 import { byNumber } from '../figures/by-number.ts';
 import { lineOf } from '../figures/limit-figure.ts';
 import type { Fact, LogBlock, LogLine, LogUnit } from '../model.ts';
@@ -95,9 +96,9 @@ export function logBlock(context: SheetContext, group: LogGroup): LogBlock {
   }
 }
 
-/** The ways of the tests in a line each. */
+/** The ways of the tests: a line for those of all tests that go the same way. */
 function failFacts(context: SheetContext, { stages }: LogGroup): Fact[] {
-  return stages
+  const ways = stages
     .flatMap((stage) => shownSteps(context, stage))
     .filter(({ verb }) => verb === 'test' || verb === 'set')
     .flatMap((step): Fact[] => {
@@ -108,6 +109,9 @@ function failFacts(context: SheetContext, { stages }: LogGroup): Fact[] {
       );
       return [{ label: step.number, text: [...ways, path.stop].join(' ').trim() }];
     });
+  const same = new Map<string, string[]>();
+  for (const { label, text } of ways) same.set(text, [...(same.get(text) ?? []), label]);
+  return [...same].map(([text, labels]) => ({ label: labels.join(', '), text }));
 }
 
 /** What is over a line: the place over the first, the rest over the others, together where there are few lines. */
@@ -198,6 +202,13 @@ function limitsInHead(context: SheetContext, columns: readonly Column[]): Readon
   );
 }
 
+/** `spring`, or of several copies `6 springs`. */
+function copiesWords(context: SheetContext, parts: readonly string[]): string {
+  const { source } = context.procedure;
+  const object = (name: string): StepObject => ({ kind: 'part', name, located: null, marksAligned: false, source });
+  return objectWords(context, parts.map(object)).join(', ');
+}
+
 /** The others are beside the unit. */
 function limitsOf(
   context: SheetContext,
@@ -231,6 +242,7 @@ function knownLines(context: SheetContext, columns: readonly Column[], unit: Uni
     lines.push([lines.length === 0 ? words.log.asBuilt : '', ...columns.map(() => '')]);
     tested = false;
   };
+  let before: Result | null = null;
   const isTest = (result: Result) => result.form === 'reading' || result.form === 'verdict';
   for (const result of unit.results) {
     if (result.form === 'shim' && !result.fitted && lines.length === 0) {
@@ -240,12 +252,26 @@ function knownLines(context: SheetContext, columns: readonly Column[], unit: Uni
     }
     if ('asFound' in result && result.asFound) continue;
     if (result.form === 'renewed') {
+      recorded.take(result);
+      // All copies that one word of the job names.
+      if (before !== null && sameSource(before.source, result.source)) continue;
+      before = result;
+      const copies = unit.results.filter((one) => one.form === 'renewed' && sameSource(one.source, result.source));
       if (tested) line();
       const cells = lines.at(-1)!;
-      const part = words.inSentence(partWords(context.procedure, result.part));
+      const part = copiesWords(
+        context,
+        copies.flatMap((one) => (one.form === 'renewed' ? one.part : [])),
+      );
       cells[0] = [cells[0], words.log.renewed({ part }), ...makersWords(result)]
         .filter((word) => word !== '')
         .join(', ');
+      continue;
+    }
+    // `torque holder 45 N·m` is one line of the job for all holders, and one box.
+    const isCopy = before?.form === result.form && sameSource(before.source, result.source) && !isTest(result);
+    before = result;
+    if (isCopy) {
       recorded.take(result);
       continue;
     }

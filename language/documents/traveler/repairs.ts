@@ -195,7 +195,7 @@ function withShares(columns: readonly RepairColumn[]): RepairColumn[] {
 function inlineLength({ sentence, facts, notes, cautions, limits }: StepBlock): number {
   return [...sentence, ...facts, ...notes, ...cautions].reduce(
     (sum, { text }) => sum + text.length,
-    40 * limits.length,
+    60 * limits.length,
   );
 }
 

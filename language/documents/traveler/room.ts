@@ -2,7 +2,7 @@ import type { Block, Paper, StepBlock } from '../model.ts';
 import { blockTexts, stepTexts } from '../texts.ts';
 
 /** What goes on a page, as it is reckoned below: more than is true of each block alone, in type a little smaller where that helps. */
-const page: Record<Paper, number> = { a4: 325, letter: 330 };
+const page: Record<Paper, number> = { a4: 345, letter: 330 };
 
 /** About how high it is set, on the high side: enough to know what goes on one page. */
 function heightOf(block: Block): number {
@@ -28,12 +28,25 @@ function heightOf(block: Block): number {
         tables(block.lookups.slice(0, Math.ceil(block.lookups.length / 2)))
       );
     case 'repairs': {
-      const steps = block.columns.flatMap(({ parts }) => parts.flatMap(({ steps: list }) => list));
-      const all = steps.reduce(
-        (sum, { step }) => sum + lines(stepTexts({ ...step, lookups: [] }), 34) + 0.4 + step.limits.length * 0.6,
-        0,
+      // As high as its highest column.
+      const shares = block.columns.reduce((sum, { share }) => sum + share, 0);
+      const columns = block.columns.map(({ share, parts }) =>
+        parts.reduce(
+          (sum, { title, steps }) =>
+            sum +
+            (title === '' ? 0 : 1.2) +
+            steps.reduce(
+              (all, { step }) =>
+                all +
+                lines(stepTexts({ ...step, lookups: [], rows: [], limits: [], close: null }), (102 * share) / shares) +
+                0.3 +
+                step.limits.length * 1.4,
+              0,
+            ),
+          0,
+        ),
       );
-      return 18 + (3.9 * all) / block.columns.length + tables(block.lookups);
+      return 18 + 3.9 * Math.max(...columns) + tables(block.lookups);
     }
     case 'log': {
       const count = block.units.reduce((sum, { lines: list }) => sum + list.length, 0);

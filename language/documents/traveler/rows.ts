@@ -1,10 +1,12 @@
 import type { Words } from '../../i18n/index.ts';
+import { insideOf } from '../../judgment/inside.ts';
 import type { Result } from '../../model/job.ts';
 import type { Wording } from '../../model/plan.ts';
 import type { Step, StepOf } from '../../model/procedure.ts';
 import { testOf } from '../../model/reading-id.ts';
 import { failEntries, isTestOf, own } from '../../model/steps.ts';
 import { capital } from '../../model/titles.ts';
+import { compare, type Quantity, window } from '../../quantities/index.ts';
 import type { StepFigures } from '../figures/step-figures.ts';
 import type { BoxRow, SetBoxes } from '../model.ts';
 import { objectWords, repairNumber, specTitle } from '../names.ts';
@@ -199,7 +201,7 @@ export function setBoxes(context: SheetContext, figures: StepFigures): SetBoxes 
   };
 }
 
-/** Each unit's reading beside each other, where they are compared: what was read last, or an empty box. */
+/** Each unit's reading beside each other, where they are compared: what was read last if it passed its own limit, or an empty box. */
 export function comparedRow(context: SheetContext, figures: StepFigures): BoxRow[] {
   const { words, procedure, units } = context;
   const { step } = figures;
@@ -207,11 +209,23 @@ export function comparedRow(context: SheetContext, figures: StepFigures): BoxRow
   const name = step.gate.test;
   // What is read at points and places is beside each other in its own table.
   if (procedure.stages.some(({ steps }) => steps.some((one) => isTestOf(one, name) && one.plan !== null))) return [];
+  const tests = procedure.stages.flatMap(({ steps }) => steps).filter((one) => isTestOf(one, name));
+  // What is outside is read again before the set is compared.
+  const fails = (number: string | null, value: Quantity) =>
+    tests
+      .flatMap((test) => context.figures.get(test)?.held ?? [])
+      .some(
+        ({ which, number: of, figure }) =>
+          which === 'rebuilt' &&
+          (of === null || of === number) &&
+          figure !== null &&
+          insideOf(window(figure.whole), value, compare) === 'no',
+      );
   const boxes = emptyBoxes(setSize(context)).map((_, index) => {
     const last = units[index]?.results.findLast(
       (result) => result.form === 'reading' && result.name === name && !result.asFound,
     );
-    return last === undefined ? '' : resultWords(words, last);
+    return last?.form !== 'reading' || fails(units[index]!.number, last.value) ? '' : resultWords(words, last);
   });
   return [rowOf(capital(specTitle(procedure, name)), unitWords(words, figures), step.number, boxes)];
 }

@@ -64,7 +64,8 @@ describe('sentences', () => {
       ...procedure,
       family: { ...procedure.family, parts: copies },
     };
-    expect(say(step('remove', 'body-1 body-2 body-3'), made)).toBe('Remove the holder, cylinders 1 to 3.');
+    expect(say(step('remove', 'body-1 body-2 body-3'), made)).toBe('Remove the 3 holders.');
+    expect(say(step('remove', 'body-1 body-3'), made)).toBe('Remove the holder, cylinders 1 and 3.');
   });
 });
 

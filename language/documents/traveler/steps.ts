@@ -296,9 +296,15 @@ function aimFacts(setting: PrintContext, { step, aim, settling }: StepFigures, {
             .map(({ label, value }) => (label === '' ? value : `${label} ${value}`))
             .join(', ')
         : limitText(target.limit, words.wording);
+  const spec = target?.form === 'spec' ? setting.procedure.specs.find((one) => one.name === target.spec) : undefined;
+  // As the author calls it.
+  const label = spec === undefined || spec.title === spec.name ? words.facts.target : capital(spec.title);
   return [
-    { label: words.facts.target, text: to === '' ? name : words.facts.targetTo({ name, target: to }) },
-    ...(target?.form === 'spec' ? aimedBy(setting, target.spec) : []),
+    {
+      label,
+      text: to === '' ? name : words.facts.targetTo({ name, target: to }),
+      ...(spec === undefined ? {} : { sources: specSources(setting, spec.name) }),
+    },
     ...settlingFacts(setting, settling),
   ];
 }
@@ -312,14 +318,6 @@ export function settlingFacts({ words }: PrintContext, settling: StepFigures['se
       text: withNumbers({ told: words.facts.settles({ amount: words.quantity(amount) }), whose: whoseWords(group) }),
     };
   });
-}
-
-/** What the aim is and where it is from, as the author says it of its spec. */
-function aimedBy(setting: PrintContext, name: string): Fact[] {
-  const spec = setting.procedure.specs.find((one) => one.name === name);
-  const title = spec === undefined || spec.title === spec.name ? '' : capital(setting.words.inSentence(spec.title));
-  const sources = specSources(setting, name);
-  return title === '' && sources.length === 0 ? [] : [{ label: '', text: title, sources }];
 }
 
 function rateTitle({ procedure, words }: PrintContext, name: string): string {

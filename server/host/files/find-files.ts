@@ -104,8 +104,9 @@ export class FileFinder {
     if ('error' in entries)
       return this.#tell(folder.path, say`This folder could not be read: ${whyUnread(entries.error)}`);
     const [path, real] = [folderPrefix(folder.path), folderPrefix(folder.real)];
-    for (const entry of [...entries].sort((a, b) => byName(a.name, b.name))) {
-      if (isNamePassedOver(entry.name)) continue;
+    // Of the thousands of files that an archive can have, none is read.
+    const own = entries.filter((entry) => (isRead(entry.name) || !entry.isFile()) && !isNamePassedOver(entry.name));
+    for (const entry of own.sort((a, b) => byName(a.name, b.name))) {
       const place = { path: path + entry.name, real: real + entry.name };
       if (entry.isSymbolicLink()) walk.links.push(place.path);
       else this.#take(place, entry, walk);

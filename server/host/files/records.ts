@@ -1,5 +1,5 @@
 /** A folder of records of closed jobs, and the list of them: each record is written once, and never again. */
-import { createHash, randomUUID } from 'node:crypto';
+import { createHash } from 'node:crypto';
 import {
   closeSync,
   existsSync,
@@ -16,7 +16,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { recordEnding } from '../../../language/archive/record.ts';
-import { WriteError } from '../print/write.ts';
+import { partFile, removeLeft, WriteError } from '../print/write.ts';
 
 /** Name of the list: one line per record, `SHA-256  NAME`, in the order of closing. Nothing in it is ever changed. */
 export const listName = 'records.list';
@@ -60,10 +60,11 @@ export function strayLines(folder: string): number {
  */
 export function writeRecordFile(folder: string, name: string, text: string): boolean {
   const path = join(folder, name);
-  const beside = join(folder, `.${randomUUID()}.part`);
+  const beside = partFile(folder);
   try {
     mkdirSync(folder, { recursive: true });
     if (existsSync(path)) return false;
+    removeLeft(folder);
     try {
       writeFileSync(beside, text, { flag: 'wx', flush: true, mode: 0o444 });
       return takeName(beside, path);

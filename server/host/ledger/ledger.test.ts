@@ -91,6 +91,23 @@ describe.each([
     ledger.close();
   });
 
+  it('counts no unit as passed at once that left outside its limit', async () => {
+    const own = join(folder, `own-${number++}`);
+    const record = closedJob(1);
+    const [one, ...others] = record.answers.units.map((unit) => ({
+      ...unit,
+      results: unit.results.filter(({ role }) => role !== 'earlier'),
+    }));
+    const results = one!.results.map((result) => (result.role === 'as left' ? { ...result, passed: false } : result));
+    const answers = { ...record.answers, units: [{ ...one!, results }, ...others] };
+    const text = writeRecord({ ...record, answers }, null);
+    writeRecordFile(own, '1-1.record.json', text);
+    enterInList(own, '1-1.record.json', Buffer.from(text));
+    const ledger = await openLedger(own, fresh(open));
+    expect(learned(ledger, {})).toMatchObject([{ units: others.length + 1, firstPass: others.length }]);
+    ledger.close();
+  });
+
   it('takes in what is new, and only that', async () => {
     const own = join(folder, `own-${number++}`);
     writeClosedJobs(own, 1, 3);

@@ -5,55 +5,15 @@
 import { createHash } from 'node:crypto';
 import { closeSync, existsSync, fstatSync, mkdirSync, openSync, readFileSync, readSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { parseAnswers, type RecordAnswers } from '../../../language/archive/record.ts';
 import { type Said, say } from '../../../language/say/say.ts';
 import { cacheFolder } from '../cache/cache-folder.ts';
 import { fileHash, listName } from '../files/records.ts';
-import { shimSums } from './shim-sums.ts';
+import { type Named, rowsOf, type Values } from './rows.ts';
 import { openSqlite, type Row, type Sqlite, type Value } from './sqlite.ts';
-
-/** Version of the tables: a ledger of another one is made again. */
-const version = 3;
-
-const schema = `
-create table meta (key text primary key, value) without rowid;
-create table jobs (
-  id integer primary key, record text, hash text, job text, title text, customer text, received text, closed text,
-  procedure text, revision text, family text, shop text, issue integer, reason text, replaced integer default 0);
-create table units (
-  id integer primary key, job integer, place text, number text, serial text, on_hold text, remarks text, renewed text,
-  batches text, facts text, comeback text, cause text, done text, at_once integer);
-create table results (
-  unit integer, seq integer, role text, name text, value text, value_unit text, passed integer, limited text, margin real,
-  tool text, watched text, person text, day text, note text, tries integer, primary key (unit, seq)) without rowid;
-create table rates (
-  job integer, part text, test text, value_unit text, units integer, points integer, xx real, xy real, yy real, blur_x real, blur_y real,
-  primary key (job, part, test, value_unit)) without rowid;
-`;
-
-const indexes = `
-create index if not exists jobs_job on jobs (job);
-create index if not exists jobs_record on jobs (record);
-create index if not exists jobs_hash on jobs (hash);
-create index if not exists jobs_customer on jobs (customer);
-create index if not exists jobs_closed on jobs (closed);
-create index if not exists jobs_procedure on jobs (procedure, revision);
-create index if not exists units_job on units (job);
-create index if not exists units_serial on units (serial);
-create index if not exists results_tool on results (tool, day);
-create index if not exists results_watched on results (watched, day) where watched is not null;
-`;
-
-const rareIndexes = {
-  person: 'create index if not exists results_person on results (person, day)',
-  day: 'create index if not exists results_day on results (day)',
-  number: 'create index if not exists units_number on units (number)',
-};
+import { columnCounts, indexes, type Table, tables, version } from './tables.ts';
 
 export interface Ledger {
   all(sql: string, values?: readonly Value[]): Row[];
-  /** Makes an index that few questions need when the first of them is asked; a ledger that others keep busy does without. */
-  ready(index: keyof typeof rareIndexes): void;
   /** What somebody who asks should know: that it was made again, or what could not be taken in. */
   readonly notes: readonly Said[];
   close(): void;
@@ -125,16 +85,11 @@ async function filled(database: Sqlite, filling: Filling): Promise<Ledger> {
   database.exec('pragma busy_timeout = 20000');
   // What a power cut costs is made again.
   database.exec('pragma synchronous = off');
+  // 32 MB: with the 2 MB that it has by itself the first build writes each page many times.
+  database.exec('pragma cache_size = -32000');
   await patiently(() => takeIn(database, filling));
   return {
     all: (sql, values) => database.all(sql, values),
-    ready(index) {
-      try {
-        database.exec(rareIndexes[index]);
-      } catch (error) {
-        if (!isBusy(error)) throw error;
-      }
-    },
     notes,
     close: () => database.close(),
   };
@@ -167,10 +122,7 @@ function takeIn(database: Sqlite, { records, notes, most }: Filling): void {
       const fresh = now === null || tail.from === 0;
       if (fresh) {
         if (now !== null) notes.push(say`The list of records is another than before, so the ledger was made again.`);
-        database.exec(
-          'drop table if exists meta; drop table if exists jobs; drop table if exists units; drop table if exists results; drop table if exists rates;',
-        );
-        database.exec(schema);
+        database.exec(tables);
       }
       insertAll(database, records, { lines: tail.lines, fresh }, notes);
       if (fresh) database.exec(indexes);
@@ -267,40 +219,47 @@ interface NewRecords {
 
 function insertAll(database: Sqlite, records: string, { lines, fresh }: NewRecords, notes: Said[]): void {
   if (lines.length === 0) return;
-  const insert = {
-    replaced: database.prepare('update jobs set replaced = 1 where hash = ?'),
-    job: database.prepare('insert into jobs values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 0)'),
-    unit: database.prepare('insert into units values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
-    result: database.prepare('insert into results values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
-    rate: database.prepare('insert into rates values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)'),
+  const put = {
+    jobs: new Inserting(database, 'jobs'),
+    units: new Inserting(database, 'units'),
+    named: new Inserting(database, 'named'),
+    rates: new Inserting(database, 'rates'),
   };
-  const next = (table: string) => Number(database.all(`select coalesce(max(id), 0) as id from ${table}`)[0]?.id ?? 0);
+  const next = (table: 'jobs' | 'units') =>
+    Number(database.all(`select coalesce(max(id), 0) + 1 as id from ${table}`)[0]?.id);
   const ids = { job: next('jobs'), unit: next('units') };
   const known = new Set<string>();
   const isKnown = (name: string) =>
     known.has(name) || (!fresh && database.all('select 1 from jobs where record = ?', [name]).length > 0);
   const wrong: string[] = [];
-  /** The hash of a record that is replaced has no index before all are in. */
-  const replaced: string[] = [];
+  const named = new NamedIn();
+  const replaced: { readonly job: Value; readonly hash: string }[] = [];
   for (const line of lines) {
     const [, hash, name] = /^([0-9a-f]{64}) {2}(\S.*)$/u.exec(line) ?? [];
     if (hash === undefined || name === undefined || isKnown(name)) continue;
-    const rows = rowsAt(join(records, name), { name, hash, ids });
-    if (rows === null) {
+    const bytes = asWritten(join(records, name), hash);
+    const made = bytes === null ? null : rowsOf(bytes, { name, hash, ...ids });
+    if (made === null) {
       wrong.push(name);
       continue;
     }
     known.add(name);
-    if (rows.replaces !== null) replaced.push(rows.replaces);
-    insert.job(rows.job);
-    rows.units.forEach(insert.unit);
-    rows.results.forEach(insert.result);
-    rows.rates.forEach(insert.rate);
+    const { jobs, units, rates } = made.rows;
+    put.jobs.add(jobs);
+    put.units.add(units);
+    put.rates.add(rates);
+    if (made.replaces !== null) replaced.push({ job: jobs[0]![jobColumn]!, hash: made.replaces });
+    for (const one of made.named) named.add(one, ids.job);
     ids.job++;
-    ids.unit += rows.units.length;
+    ids.unit += units.length;
   }
-  if (replaced.length > 0 && fresh) database.exec(indexes);
-  for (const hash of replaced) insert.replaced([hash]);
+  put.named.add(named.rows());
+  for (const one of Object.values(put)) one.end();
+  if (fresh) database.exec(indexes);
+  if (replaced.length > 0) {
+    const mark = database.prepare('update jobs set replaced = 1 where job = ? and hash = ?');
+    for (const { job, hash } of replaced) mark([job, hash]);
+  }
   if (wrong.length > 0)
     notes.push(
       wrong.length === 1
@@ -309,109 +268,65 @@ function insertAll(database: Sqlite, records: string, { lines, fresh }: NewRecor
     );
 }
 
-type Values = readonly Value[];
+/** Where the rows of jobs have the number of the job. */
+const jobColumn = 3;
 
-interface JobRows {
-  readonly job: Values;
-  readonly units: readonly Values[];
-  readonly results: readonly Values[];
-  /** What shims brought, by unit. */
-  readonly rates: readonly Values[];
-  readonly replaces: string | null;
-}
-
-interface Place {
-  readonly name: string;
-  readonly hash: string;
-  /** Those that were given last. */
-  readonly ids: { readonly job: number; readonly unit: number };
-}
-
-/** The rows of a record; null: it is missing, or not as written. Of what is as written the form was checked when it was. */
-function rowsAt(path: string, place: Place): JobRows | null {
+/** The bytes of a record; null: it is missing, or not as written. */
+function asWritten(path: string, hash: string): Buffer | null {
   try {
     const bytes = readFileSync(path);
-    const answers = fileHash(bytes) === place.hash ? parseAnswers(bytes.toString('utf8')) : null;
-    if (answers === null) return null;
-    const rows = rowsOf(answers, place);
-    const isValue = (value: unknown) => value === null || typeof value === 'string' || typeof value === 'number';
-    return [rows.job, ...rows.units, ...rows.results, ...rows.rates].every((row) => row.every(isValue)) ? rows : null;
+    return fileHash(bytes) === hash ? bytes : null;
   } catch {
     return null;
   }
 }
 
-function rowsOf(answers: RecordAnswers, { name, hash, ids }: Place): JobRows {
-  const { job, title, customer, received, closed, procedure, revision, family, shop, issue, reason } = answers;
-  const id = ids.job + 1;
-  const results: Values[] = [];
-  const units = answers.units.map((unit, index): Values => {
-    const own = ids.unit + 1 + index;
-    for (const [seq, one] of unit.results.entries())
-      results.push([
-        own,
-        seq,
-        one.role,
-        one.name,
-        one.value?.number ?? null,
-        one.value?.unit ?? null,
-        one.passed === null ? null : Number(one.passed),
-        one.limit,
-        one.margin === null ? null : Number(one.margin),
-        one.tool,
-        one.watched,
-        one.by,
-        one.on ?? closed,
-        one.text,
-        one.tries,
-      ]);
-    const comeback = unit.facts.find(({ word }) => word === 'comeback');
-    const done = unit.done.map(({ by, on }) => (on === null ? by : `${by}, ${on}`));
-    return [
-      own,
-      id,
-      unit.place,
-      unit.number,
-      unit.serial,
-      unit.onHold,
-      unit.remarks.join('; '),
-      unit.renewed.map(({ part }) => part).join(', '),
-      unit.renewed.flatMap(({ batch }) => batch ?? []).join(', '),
-      unit.facts.map(factText).join('; '),
-      comeback?.text ?? null,
-      comeback?.label ?? null,
-      [...new Set(done)].join('; '),
-      Number(passedAtOnce(unit.results)),
-    ];
-  });
-  return {
-    job: [id, name, hash, job, title, customer, received, closed, procedure, revision, family, shop, issue, reason],
-    units,
-    results,
-    rates: answers.choices.flatMap(({ part, test }) => ratesOf(answers, part, test).map((row) => [id, ...row])),
-    replaces: answers.replaces,
-  };
+/** Which of the jobs that are taken in name what. */
+class NamedIn {
+  readonly #jobs = new Map<string, { readonly named: Named; readonly jobs: number[] }>();
+
+  add(named: Named, job: number): void {
+    const key = named.join('\n');
+    const known = this.#jobs.get(key);
+    if (known === undefined) this.#jobs.set(key, { named, jobs: [job] });
+    else if (known.jobs.at(-1) !== job) known.jobs.push(job);
+  }
+
+  rows(): Values[] {
+    return [...this.#jobs.values()].map(({ named, jobs }) => [...named, JSON.stringify(jobs)]);
+  }
 }
 
-/** What the units of a job say of a shim, added up; of readings in several units of measure one row for each. */
-function ratesOf({ units }: RecordAnswers, part: string, test: string): Value[][] {
-  const sums = units.flatMap(({ results }) => shimSums(results, part, test) ?? []);
-  return [...new Set(sums.map(({ unit }) => unit))].map((unit) => {
-    const own = sums.filter((one) => one.unit === unit);
-    const sum = (key: 'points' | 'xx' | 'xy' | 'yy' | 'blurX' | 'blurY') => own.reduce((all, one) => all + one[key], 0);
-    const figures = [sum('points'), sum('xx'), sum('xy'), sum('yy'), sum('blurX'), sum('blurY')];
-    return [part, test, unit, own.length, ...figures];
-  });
-}
+/** Puts rows into a table, many with one statement: most of what a small row costs is the statement. */
+class Inserting {
+  static readonly many = 20;
+  readonly #columns: number;
+  readonly #one: (values: Values) => void;
+  readonly #many: (values: Values) => void;
+  #waiting: Value[] = [];
 
-/**
- * Nothing failed before it passed. What was read with the shim that came out is no try: it is read to choose the first one by.
- */
-function passedAtOnce(results: RecordAnswers['units'][number]['results']): boolean {
-  const first = results.findIndex(({ role }) => role === 'shim in');
-  return !results.some(({ role, passed }, index) => role === 'earlier' && passed === false && index > first);
-}
+  constructor(database: Sqlite, table: Table) {
+    this.#columns = columnCounts[table];
+    const row = `(${Array.from({ length: this.#columns }, () => '?').join(', ')})`;
+    const statement = (count: number) =>
+      database.prepare(`insert into ${table} values ${Array.from({ length: count }, () => row).join(', ')}`);
+    this.#one = statement(1);
+    this.#many = statement(Inserting.many);
+  }
 
-function factText({ word, name, text, label, by, on }: RecordAnswers['intake'][number]): string {
-  return [word, ...[name, text, label, by, on].filter((one) => one !== null)].join(' ');
+  add(rows: readonly Values[]): void {
+    for (const row of rows) {
+      this.#waiting.push(...row);
+      if (this.#waiting.length < Inserting.many * this.#columns) continue;
+      this.#many(this.#waiting);
+      this.#waiting = [];
+    }
+  }
+
+  /** Puts in what still waits. */
+  end(): void {
+    for (let at = 0; at < this.#waiting.length; at += this.#columns)
+      this.#one(this.#waiting.slice(at, at + this.#columns));
+    this.#waiting = [];
+  }
 }

@@ -1,6 +1,7 @@
 /** What is asked of the ledger. */
 import type { Ledger } from './ledger.ts';
 import type { Row, Value } from './sqlite.ts';
+import { type NamedKind, resultColumns } from './tables.ts';
 
 /** A job that a unit was here for, with its results in order. */
 export interface Visit {
@@ -10,43 +11,58 @@ export interface Visit {
 
 export type HistoryBy = 'serial' | 'job' | 'part number' | 'customer' | 'renewed part';
 
-const visits = `select units.id, jobs.job, jobs.title, jobs.customer, jobs.received, jobs.closed, jobs.procedure,
+const visits = `select jobs.job, jobs.title, jobs.customer, jobs.received, jobs.closed, jobs.procedure,
   jobs.revision, jobs.record, jobs.issue, units.place, units.number, units.serial, units.on_hold, units.remarks,
-  units.renewed, units.batches, units.facts, units.done from units join jobs on jobs.id = units.job where jobs.replaced = 0 and`;
+  units.renewed, units.batches, units.facts, units.cause, units.done, units.results
+  from jobs join units on units.job = jobs.id where jobs.replaced = 0 and`;
+
+/** The jobs that name something of a kind; the name is the next value of the statement, and those of `more` follow. */
+function naming(kind: NamedKind, more = ''): string {
+  return `jobs.id in (select value from named, json_each(named.jobs) where kind = '${kind}' and name = ? ${more})`;
+}
+
+/** A list of names with commas holds one, which is the next value of the statement. */
+const holds = (column: string) => `instr(', ' || ${column} || ', ', ', ' || ? || ', ') > 0`;
 
 /** What a word can be, in the order in which it is tried: the first that has an answer counts. */
-const meanings: readonly (readonly [HistoryBy, string, (word: string) => string])[] = [
-  ['serial', 'units.serial = ?', (word) => word],
-  ['job', 'jobs.job = ?', (word) => word],
-  ['part number', 'units.number = ?', (word) => word],
-  ['customer', "jobs.customer like ? escape '\\'", (word) => `%${word.replace(/[\\%_]/gu, '\\$&')}%`],
-  [
-    'renewed part',
-    "', ' || units.renewed || ', ' like ? escape '\\'",
-    (word) => `%, ${word.replace(/[\\%_]/gu, '\\$&')}, %`,
-  ],
+const meanings: readonly (readonly [HistoryBy, string, (word: string) => string[]])[] = [
+  ['serial', 'units.serial = ?', (word) => [word]],
+  ['job', 'jobs.job = ?', (word) => [word]],
+  ['part number', `${naming('part number')} and units.number = ?`, (word) => [word, word]],
+  ['customer', "jobs.customer like ? escape '\\'", (word) => [`%${word.replace(/[\\%_]/gu, '\\$&')}%`]],
+  ['renewed part', `${naming('renewed part')} and ${holds('units.renewed')}`, (word) => [word, word]],
 ];
 
 /** Every visit of what a word names, the last first; null: it names nothing. */
 export function history(ledger: Ledger, word: string): { readonly by: HistoryBy; readonly visits: Visit[] } | null {
-  for (const [by, where, pattern] of meanings) {
-    if (by === 'part number') ledger.ready('number');
-    const units = ledger.all(`${visits} ${where} order by jobs.closed desc, jobs.id desc, units.id`, [pattern(word)]);
-    if (units.length === 0) continue;
-    return {
-      by,
-      visits: units.map((unit) => ({
-        unit,
-        results: resultsOf(ledger, unit.id ?? null),
-      })),
-    };
+  for (const [by, where, values] of meanings) {
+    const rows = ledger.all(`${visits} ${where} order by jobs.closed desc, jobs.id desc, units.id`, values(word));
+    if (rows.length === 0) continue;
+    return { by, visits: rows.map(visitOf) };
   }
   return null;
 }
 
+function visitOf({ results, ...unit }: Row): Visit {
+  return { unit, results: tuplesIn(results).map((tuple) => resultOf(tuple)) };
+}
+
+type Tuple = readonly Value[];
+
+/** Where a tuple has each column. */
+const at = Object.fromEntries(resultColumns.map((column, index) => [column, index])) as Readonly<
+  Record<(typeof resultColumns)[number], number>
+>;
+
 /** The results of a unit in the order in which they were written. */
-export function resultsOf(ledger: Ledger, unit: Value): Row[] {
-  return ledger.all('select * from results where unit = ? order by seq', [unit]);
+function tuplesIn(text: Value | undefined): readonly Tuple[] {
+  return JSON.parse(String(text)) as readonly Tuple[];
+}
+
+/** A result as a row, with what else the row has. */
+function resultOf(tuple: Tuple, row: Record<string, Value> = {}): Row {
+  for (const [index, column] of resultColumns.entries()) row[column] = tuple[index] ?? null;
+  return row;
 }
 
 export interface AffectedBy {
@@ -62,44 +78,36 @@ export interface AffectedBy {
 }
 
 /** What was judged with a tool, by somebody or by a procedure, between two days; what was nearest to its limit first. */
-export function affected(ledger: Ledger, { tool, by, batch, procedure, revision, from, to }: AffectedBy): Row[] {
-  if (by !== undefined && tool === undefined) ledger.ready('person');
-  // Few results are of one day, and many of one procedure: the plus keeps SQLite from beginning with the procedure.
-  const byDay = tool === undefined && by === undefined && (from !== undefined || to !== undefined);
-  if (byDay) ledger.ready('day');
-  const conditions: [string, Value | undefined][] = [
-    ['(results.tool = ? or results.watched = ?)', tool],
-    ['results.person = ?', by],
-    ["', ' || units.batches || ', ' like '%, ' || ? || ', %'", batch],
-    [byDay ? '+jobs.procedure = ?' : 'jobs.procedure = ?', procedure],
-    [byDay ? '+jobs.revision = ?' : 'jobs.revision = ?', revision],
-    ['results.day >= ?', from],
-    ['results.day <= ?', to],
+export function affected(ledger: Ledger, asked: AffectedBy): Row[] {
+  const { tool, by, batch, revision, from = '', to = '9999' } = asked;
+  const named = (['tool', 'by', 'batch', 'procedure'] as const).filter((kind) => asked[kind] !== undefined);
+  const conditions = [
+    ...named.map((kind) => naming(kind, 'and day >= ? and day <= ?')),
+    ...(batch === undefined ? [] : [holds('units.batches')]),
+    ...(revision === undefined ? [] : ['jobs.revision = ?']),
   ];
-  const given = conditions.filter(([, value]) => value !== undefined);
-  return ledger.all(
-    `select jobs.job, jobs.customer, units.place, units.number, units.serial, results.day, results.person, results.role,
-      results.name, results.value, results.value_unit, results.limited, results.margin, results.tool, jobs.procedure, jobs.revision,
-      jobs.record
-    from results join units on units.id = results.unit join jobs on jobs.id = units.job
-    where jobs.replaced = 0 and results.role <> 'earlier' and ${given.map(([sql]) => sql).join(' and ')}
-    order by results.margin is null, results.margin, results.day, jobs.id, units.id, results.seq`,
-    given.flatMap(([sql, value]) => Array.from({ length: sql.split('?').length - 1 }, () => value!)),
+  const units = ledger.all(`${visits} ${conditions.join(' and ')} order by jobs.id, units.id`, [
+    ...named.flatMap((kind) => [asked[kind]!, from, to]),
+    ...[batch, revision].filter((one) => one !== undefined),
+  ]);
+  const rows = units.flatMap(({ results, ...unit }) =>
+    tuplesIn(results)
+      .filter((one) => {
+        const day = String(one[at.day]);
+        const isOnTool = tool === undefined || one[at.tool] === tool || one[at.watched] === tool;
+        const isBy = by === undefined || one[at.person] === by;
+        return one[at.role] !== 'earlier' && day >= from && day <= to && isOnTool && isBy;
+      })
+      .map((one) => resultOf(one, { ...unit })),
   );
+  const margin = (row: Row) => (typeof row.margin === 'number' ? row.margin : Number.POSITIVE_INFINITY);
+  // Of the same margin what was read first comes first, and of the same day what was closed first.
+  return rows.sort((one, other) => margin(one) - margin(other) || (String(one.day) < String(other.day) ? -1 : 0));
 }
 
 /** Values of a column that a misspelled one is compared with. */
-export function namesIn(ledger: Ledger, what: 'tool' | 'by' | 'batch' | 'procedure'): string[] {
-  const from = {
-    tool: 'tool from results',
-    by: 'person from results',
-    batch: 'batches from units',
-    procedure: 'procedure from jobs',
-  }[what];
-  return ledger.all(`select distinct ${from}`).flatMap((row) => {
-    const [value] = Object.values(row);
-    return typeof value === 'string' ? [value] : [];
-  });
+export function namesIn(ledger: Ledger, kind: NamedKind): string[] {
+  return ledger.all('select distinct name from named where kind = ?', [kind]).map(({ name }) => String(name));
 }
 
 /** Numbers of the jobs that are closed. */
@@ -145,30 +153,24 @@ export function learned(
     ['jobs.closed <= ?', to],
   ];
   const given = conditions.filter(([, value]) => value !== undefined);
-  const ofJobs = ['jobs.replaced = 0', ...given.map(([sql]) => sql)].join(' and ');
-  const where = `${ofJobs} and units.on_hold is null`;
+  const where = ['jobs.replaced = 0', ...given.map(([sql]) => sql)].join(' and ');
   const values = given.map(([, value]) => value!);
   const rows = ledger.all(
-    `select substr(closed, 1, 7) as month, procedure, count(*) as units, sum(at_once) as first_pass,
-      sum(found is not null) as found, sum(found = 1) as found_passed
-    from (select jobs.closed, jobs.procedure,
-        units.at_once,
-        (select min(passed) from results where unit = units.id and role = 'as found' and passed is not null) as found
-      from units join jobs on jobs.id = units.job where ${where})
-    group by month, procedure order by month, procedure`,
+    `select substr(closed, 1, 7) as month, procedure, sum(units) as units, sum(at_once) as first_pass,
+      sum(found) as found, sum(found_passed) as found_passed
+    from jobs where ${where} group by month, procedure having sum(units) > 0 order by month, procedure`,
     values,
   );
   const causes = ledger.all(
-    `select substr(jobs.closed, 1, 7) as month, jobs.procedure, units.cause, count(*) as count
-    from units join jobs on jobs.id = units.job where ${where} and units.cause is not null
-    group by month, procedure, cause order by cause`,
+    `select substr(closed, 1, 7) as month, procedure, causes, count(*) as count
+    from jobs where ${where} and causes is not null group by month, procedure, causes`,
     values,
   );
   const rates = ledger.all(
     `select substr(jobs.closed, 1, 7) as month, jobs.procedure, rates.part, rates.test, rates.value_unit, sum(rates.units) as units,
       sum(points) as points, sum(xx) as xx, sum(xy) as xy, sum(yy) as yy,
       sum(blur_x) as blur_x, sum(blur_y) as blur_y
-    from rates join jobs on jobs.id = rates.job where ${ofJobs}
+    from rates join jobs on jobs.id = rates.job where ${where}
     group by month, procedure, part, test, value_unit order by sum(rates.units) desc`,
     values,
   );
@@ -180,12 +182,16 @@ export function learned(
     firstPass: Number(row.first_pass),
     found: Number(row.found),
     foundPassed: Number(row.found_passed),
-    comebacks: Object.fromEntries(
-      causes
-        .filter((one) => one.month === row.month && one.procedure === row.procedure)
-        .map((one) => [String(one.cause), Number(one.count)]),
-    ),
+    comebacks: countsOf(causes.filter((one) => one.month === row.month && one.procedure === row.procedure)),
   }));
+}
+
+/** How often each cause is in lists of causes, by cause. */
+function countsOf(rows: readonly Row[]): Readonly<Record<string, number>> {
+  const counts = new Map<string, number>();
+  for (const { causes, count } of rows)
+    for (const cause of String(causes).split(', ')) counts.set(cause, (counts.get(cause) ?? 0) + Number(count));
+  return Object.fromEntries([...counts].sort(([one], [other]) => (one < other ? -1 : 1)));
 }
 
 /** One slope for all units, with a height of its own for each: as `fitSlope`, from sums. Null: no point to spare. */
@@ -202,12 +208,7 @@ function rateOf(row: Row | undefined): LearnedRate | null {
 }
 
 /** When a serial was here before: for a unit that is taken in. */
-export function lastVisit(ledger: Ledger, serial: string): Row | null {
-  return (
-    ledger.all(
-      `select units.id, jobs.job, jobs.closed, jobs.customer, units.cause from units join jobs on jobs.id = units.job
-      where jobs.replaced = 0 and units.serial = ? order by jobs.closed desc, jobs.id desc limit 1`,
-      [serial],
-    )[0] ?? null
-  );
+export function lastVisit(ledger: Ledger, serial: string): Visit | null {
+  const [row] = ledger.all(`${visits} units.serial = ? order by jobs.closed desc, jobs.id desc limit 1`, [serial]);
+  return row === undefined ? null : visitOf(row);
 }

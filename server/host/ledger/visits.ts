@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { listName } from '../files/records.ts';
 import type { KnownVisit } from '../host.ts';
 import { openLedger } from './ledger.ts';
-import { lastVisit, resultsOf } from './questions.ts';
+import { lastVisit } from './questions.ts';
 
 /** So many new records are taken in while somebody types: some tenths of a second. A ledger that lacks more waits for a command. */
 const most = 200;
@@ -17,14 +17,15 @@ export async function visitsIn(records: string, serials: readonly string[]): Pro
     try {
       for (const serial of new Set(serials)) {
         const visit = lastVisit(ledger, serial);
-        if (visit !== null)
-          known.set(serial, {
-            job: String(visit.job),
-            closed: String(visit.closed),
-            customer: visit.customer === null ? null : String(visit.customer),
-            cause: visit.cause === null ? null : String(visit.cause),
-            results: resultsOf(ledger, visit.id ?? null),
-          });
+        if (visit === null) continue;
+        const { job, closed, customer, cause } = visit.unit;
+        known.set(serial, {
+          job: String(job),
+          closed: String(closed),
+          customer: customer === null ? null : String(customer),
+          cause: cause === null ? null : String(cause),
+          results: visit.results,
+        });
       }
     } finally {
       ledger.close();

@@ -9,6 +9,7 @@ import {
   readFileSync,
   rmSync,
   symlinkSync,
+  utimesSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -377,6 +378,15 @@ describe('files', () => {
     writeWhole(file, 'first');
     writeWhole(file, 'second');
     expect(readFileSync(file, 'utf8')).toBe('second');
+  });
+  test('what a killed write left is removed once no other can be at it', () => {
+    const [left, fresh] = ['0', '1'].map((digit) => join(folder, `.${digit}0000000-0000-4000-8000-000000000000.part`));
+    writeFileSync(left!, 'half');
+    utimesSync(left!, 0, 0);
+    writeFileSync(fresh!, 'half');
+    writeWhole(join(folder, 'next.txt'), 'whole');
+    expect([existsSync(left!), existsSync(fresh!)]).toEqual([false, true]);
+    rmSync(fresh!);
   });
   test('a failed write names the file, says what to do, and leaves what was there', () => {
     const inTheWay = join(folder, 'folder.pdf');

@@ -5,6 +5,7 @@ import {
   constants,
   existsSync,
   mkdirSync,
+  readdirSync,
   realpathSync,
   renameSync,
   rmSync,
@@ -40,7 +41,8 @@ export function writeWhole(file: string, content: string | Uint8Array, option: s
     const target = targetOf(file);
     if (target.kind === 'device') writeFileSync(file, content);
     else {
-      beside = join(dirname(target.path), `.${randomUUID()}.part`);
+      removeLeft(dirname(target.path));
+      beside = partFile(dirname(target.path));
       writeFileSync(beside, content, { flag: 'wx', flush: true });
       if (target.mode !== null) chmodSync(beside, target.mode & 0o7777);
       renameSync(beside, target.path);
@@ -48,6 +50,24 @@ export function writeWhole(file: string, content: string | Uint8Array, option: s
   } catch (error) {
     if (beside !== null) removed(beside);
     throw new WriteError(file, error as NodeJS.ErrnoException, option);
+  }
+}
+
+/** Name of a file that is being written: nothing that begins with a dot is read. */
+export function partFile(folder: string): string {
+  return join(folder, `.${randomUUID()}.part`);
+}
+
+/** ms: no file takes so long to write. */
+const hour = 3_600_000;
+
+/** Removes what writing left in a folder when it was killed. */
+export function removeLeft(folder: string): void {
+  for (const name of readdirSync(folder)) {
+    if (!/^\.[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}\.part$/u.test(name)) continue;
+    const path = join(folder, name);
+    const at = statSync(path, { throwIfNoEntry: false });
+    if (at !== undefined && Date.now() - at.mtimeMs > hour) removed(path);
   }
 }
 

@@ -1,6 +1,6 @@
 import { allSteps } from '../../../analysis/locations.ts';
 import { partsWords } from '../../../analysis/prose.ts';
-import { Relations } from '../../../analysis/relations.ts';
+import { Relations, restsOn } from '../../../analysis/relations.ts';
 import type { Procedure, Repair, Step } from '../../../model/procedure.ts';
 import { type GateStep, isGate, namedIn } from '../../../model/steps.ts';
 import { say } from '../../../say/say.ts';
@@ -89,6 +89,8 @@ function judgedParts({ family }: Procedure, step: GateStep): ReadonlySet<string>
       ...relations.part(name).balancedWith,
       ...relations.inside(name).map((one) => one.name),
       ...relations.part(name).in,
+      // A shim under what holds it sets its play.
+      ...relations.family.parts.filter(({ holds }) => holds.includes(name)).flatMap(restsOn),
     ]),
   );
 }

@@ -16,6 +16,8 @@ export const dunkedPart: Rule = {
       step: on(['wash', 'soak', 'rinse', 'wipe'], ({ step, before, path }) => {
         const isOpen = procedure.family.parts.some((part) => before.may(before.part(part.name).place, place.off));
         const shutIn = step.objects.flatMap((object) => {
+          // A face of it is wiped where it can be reached: whether it lies bare is looked at elsewhere.
+          if (object.kind !== 'part') return [];
           const joint = shutInBy(flow, before, object.name);
           // `all` of an open unit means the parts that are out of it: what nobody has opened stays shut.
           if (joint === null || (step.all && isOpen && before.since(before.part(joint).place) === -1)) return [];

@@ -1,4 +1,4 @@
-import { limitsOfUse } from '../../../analysis/limits.ts';
+import { judgedLimit } from '../../../analysis/limits.ts';
 import { widthOf } from '../../../analysis/tools.ts';
 import type { Plan, Point } from '../../../model/plan.ts';
 import type { StepFacts, StepOf } from '../../../model/procedure.ts';
@@ -19,7 +19,9 @@ export const planContradictsItself: Rule = {
     for (const point of plan.points.length === 0 ? [null] : plan.points) {
       const source = point?.source;
       const name = point === null ? say`test ${step.gate.test}` : say`point ${point.name} of test ${step.gate.test}`;
-      for (const limit of limitsAt(setting, step, point)) {
+      for (const number of numbersAt(setting, step)) {
+        const limit = limitAt(setting, step, point, number);
+        if (limit === null) continue;
         const spread = point?.spread ?? plan.spread;
         if (spread !== null && !plan.perPlace && isWider(spread, limit)) {
           report({
@@ -33,9 +35,8 @@ export const planContradictsItself: Rule = {
           break;
         }
         const earlier = earlierOf(plan, point);
-        const before = earlier === null ? [] : limitsAt(setting, step, earlier);
-        const other = before.find((one) => isOnOtherSide(one, limit, point!.beyond!.way));
-        if (other === undefined) continue;
+        const other = earlier === null ? null : limitAt(setting, step, earlier, number);
+        if (other === null || !isOnOtherSide(other, limit, point!.beyond!.way)) continue;
         report({
           at: step,
           source,
@@ -50,9 +51,15 @@ export const planContradictsItself: Rule = {
   },
 };
 
-function limitsAt(facts: StepFacts, step: StepOf<'test'>, point: Point | null): Limit[] {
+/** The part numbers that a step is for: two limits contradict each other only where they hold for the same one. */
+function numbersAt({ numbers }: StepFacts, { only }: StepOf<'test'>): readonly (string | null)[] {
+  const held = numbers.map(({ name }) => name).filter((name) => only === null || only.includes(name));
+  return held.length === 0 ? [null] : held;
+}
+
+function limitAt(facts: StepFacts, step: StepOf<'test'>, point: Point | null, number: string | null): Limit | null {
   const use = point?.limit ?? step.limit;
-  return use === null ? [] : limitsOfUse(facts, use).map(({ limit }) => limit);
+  return use === null ? null : (judgedLimit(facts, use, number, 'rebuilt')?.limit ?? null);
 }
 
 function earlierOf({ points }: Plan, point: Point | null): Point | null {

@@ -18,6 +18,7 @@ import { serialNotWrittenDown } from './serial-not-written-down.ts';
 import { signerMissing } from './signer-missing.ts';
 import { spreadTooWide } from './spread-too-wide.ts';
 import { stepAfterSignOff } from './step-after-sign-off.ts';
+import { supersededRevision } from './superseded-revision.ts';
 import { toolNotInDate } from './tool-not-in-date.ts';
 import { toolNotWrittenDown } from './tool-not-written-down.ts';
 import { unitNotTagged } from './unit-not-tagged.ts';
@@ -34,6 +35,7 @@ export const traceability: readonly AnyRule[] = [
   sentOutNotBookedIn,
   notApproved,
   signerMissing,
+  supersededRevision,
   implausibleResult,
   resultFails,
   resultInGuardBand,

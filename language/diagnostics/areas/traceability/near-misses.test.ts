@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { check } from '../../../../tests/fixtures/example-pages.ts';
+import { check, checkExample } from '../../../../tests/fixtures/example-pages.ts';
 import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
 import { rulesByArea } from '../../index.ts';
@@ -251,5 +251,42 @@ describe('what keeps a job from being certified', () => {
       `${procedureWith({})}\njob 7 of example at bench {\n  unit 1 number A-250 serial 041 {\n    opening 259 bar\n  }\n}\n`,
     );
     expect(procedures.flatMap((one) => one.diagnostics)).toEqual([]);
+  });
+});
+
+describe('superseded-revision', () => {
+  const job = (revision: string, units: string) => found(`job 7 of kept revision ${revision} at bench {\n${units}}\n`);
+  const done = (on: string) => `  unit 1 number A-250 serial 0411 {\n    done by "A. Hand" on ${on}\n  }\n`;
+
+  it.each([
+    ['B', '  unit 1 number A-250 serial 0411\n'],
+    ['A', done('2026-03-02')],
+    ['A', `${done('2026-02-01')}  unit 2 number A-250 serial 0412 on hold "Body cracked"\n`],
+  ])('leaves alone: revision %s, %j', (revision, units) => {
+    expect(job(revision, units)).not.toContain('– superseded-revision');
+  });
+
+  it.each([
+    done('2026-03-03'),
+    `${done('2026-02-01')}  unit 2 number A-250 serial 0412\n`,
+    '  unit 1 number A-250 serial 0411 on hold "Body cracked"\n',
+  ])('reports a job that is still to be done: %j', (units) => {
+    expect(job('A', units)).toContain('– superseded-revision');
+  });
+});
+
+describe('what is missing in a line that cannot be read', () => {
+  const job = (unit: string) =>
+    checkExample(
+      `job 7 of example at bench {\n  unit 1 number A-250 ${unit}\n    done by "A. B." on 2026-10-05\n  }\n}\n`,
+    )
+      .diagnostics.map(({ rule }) => rule)
+      .filter((rule) => own.has(rule));
+
+  it('is not missed where a tool or the serial is there, and misspelled', () => {
+    expect(job('serial 0411 {\n    opening 254 bar')).toContain('tool-not-written-down');
+    expect(job('serial 0411 {\n    opening 254 bar on PG-40')).not.toContain('tool-not-written-down');
+    expect(job('{\n    opening 254 bar on PG-400')).toContain('serial-not-written-down');
+    expect(job('seril 0411 {\n    opening 254 bar on PG-400')).not.toContain('serial-not-written-down');
   });
 });

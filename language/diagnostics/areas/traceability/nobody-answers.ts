@@ -4,6 +4,7 @@ import { judgedRule } from '../../judged-rule.ts';
 export const nobodyAnswers = judgedRule({
   code: 'nobody-answers',
   severity: 'hint',
+  ofAbsence: true,
   title: 'All results of a unit are there, and nobody is named who did it.',
   why: say`nobody answers for it.`,
   // What is still in work is signed later.

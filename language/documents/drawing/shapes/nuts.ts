@@ -30,6 +30,8 @@ export const retainingNut: Shape = {
             [hole, 0],
           ],
           falling,
+          // Closer than what it is screwed to: it touches more than one part.
+          1,
         ),
         across(frame, inner, height),
       ],

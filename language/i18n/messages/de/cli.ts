@@ -168,7 +168,7 @@ export const cli: Bundle = {
   'Serial {0} was here before: job {1}, closed {2}, {3}. For all of it: npx handtight history {4}':
     'Seriennummer {0} war schon hier: Auftrag {1}, geschlossen am {2}, {3}. Alles dazu: npx handtight history {4}',
   '“{0}” is nothing that can be begun: write new procedure, new family, new job or new samples. {1}':
-    '„{0}“ lässt sich nicht beginnen: new procedure, new family, new job oder new samples schreiben. {1}',
+    '“{0}” lässt sich nicht beginnen: new procedure, new family, new job oder new samples schreiben. {1}',
   'Families that come with the program, to begin from:': 'Baureihen, die das Programm zum Anfangen mitbringt:',
   'npx handtight new procedure FAMILY   writes a first procedure for one of these, or for a family of this folder\nnpx handtight new family NAME --parts body,spring,plug   writes a family of your own\nnpx handtight new job NUMBER --of PROCEDURE --units 6   writes the job of an order that has come in\nnpx handtight new samples FOLDER     copies all of them, with their procedures and jobs':
     'npx handtight new procedure BAUREIHE   schreibt eine erste Anweisung für eine davon, oder für eine Baureihe dieses Ordners\nnpx handtight new family NAME --parts body,spring,plug   schreibt eine eigene Baureihe\nnpx handtight new job NUMMER --of ANWEISUNG --units 6   schreibt den Auftrag zu einer Bestellung, die eingegangen ist\nnpx handtight new samples ORDNER     kopiert alle, mit ihren Anweisungen und Aufträgen',
@@ -351,7 +351,7 @@ export const cli: Bundle = {
     'Teile sind specs, drawing, oder eine Nacharbeit nach ihrer Nummer, zum Beispiel R3.',
   'Give the name of a file. Give its folder with --to.': 'Den Namen einer Datei angeben. Den Ordner mit --to angeben.',
   '“{0}” is no name. A name begins with a letter and has letters, digits and single hyphens, and is not a word such as {1}: spring-seat.':
-    '„{0}“ ist kein Name. Ein Name beginnt mit einem Buchstaben, hat Buchstaben, Ziffern und einzelne Bindestriche, und ist kein Wort wie {1}: spring-seat.',
+    '“{0}” ist kein Name. Ein Name beginnt mit einem Buchstaben, hat Buchstaben, Ziffern und einzelne Bindestriche, und ist kein Wort wie {1}: spring-seat.',
   'Give a whole number.': 'Eine ganze Zahl angeben.',
   'Formats are {0}, not {1}.': 'Formate sind {0}, nicht {1}.',
   'It cannot have a quote or a line end in it.': 'Anführungszeichen und Zeilenenden sind darin nicht möglich.',
@@ -625,7 +625,14 @@ export const cli: Bundle = {
   'The last visit first.': 'Der letzte Besuch zuerst.',
   'There are {0} jobs {1}, and nobody can say which is meant. Give one of them another number: npx handtight check names both.':
     'Es gibt {0} Aufträge {1}, und niemand kann sagen, welcher gemeint ist. Einem davon eine andere Nummer geben: npx handtight check nennt beide.',
-  'There is no column “{0}”. There are: {1}.': 'Es gibt keine Spalte “{0}”. Es gibt: {1}.',
+  '{0} has no column “{1}”. It has: {2}. Write in the mapping what the column is called here, and the separator if that is another.':
+    '{0} hat keine Spalte “{1}”. Vorhanden: {2}. In der Zuordnung angeben, wie die Spalte hier heißt, und das Trennzeichen, falls es ein anderes ist.',
+  '{0} has more than one column “{1}”, so nobody knows which is meant. Give each a head of its own.':
+    '{0} hat mehr als eine Spalte “{1}”; welche gemeint ist, ist nicht bekannt. Jeder eine eigene Überschrift geben.',
+  'The row has nothing in column “{0}”. It has: {1}. Complete it in the file, or delete the row.':
+    'Die Zeile hat nichts in der Spalte “{0}”. Vorhanden: {1}. In der Datei ergänzen oder die Zeile entfernen.',
+  'The row has more cells than there are heads, so what is in which column is not known. A separator inside a cell belongs in quotes.':
+    'Die Zeile hat mehr Zellen als Überschriften; was in welcher Spalte steht, ist nicht bekannt. Ein Trennzeichen in einer Zelle gehört in Anführungszeichen.',
   'There is no job {0} here.': 'Es gibt hier keinen Auftrag {0}.',
   'There is no row in {0}.': 'In {0} ist keine Zeile.',
   'This is what would be written. With --write it is.': 'Das würde geschrieben. Mit --write geschieht es.',

@@ -392,4 +392,6 @@ export const titles: Bundle = {
   'Words name a figure, and the figure beside them is another.':
     'Worte nennen eine Angabe, und die Angabe daneben ist eine andere.',
   'A part is blasted that grit cuts away.': 'Ein Teil wird gestrahlt, das vom Strahlkorn abgetragen wird.',
+  'A job in work names a revision after which another was issued.':
+    'Ein Auftrag in Arbeit nennt eine Revision, nach der eine andere ausgegeben wurde.',
 };

@@ -75,4 +75,13 @@ export const traceability: Bundle = {
   'Write “tag” where the unit is received.': '„tag“ schreiben, wo die Einheit angenommen wird.',
   'The {0} is sent out here, and nothing books it in before the unit is tested or signed off.':
     '{0} geht hier außer Haus, und nichts bucht es ein, bevor die Einheit geprüft oder abgezeichnet wird.',
+  'Job {0} is worked by revision {1}, and revision {2} was issued on {3}.':
+    'Auftrag {0} wird nach Revision {1} bearbeitet, und Revision {2} wurde am {3} ausgegeben.',
+  'what was changed since is not done in these units, and their sheet shows the older limits.':
+    'was seither geändert wurde, wird an diesen Einheiten nicht gemacht, und ihr Blatt zeigt die älteren Grenzwerte.',
+  'See which results hold over: npx handtight move {0} --to {1}. Or finish the job by {2}, if what was changed does not concern it.':
+    'Nachsehen, welche Ergebnisse weiter gelten: npx handtight move {0} --to {1}. Oder den Auftrag nach {2} abschließen, wenn ihn die Änderung nicht betrifft.',
+  'Nothing is written down yet: write revision {0}, and print the sheet again.':
+    'Noch ist nichts eingetragen: revision {0} schreiben und das Blatt neu drucken.',
+  'Write revision {0}': 'revision {0} schreiben',
 };

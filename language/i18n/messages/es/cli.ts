@@ -622,7 +622,14 @@ export const cli: Bundle = {
   'The last visit first.': 'La última visita primero.',
   'There are {0} jobs {1}, and nobody can say which is meant. Give one of them another number: npx handtight check names both.':
     'Hay {0} trabajos {1}, y nadie puede decir cuál se entiende. Dar otro número a uno de ellos: npx handtight check nombra los dos.',
-  'There is no column “{0}”. There are: {1}.': 'No hay ninguna columna “{0}”. Hay: {1}.',
+  '{0} has no column “{1}”. It has: {2}. Write in the mapping what the column is called here, and the separator if that is another.':
+    '{0} no tiene la columna “{1}”. Tiene: {2}. Escribir en la asignación cómo se llama aquí la columna, y el separador si es otro.',
+  '{0} has more than one column “{1}”, so nobody knows which is meant. Give each a head of its own.':
+    '{0} tiene más de una columna “{1}”, y no se sabe cuál es. Dar a cada una un encabezado propio.',
+  'The row has nothing in column “{0}”. It has: {1}. Complete it in the file, or delete the row.':
+    'La fila no tiene nada en la columna “{0}”. Tiene: {1}. Completarla en el archivo, o quitar la fila.',
+  'The row has more cells than there are heads, so what is in which column is not known. A separator inside a cell belongs in quotes.':
+    'La fila tiene más celdas que encabezados, y no se sabe qué hay en cada columna. Un separador dentro de una celda va entre comillas.',
   'There is no job {0} here.': 'No hay ningún trabajo {0} aquí.',
   'There is no row in {0}.': 'No hay ninguna fila en {0}.',
   'This is what would be written. With --write it is.': 'Esto es lo que se escribiría. Con --write se escribe.',

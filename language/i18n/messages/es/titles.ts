@@ -379,4 +379,6 @@ export const titles: Bundle = {
   'Words name a figure, and the figure beside them is another.':
     'Las palabras nombran una cifra, y la cifra que hay al lado es otra.',
   'A part is blasted that grit cuts away.': 'Se chorrea una pieza que el abrasivo desgasta.',
+  'A job in work names a revision after which another was issued.':
+    'Un trabajo en curso nombra una revisión después de la cual se emitió otra.',
 };

@@ -72,4 +72,13 @@ export const traceability: Bundle = {
   'Write “tag” where the unit is received.': 'Escribir «tag» donde se recibe la unidad.',
   'The {0} is sent out here, and nothing books it in before the unit is tested or signed off.':
     'Aquí sale fuera {0}, y nada registra su entrada antes de que la unidad se pruebe o se firme.',
+  'Job {0} is worked by revision {1}, and revision {2} was issued on {3}.':
+    'El trabajo {0} sigue la revisión {1}, y la revisión {2} se emitió el {3}.',
+  'what was changed since is not done in these units, and their sheet shows the older limits.':
+    'lo que se cambió desde entonces no se hace en estas unidades, y su hoja muestra los límites anteriores.',
+  'See which results hold over: npx handtight move {0} --to {1}. Or finish the job by {2}, if what was changed does not concern it.':
+    'Ver qué resultados siguen valiendo: npx handtight move {0} --to {1}. O terminar el trabajo según {2}, si lo que se cambió no le afecta.',
+  'Nothing is written down yet: write revision {0}, and print the sheet again.':
+    'Todavía no hay nada anotado: escribir revision {0} e imprimir de nuevo la hoja.',
+  'Write revision {0}': 'Escribir revision {0}',
 };
