@@ -5,7 +5,19 @@ import type { Repair, Stage } from '../../model/procedure.ts';
 import { acceptanceText } from '../acceptance.ts';
 import { concessionsTable } from '../concessions.ts';
 import { factsOf, shortHash } from '../header.ts';
-import type { Block, Fact, FailPath, FailStop, LogBlock, PageBlock, Paper, StepBlock, TableBlock } from '../model.ts';
+import type {
+  Block,
+  Fact,
+  FailPath,
+  FailStop,
+  LogBlock,
+  PageBlock,
+  Paper,
+  RepairColumn,
+  RepairsBlock,
+  StepBlock,
+  TableBlock,
+} from '../model.ts';
 import { repairNumber } from '../names.ts';
 import type { SheetPart } from '../print-context.ts';
 import type { SheetContext } from './context.ts';
@@ -85,7 +97,7 @@ export function instructionBlocks(context: SheetContext): Block[] {
     if (!here(stage)) return [];
     const group = groups.find((one) => one.stages.at(-1) === stage);
     const repairs = group?.repairs ?? context.arrangement.after.get(stage) ?? [];
-    return [...stageBlocks(context, stage).map(wordsOnly), ...repairBlocks(context, repairs, stage)];
+    return [...stageBlocks(context, stage), ...repairBlocks(context, repairs, stage)].map(wordsOnly);
   });
   return present([
     ...openingBlocks(context),
@@ -176,7 +188,8 @@ function workBlocks(context: SheetContext, recordOnly = false): { blocks: Block[
   const blocks: Block[] = [];
   const more: LogBlock[] = [];
   const kept = (list: readonly Block[]) => (recordOnly ? list.flatMap(recorded) : list);
-  const repairs = (list: readonly Repair[], stage: Stage) => (recordOnly ? [] : repairBlocks(context, list, stage));
+  const repairs = (list: readonly Repair[], stage: Stage) =>
+    recordOnly ? repairBlocks(context, list, stage).flatMap(signedOnly) : repairBlocks(context, list, stage);
   for (const stage of procedure.stages) {
     const group = arrangement.groups.find(({ stages }) => stages.includes(stage));
     if (group === undefined) {
@@ -208,6 +221,9 @@ interface Tested {
   readonly signed: readonly Block[];
 }
 
+/** Of a page: room is reckoned, and a log that does not go on it would be overleaf. */
+const spare = 0.1;
+
 /**
  * Tests, repairs and log so that no page is turned for a repair: on one page where they go on one, that of what is before them
  * if it has the room; else the log lies opposite the tests, and the repairs with them as far as the page goes.
@@ -221,12 +237,12 @@ function opened(
   const whole = [...tests, ...repaired, log, ...signed];
   const begun = before.findLastIndex(({ kind }) => kind === 'page');
   // A record begins on a page of its own. Tests that begin on the left take two.
-  const pages = before[begun] === spread ? 2 : 1;
+  const pages = (before[begun] === spread ? 2 : 1) - spare;
   if ((begun >= 0 || recordOnly) && over(paper, before.slice(begun + 1), whole, pages) === 0) return whole;
   // A small one stays whole by itself, on whichever of the two pages has the room.
   const page = log.large ? [newPage] : [];
-  if (recordOnly) return [...tests, ...page, log, ...signed];
-  if (over(paper, [], whole) === 0) return [newPage, ...whole];
+  if (recordOnly) return [...tests, ...page, log, ...repaired, ...signed];
+  if (over(paper, [], whole, 1 - spare) === 0) return [newPage, ...whole];
   const fitting = log.large ? repaired.length - over(paper, tests, repaired) : repaired.length;
   return [spread, ...tests, ...repaired.slice(0, fitting), ...page, log, ...repaired.slice(fitting)];
 }
@@ -276,8 +292,31 @@ function withoutBoxes(table: TableBlock, index: number, all: readonly TableBlock
   return made.columns.length < 2 || all.slice(0, index).some(same) ? [] : [made];
 }
 
+/** Of repairs a record has what is signed. */
+function signedOnly(block: RepairsBlock): RepairsBlock[] {
+  const columns = block.columns.flatMap((column) => {
+    const parts = column.parts.flatMap((part) => {
+      const steps = part.steps.filter(({ step }) => step.sign !== null);
+      return steps.length === 0 ? [] : [{ ...part, steps }];
+    });
+    return parts.length === 0 ? [] : [{ ...column, parts }];
+  });
+  return columns.length === 0 ? [] : [{ ...block, columns, facts: [], warnings: [], lookups: [], advice: [] }];
+}
+
 /** On an instruction nothing is written. */
 function wordsOnly(block: Block): Block {
+  if (block.kind === 'repairs') {
+    const unsigned = (steps: RepairColumn['parts'][number]['steps']) =>
+      steps.map((one) => ({ ...one, step: { ...one.step, sign: null } }));
+    return {
+      ...block,
+      columns: block.columns.map((column) => ({
+        ...column,
+        parts: column.parts.map((part) => ({ ...part, steps: unsigned(part.steps) })),
+      })),
+    };
+  }
   if (block.kind !== 'step') return block;
   const step: StepBlock = {
     ...block,
