@@ -5,9 +5,7 @@ import {
   type QuickPickItem,
   QuickPickItemKind,
   SnippetString,
-  type TextDocument,
-  Uri,
-  WorkspaceEdit,
+  type Uri,
   window,
   workspace,
 } from 'vscode';
@@ -62,12 +60,12 @@ export function registerNewProcedure(client: BaseLanguageClient, extensionUri: U
     const answers = given ?? (await ask(families));
     if (answers === undefined) return undefined;
     const request: FirstProcedureParams = { ...params, ...answers, title: l10n.t('Rebuild and test') };
-    const { text, family } = await client.sendRequest<FirstProcedureResult>(firstProcedureMethod, request);
+    const { text } = await client.sendRequest<FirstProcedureResult>(firstProcedureMethod, request);
     if (text === null) {
       void window.showErrorMessage(l10n.t('No family is called {0}.', answers.family));
       return undefined;
     }
-    return openWithBlanks(text, await newDocument(answers.name, family === null ? at : Uri.parse(family)));
+    return openWithBlanks(text);
   });
 }
 
@@ -188,40 +186,12 @@ async function askReads({ tests }: Pick<FamilyChoice, 'tests'>): Promise<Record<
   return reads;
 }
 
-/**
- * An empty document of that name, on the disk beside a file or in the folder of the workspace; never one that is there already.
- * Not saved yet where no folder is open, or none that can be written to.
- */
-async function newDocument(name: string, beside: Uri | undefined): Promise<TextDocument> {
-  const root = (beside && workspace.getWorkspaceFolder(beside)?.uri) ?? workspace.workspaceFolders?.[0]?.uri;
-  if (root !== undefined) {
-    const isInside = beside?.path.startsWith(`${root.path}/`) === true;
-    const fileOf = (count: number) =>
-      Uri.joinPath(isInside ? Uri.joinPath(beside, '..') : root, `${name}${count === 1 ? '' : `-${count}`}.rebuild`);
-    let count = 1;
-    while (await exists(fileOf(count))) count++;
-    const creating = new WorkspaceEdit();
-    creating.createFile(fileOf(count));
-    if (await workspace.applyEdit(creating)) return workspace.openTextDocument(fileOf(count));
-  }
-  return workspace.openTextDocument({ language: 'rebuild', content: '' });
-}
-
-async function exists(file: Uri): Promise<boolean> {
-  try {
-    await workspace.fs.stat(file);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-/** Writes the text, with the cursor in its first blank; Tab goes to the next. */
-async function openWithBlanks(text: string, document: TextDocument): Promise<string> {
+/** A document that is not saved yet, with the cursor in its first blank; Tab goes to the next. */
+async function openWithBlanks(text: string): Promise<string> {
+  const document = await workspace.openTextDocument({ language: 'rebuild', content: '' });
   const editor = await window.showTextDocument(document);
   let count = 0;
   const escaped = text.replace(/[\\$}]/gu, '\\$&').replace(/…/gu, () => `\${${++count}:…}`);
   await editor.insertSnippet(new SnippetString(escaped));
-  if (!document.isUntitled) await document.save();
   return document.uri.toString();
 }

@@ -26,12 +26,7 @@ export function firstProcedureFor(
   const known = startersIn(samples);
   const starters = own === undefined ? known : [...known, ownStarter({ ...own, name: request.family, tell }, known)];
   const asked = new Map(Object.entries(reads));
-  const checked = store.check(uri);
-  const family = checked?.resolved.families.find((one) => one.name === request.family);
-  return {
-    text: writeFirstProcedure(checked, starters, { ...request, reads: asked, tell }),
-    family: family?.source.file ?? null,
-  };
+  return { text: writeFirstProcedure(store.check(uri), starters, { ...request, reads: asked, tell }) };
 }
 
 function startersIn(samples: FamilyChoicesParams['samples']): readonly Starter[] {

@@ -64,10 +64,9 @@ export interface FamilyChoicesResult {
   readonly families: readonly FamilyChoice[];
 }
 
-/** The text, with `…` for each blank; null: there is no family of that name. `family`: URI of the file that has it already. */
+/** The text, with `…` for each blank; null: there is no family of that name. */
 export interface FirstProcedureResult {
   readonly text: string | null;
-  readonly family: string | null;
 }
 
 /**

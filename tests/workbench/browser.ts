@@ -64,78 +64,35 @@ export async function openWorkbench(browser: Browser, host: Host, workbench: Wor
   return page;
 }
 
-/** The box that the editor asks in. */
-const box = '.quick-input-widget';
-
-/** What its list has, top to bottom, as a screen reader says it. */
-const labelsIn = (page: Page) =>
-  page
-    .locator(`${box} .monaco-list-row`)
-    .evaluateAll((rows) => rows.map((row) => row.getAttribute('aria-label') ?? ''));
-
-/** How often something is tried that a busy editor may let slip, and how long each try may take, ms. */
-const most = 10;
-const patience = 5000;
-
-/**
- * Opens the box with a key, types there, and waits for a list that is the answer. A box that is closing may take the new
- * one with it, and a window that has just been opened may not know its files yet: then it is opened again.
- */
-export async function ask(
-  page: Page,
-  key: string,
-  text: string,
-  isAnswer: (labels: readonly string[]) => boolean,
-): Promise<readonly string[]> {
-  const input = page.locator(`${box} input[type="text"]`);
-  let labels: readonly string[] = [];
-  for (let tries = 0; tries < most; tries++) {
-    try {
-      await page.keyboard.press(key);
-      await input.fill(text, { timeout: patience });
-      for (const end = Date.now() + patience; Date.now() < end; await page.waitForTimeout(50)) {
-        labels = await labelsIn(page);
-        if (isAnswer(labels)) return labels;
-      }
-    } catch {
-      // It was closed while it was typed into.
-    }
-    await page.keyboard.press('Escape');
-  }
-  throw new Error(`“${text}” brings up only: ${labels.join('; ')}`);
-}
-
-const beginsWith = (sought: string) => (labels: readonly string[]) => labels[0]?.startsWith(sought) === true;
-
 /** Opens a file of the workspace by its name, as Ctrl+P does. */
 export async function openFile(page: Page, name: string): Promise<void> {
-  await ask(page, 'Control+P', name, beginsWith(name));
+  await page.keyboard.press('Control+P');
+  await page.locator('.quick-input-widget input').fill(name);
+  await page.locator('.quick-input-list .monaco-list-row').first().waitFor();
+  await page.waitForTimeout(400);
   await page.keyboard.press('Enter');
   await page.locator(`.tab.active[data-resource-name="${name}"]`).waitFor();
   await page.locator('.monaco-editor .view-line').first().waitFor();
 }
 
-/** Which commands of a category the palette has, by their titles; the palette is left open. */
-export async function offered(page: Page, category: string): Promise<string[]> {
-  const prefix = `${category}: `;
-  // As long as another command is in it, it is the list of before.
-  const labels = await ask(
-    page,
-    'F1',
-    `>${prefix}`,
-    (all) => all.length > 0 && all.every((label) => label.startsWith(prefix)),
-  );
-  return labels.map((label) => label.slice(prefix.length).split(',')[0]!);
-}
-
-/** Opens the palette on a command. */
+/** Opens the palette and types a title there. A box that is closing may take the palette with it: then it is opened again. */
 export async function seekCommand(page: Page, title: string): Promise<void> {
-  await ask(page, 'F1', `>${title}`, beginsWith(title));
+  const input = page.locator('.quick-input-widget input');
+  for (let tries = 0; tries < 5; tries++) {
+    await page.keyboard.press('F1');
+    await page.waitForTimeout(150);
+    if (!(await input.isVisible())) continue;
+    await input.fill(`>${title}`);
+    await page.locator('.quick-input-list .monaco-list-row').first().waitFor();
+    return;
+  }
+  throw new Error('The palette does not open.');
 }
 
 /** Runs a command by its title. */
 export async function command(page: Page, title: string): Promise<void> {
   await seekCommand(page, title);
+  await page.waitForTimeout(300);
   await page.keyboard.press('Enter');
-  await page.locator(box).waitFor({ state: 'hidden' });
+  await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
 }

@@ -1,12 +1,11 @@
 /** Every command of the manifest, by its title in the palette: where it makes sense, and where it makes none. */
 import * as assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
-import { offered, openFile, seekCommand } from '../browser.ts';
+import type { Locator, Page } from 'playwright-core';
+import { openFile } from '../browser.ts';
 import { root } from '../host.ts';
-import { appears } from './appears.ts';
-import { closeAll, type KeyboardTest, messages } from './hands.ts';
+import { bell, closeAll, isOffered, type KeyboardTest, messages, untilOffered } from './hands.ts';
 
 interface Command {
   readonly command: string;
@@ -16,6 +15,22 @@ interface Command {
 const manifest: { readonly contributes: { readonly commands: readonly Command[] } } = JSON.parse(
   readFileSync(join(root, 'package.json'), 'utf8'),
 );
+
+/** What appears once a command has run. */
+const appears: Readonly<Record<string, (page: Page) => Locator>> = {
+  'handtight.newProcedure': (page) => page.locator('.quick-input-title', { hasText: 'what is rebuilt?' }),
+  'handtight.samples': (page) => page.locator('.quick-input-title', { hasText: 'A folder for the samples' }),
+  'handtight.preview': (page) => page.locator('.tab', { hasText: 'Sheet: ' }),
+  'handtight.specs': (page) => page.locator('.tab', { hasText: 'Specifications: ' }),
+  'handtight.drawing': (page) => page.locator('.tab', { hasText: 'Drawing: ' }),
+  'handtight.showState': (page) => page.locator('.part.sidebar .title-label', { hasText: /State at the Cursor/iu }),
+  'handtight.print': (page) => bell(page),
+  'handtight.explain': (page) =>
+    page.locator('.quick-input-widget input[placeholder="Which rule should be explained?"]'),
+  'handtight.tour': (page) => page.locator('.gettingStartedContainer', { hasText: 'Write a rebuild procedure' }),
+  'handtight.restartServer': (page) => page.locator('.statusbar', { hasText: 'the language server was restarted' }),
+  'handtight.showOutput': (page) => page.locator('.panel .output-view'),
+};
 
 /** Those that are about a .rebuild file, and are in the palette only where one is. */
 const ofFile = new Set(['handtight.preview', 'handtight.specs', 'handtight.drawing', 'handtight.print']);
@@ -28,11 +43,12 @@ async function runAll(page: Page, before: () => Promise<void>): Promise<string[]
   const hidden: string[] = [];
   for (const { command: id, title } of manifest.contributes.commands) {
     await before();
-    if ((await offered(page, 'Handtight')).includes(title)) {
-      await page.keyboard.press('Escape');
-      await seekCommand(page, `Handtight: ${title}`);
+    if (await isOffered(page, title)) {
       await page.keyboard.press('Enter');
-      await appears[id]!(page).catch((error) => assert.fail(`${title} brings nothing: ${error}`));
+      await appears[id]!(page)
+        .first()
+        .waitFor()
+        .catch(() => assert.fail(`${title} brings nothing`));
     } else hidden.push(id);
     await page.keyboard.press('Escape');
     await page.keyboard.press('Escape');
@@ -46,12 +62,17 @@ export const commandTests: readonly KeyboardTest[] = [
   {
     name: 'every command brings something where a procedure is open',
     async run(page) {
+      assert.deepEqual(
+        Object.keys(appears),
+        manifest.contributes.commands.map((one) => one.command),
+      );
       assert.deepEqual(await runAll(page, () => openFile(page, 'clean.rebuild')), []);
     },
   },
   {
     name: 'every command brings something, or is not offered, where another file is open',
-    async run(page) {
+    async run(page, workspace) {
+      writeFileSync(join(workspace, 'other.json'), '{}\n');
       assert.deepEqual(await runAll(page, () => openFile(page, 'other.json')), [...ofFile]);
     },
   },
@@ -60,6 +81,8 @@ export const commandTests: readonly KeyboardTest[] = [
     async run(_, __, bench) {
       const page = await bench.open(null);
       try {
+        await untilOffered(page, 'Take the Tour');
+        await page.keyboard.press('Escape');
         assert.deepEqual(await runAll(page, async () => undefined), [...ofFile]);
       } finally {
         await page.close();

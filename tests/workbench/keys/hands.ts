@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { FrameLocator, Locator, Page } from 'playwright-core';
-import { ask, command, openFile } from '../browser.ts';
+import { command, openFile, seekCommand } from '../browser.ts';
 
 export interface KeyboardTest {
   readonly name: string;
@@ -71,59 +71,39 @@ export async function closeAll(page: Page): Promise<void> {
 /** Puts the cursor behind the first place of a text in the editor that has the keys. */
 export async function goBehind(page: Page, text: string, source: string): Promise<void> {
   const before = source.slice(0, source.indexOf(text) + text.length).split('\n');
-  const line = before.length;
-  const isThere = new RegExp(`\\b${line}\\b`, 'u');
-  const place = `:${line}:${before.at(-1)!.length + 1}`;
-  await ask(page, 'Control+G', place, ([label]) => label !== undefined && isThere.test(label));
+  await page.keyboard.press('Control+G');
+  await page.locator('.quick-input-widget input').fill(`:${before.length}:${before.at(-1)!.length + 1}`);
   await page.keyboard.press('Enter');
   await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
 }
 
-/** The longest that somebody waits for an answer, ms. */
-const patience = 30_000;
-
 /** Says that there is something to read: the editor shows no message by itself while it is driven. */
-const bell = (page: Page): Locator => page.locator('[id="status.notifications"] .codicon-bell-dot');
+export const bell = (page: Page): Locator => page.locator('[id="status.notifications"] .codicon-bell-dot');
 
 /** What the messages say that nobody has read, and puts them away. */
 export async function messages(page: Page): Promise<string[]> {
   if ((await bell(page).count()) === 0) return [];
   await command(page, 'Notifications: Show Notifications');
-  const said = page.locator('.notifications-center.visible .notification-list-item-message');
-  await said.first().waitFor();
-  const all = await said.allTextContents();
+  await page.locator('.notifications-center.visible').waitFor();
+  const said = await page.locator('.notifications-center .notification-list-item-message').allTextContents();
   await command(page, 'Notifications: Clear All Notifications');
-  await bell(page).waitFor({ state: 'detached' });
-  return all;
+  return said;
 }
 
-/** Waits for a message that says this, and what all of them say then; they are put away. */
-export async function untilSaid(page: Page, text: RegExp): Promise<string[]> {
-  const all: string[] = [];
-  for (const end = Date.now() + patience; !all.some((said) => text.test(said)); ) {
-    if (Date.now() > end) throw new Error(`Nothing says ${text}, only: ${all.join(' | ')}`);
-    await bell(page).waitFor();
-    all.push(...(await messages(page)));
+/** Whether the palette, which is left open on it, has a command of ours. */
+export async function isOffered(page: Page, title: string): Promise<boolean> {
+  await seekCommand(page, `Handtight: ${title}`);
+  const rows = page.locator('.quick-input-list .monaco-list-row');
+  await page.waitForTimeout(250);
+  const first = await rows.first().getAttribute('aria-label');
+  return first?.startsWith(`Handtight: ${title}`) === true;
+}
+
+/** Opens the palette on a command, once a window that has just been opened knows its extensions. */
+export async function untilOffered(page: Page, title: string): Promise<void> {
+  for (let tries = 0; !(await isOffered(page, title)); tries++) {
+    if (tries > 50) throw new Error(`The palette does not have ${title}.`);
+    await page.keyboard.press('Escape');
+    await page.waitForTimeout(200);
   }
-  return all;
-}
-
-/** Presses a key that takes the focus on, and waits until it went: where the focus is takes a moment to arrive. */
-export async function pressOn(page: Page, key: string): Promise<void> {
-  const focused = () =>
-    Promise.all(
-      page
-        .frames()
-        .map((frame) =>
-          frame
-            .evaluate<string>(
-              "document.hasFocus() ? (document.activeElement?.id || document.activeElement?.className || '') + '' : ''",
-            )
-            .catch(() => ''),
-        ),
-    ).then((all) => all.join('|'));
-  const before = await focused();
-  await page.keyboard.press(key);
-  for (const end = Date.now() + patience; (await focused()) === before; await page.waitForTimeout(30))
-    if (Date.now() > end) throw new Error(`${key} goes nowhere from ${before}`);
 }

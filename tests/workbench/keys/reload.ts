@@ -22,9 +22,10 @@ export const reloadTests: readonly KeyboardTest[] = [
       await goBehind(page, '    fit washer', source);
       await page.keyboard.press('Enter');
       await page.keyboard.type('slack');
-      // A browser keeps what is not saved a second behind the keys, and shows nothing of it; the desktop when it closes.
+      // A browser keeps what is not saved a second behind the keys; the desktop when it closes.
       await page.waitForTimeout(2500);
       await seekCommand(page, 'Developer: Reload Window');
+      await page.waitForTimeout(300);
       const loaded = page.waitForEvent('load');
       await page.keyboard.press('Enter');
       await loaded;
@@ -42,10 +43,9 @@ export const reloadTests: readonly KeyboardTest[] = [
         [...marked].filter((count) => count > 1),
         [],
       );
-      // It goes on where it was: behind the word. By keys, since a head that stays in view may cover the line.
-      await page.keyboard.press('Control+1');
-      await page.locator('.monaco-editor.focused').waitFor();
-      await goBehind(page, 'fit washer\n    slack', source.replace('    fit washer', '    fit washer\n    slack'));
+      // It goes on where it was: the cursor is in the word.
+      await word.click();
+      await page.keyboard.press('End');
       await page.keyboard.type('en plug');
       await page.keyboard.press('Escape');
       await page.keyboard.press('Control+Shift+K');

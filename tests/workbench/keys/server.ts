@@ -15,6 +15,7 @@ export const serverTests: readonly KeyboardTest[] = [
       await about.locator('a', { hasText: 'Show output' }).click();
       await page.locator('.panel .output-view').waitFor();
       await command(page, 'Handtight: Restart the Language Server');
+      await page.waitForTimeout(200);
       await command(page, 'Handtight: Restart the Language Server');
       await page.locator('.statusbar', { hasText: 'the language server was restarted' }).waitFor();
       await page.locator('.squiggly-error, .squiggly-warning').first().waitFor();

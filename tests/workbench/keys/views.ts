@@ -2,7 +2,7 @@
 import * as assert from 'node:assert/strict';
 import type { Page } from 'playwright-core';
 import { command, openFile } from '../browser.ts';
-import { closeAll, type KeyboardTest, pressOn, viewIn } from './hands.ts';
+import { closeAll, type KeyboardTest, viewIn } from './hands.ts';
 
 /** The views beside the text, each with what is on its page and leads to the text. */
 const views = [
@@ -56,7 +56,7 @@ export const viewTests: readonly KeyboardTest[] = views.map(
 
       // Out, in both directions: no trap.
       for (const key of ['Tab', 'Shift+Tab']) {
-        for (let pressed = 0; pressed < 6 && (await hasKeys(page)); pressed++) await pressOn(page, key);
+        for (let pressed = 0; pressed < 6 && (await hasKeys(page)); pressed++) await page.keyboard.press(key);
         assert.ok(!(await hasKeys(page)), `${key} comes out`);
         await page.keyboard.press('Control+2');
         await frame.locator('#view:focus').waitFor();
