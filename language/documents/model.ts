@@ -135,7 +135,7 @@ export interface TableBlock {
   readonly rows: readonly (readonly Cell[])[];
 }
 
-/** Small tables beside each other. */
+/** Small tables beside each other: the first at the left, the others under one another at the right. */
 export interface TablesBlock {
   readonly kind: 'tables';
   readonly tables: readonly TableBlock[];
@@ -376,6 +376,8 @@ export interface LogBlock {
   readonly foot: string;
   /** Lines that a unit can take at most. */
   readonly needed: number;
+  /** It fills a page of its own; else it stays whole where there is room. */
+  readonly large: boolean;
   /** Where a unit goes that fails, where the tests are on another sheet: `9.3`, `R1, 3 attempts max. → HOLD`. */
   readonly fails: readonly Fact[];
   /** What to fit in which unit, by its readings. */

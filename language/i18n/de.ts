@@ -125,6 +125,7 @@ export const de: Catalogue = {
     due: 'Kalibrierung fällig',
     number: 'Werkzeug-Nr.',
     other: 'Anderes, falls benutzt',
+    besides: 'Halterungen und Hilfsmittel: {tools}',
     kinds: { wrench: 'Drehmomentschlüssel', gauge: 'Manometer', tool: 'Prüfmittel' },
     called: { wrench: 'Drehmomentschlüssel', gauge: 'Manometer', tool: 'Prüfmittel' },
     within: 'Fehlergrenze {error}',

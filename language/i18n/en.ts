@@ -132,6 +132,8 @@ export const en = {
     number: 'Tool no.',
     /** A column: the number of another tool that was used instead. */
     other: 'Other, if used',
+    /** What is at hand besides, without a number: `vise, soft jaws; deep socket`. */
+    besides: 'Fixtures and aids: {tools}',
     kinds: { wrench: 'Torque wrench', gauge: 'Gauge', tool: 'Measuring tool' },
     /** The same inside a sentence. */
     called: { wrench: 'torque wrench', gauge: 'gauge', tool: 'measuring tool' },

@@ -131,6 +131,7 @@ export const es: Catalogue = {
     due: 'Calibr. válida hasta',
     number: 'N.º de herramienta',
     other: 'Otra, si se usa',
+    besides: 'Sujeciones y útiles: {tools}',
     kinds: { wrench: 'Llave dinamométrica', gauge: 'Manómetro', tool: 'Instrumento' },
     called: { wrench: 'llave dinamométrica', gauge: 'manómetro', tool: 'instrumento' },
     within: 'error máximo {error}',

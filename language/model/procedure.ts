@@ -364,9 +364,9 @@ interface OwnFields {
       /** `check needle slides "…"`: it is felt to move. */
       readonly moves: 'slides' | 'turns-free' | null;
     };
-  /** With a limit it is a gate. */
+  /** With a limit it is a gate, and where it says what is done on a fail: there a limit that is missing is reported. */
   measure: Looked &
-    ({ readonly limit: LimitUse; readonly gate: PartGate } | { readonly limit: null; readonly gate: null });
+    ({ readonly limit: LimitUse | null; readonly gate: PartGate } | { readonly limit: null; readonly gate: null });
   read: OnTester & {
     /** The test, spec or master that is read. */
     readonly reading: string;

@@ -239,7 +239,8 @@ export function actionOf(verb: Verb, said: Said, around: Pick<Action, 'hazards' 
       return { ...base, verb, ...looked, all, limit, accept, verdicts, moves, gate: partGate(verb, said) };
     }
     case 'measure':
-      return limit === null
+      // With no limit it is only written down, unless it says what is done on a fail: then the limit is missing.
+      return limit === null && said.onFail.length === 0
         ? { ...base, verb, ...looked, limit, gate: null }
         : { ...base, verb, ...looked, limit, gate: partGate(verb, said) };
     case 'read': {

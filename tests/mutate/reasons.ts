@@ -40,8 +40,13 @@ export const reasons: readonly Reason[] = [
   },
   {
     name: 'choice-of-repairs',
-    reason: 'Which repairs are tried, how often, and whether the other tests are run first, is the shop’s choice.',
-    holds: either(ofKind('delete a repair from an on fail', 'delete a count of tries'), clause(/^stop if fails$/u)),
+    reason:
+      'Which repairs are tried, how often, whether the other tests are run first, and whether the lead is asked at once, is the shop’s choice.',
+    holds: either(
+      ofKind('delete a repair from an on fail', 'delete a count of tries'),
+      clause(/^stop if fails$/u),
+      all(ofKind('send to another repair'), label(/ → hold-apart in /u)),
+    ),
   },
   {
     name: 'means-of-repair',
@@ -64,7 +69,9 @@ export const reasons: readonly Reason[] = [
     reason:
       'Cleaning beyond the one wash that is needed (a soak, a wire in the holes, a first wash before the last, a wipe with or without a fluid, the time in the bath): a later step removes all the dirt that the checker knows about.',
     holds: either(
-      deletes(/^(clean holes|soak|wipe|wash|only \S+ \{ soak)/u),
+      deletes(/^(clean holes|clean outside|soak|wipe|wash|only \S+ \{ soak)/u),
+      // What is new is washed with the others afterwards.
+      all(ofKind('swap two steps'), label(/^renew .* ⇄ wash /u)),
       all(ofKind('delete a time'), label(/^for /u)),
       all(ofKind('delete a part from a list'), label(/of (wash|soak|wipe|rinse) /u)),
       all(ofKind('take another fluid'), label(/ in wipe /u)),
@@ -99,8 +106,9 @@ export const reasons: readonly Reason[] = [
   },
   {
     name: 'seen-twice',
-    reason: 'A part that two checks look at is still looked at.',
-    holds: all(ofKind('delete a part from a list'), label(/ of check /u)),
+    reason:
+      'A part that two checks look at, or a check and a measurement, is still looked at; and so is what is felt to turn.',
+    holds: either(all(ofKind('delete a part from a list'), label(/ of check /u)), deletes(/^check shaft /u)),
   },
   {
     name: 'number-or-serial',
@@ -124,21 +132,25 @@ export const reasons: readonly Reason[] = [
   {
     name: 'one-witness',
     reason:
-      'What a part bears on without a shim under it, what a connector holds that keeps no load, a pair that is never renewed together, a thread that no step oils: no other line says it again.',
+      'What a part bears on without a shim under it, what a connector holds that keeps no load, a pair that is never renewed together, a thread that no step oils, which way it turns, how many there are of a part and on which sides, what turns freely, what it is held in, what goes in oiled: no other line says it again.',
     holds: all(
       ofKind('drop a fact of the family'),
-      label(/^(bears on needle of part |holds filter of |matched to nozzle of |threads oiled of )/u),
+      label(
+        /^(bears on needle of part |holds (filter|thrust)( of|, )|holds thrust of |matched to nozzle of |threads oiled of |left-hand of |turns-free of |fitted oiled of |held in |quantity \d|sides )/u,
+      ),
     ),
   },
   {
     name: 'readings-as-found',
-    reason: 'What is read as found, beyond one reading before the unit is opened, is the shop’s choice.',
-    holds: either(deletes(/^read .* as found/u), clause(/^as found$/u)),
+    reason:
+      'What is read as found, beyond one reading before the unit is opened, and what is written down in words, is the shop’s choice.',
+    holds: either(deletes(/^(read .* as found|record )/u), clause(/^as found$/u)),
   },
   {
     name: 'said-by-the-joint',
-    reason: 'A joint that says `threads oiled` prints it at each torque: the step that oils it says it again.',
-    holds: deletes(/^oil nut /u),
+    reason:
+      'A joint that says `threads oiled` prints it at each torque: the step that oils it says it again; and a bore is oiled by what goes into it oiled.',
+    holds: either(deletes(/^oil nut /u), all(ofKind('delete a part from a list'), label(/^bearing-housing of oil /u))),
   },
   {
     name: 'speed-of-a-spray',
@@ -159,6 +171,52 @@ export const reasons: readonly Reason[] = [
     name: 'outer-joints',
     reason: 'A lock nut or cap nut that closes over nothing may be worked with pressure on.',
     holds: either(deletes(/^relieve$/u), all(ofKind('swap two steps'), label(/⇄ relieve$/u))),
+  },
+  {
+    name: 'fitted-by-tightening',
+    reason: 'A screw that is run down is in place: the step that fits it, and a list that names it, say it again.',
+    holds: either(
+      deletes(/^fit (band|actuator-screw)\b/u),
+      all(ofKind('delete a part from a list'), label(/^housing-screw of fit /u)),
+    ),
+  },
+  {
+    name: 'whole-or-part',
+    reason:
+      'Whether the unit goes out or a part of it, what a proof reaches, at which places a test is read, what a working step changes, and a ceiling that no figure comes near: only the author knows.',
+    holds: clause(
+      /^(of cartridge|proves through |at each plane$|to bearing-housing$|in "turbocharger [a-z]+"$|never above 1\.6 bar$)/u,
+    ),
+  },
+  {
+    name: 'proven-afterwards',
+    reason:
+      'A setting that is tested afterwards, and sent to be set again where it fails, may be right as it is; a test whose pressure is written needs no word for what gives it.',
+    holds: either(
+      deletes(/^set first-move /u),
+      all(ofKind('delete a part from a list'), label(/^air of with SG-25, air/u)),
+    ),
+  },
+  {
+    name: 'more-renewed',
+    reason:
+      'A ring or a bearing that is renewed at rebuild may go back within it; a pair that is balanced after it was renewed may be renewed one by one; and what is kept for the lead is kept with the rest.',
+    holds: either(
+      all(ofKind('keep what is used once'), label(/^discard ring-c, thrust/u)),
+      all(
+        ofKind('delete a part from a list'),
+        label(/^(ring-c of discard|(shaft|wheel) of renew|turbine-housing of keep) /u),
+      ),
+    ),
+  },
+  {
+    name: 'sub-assembly',
+    reason:
+      'Not noticed yet: a lock nut that came off and went back on with its rod end counts as hand-tight, though nobody turned it; and what is sent out is not held against where it is.',
+    holds: either(
+      all(ofKind('swap two steps'), label(/^slacken rod-nut .* ⇄ set first-move /u)),
+      all(ofKind('send to another repair'), label(/^hold → balance-again in /u)),
+    ),
   },
   {
     name: 'only-drawn',

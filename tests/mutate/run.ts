@@ -12,7 +12,7 @@ const shown = process.argv.includes('--killed');
 /** The files that are read together when one file is broken: each procedure with what it needs. */
 const library = libraryFiles();
 const common = library.filter(({ uri }) => /procedures\/(shop|shared\/.*)\.rebuild$/u.test(uri));
-const folders = ['one-spring', 'two-spring', 'pintle', 'like', 'manual', 'first'];
+const folders = ['one-spring', 'two-spring', 'pintle', 'like', 'manual', 'first', 'turbo'];
 const judged: Judged[] = [];
 for (const folder of folders) {
   const own = library.filter(({ uri }) => uri.startsWith(`procedures/${folder}/`));

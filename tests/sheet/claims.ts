@@ -246,7 +246,7 @@ function standsIn(
   name: string,
   steps: readonly Step[],
 ): string | null {
-  const writes = ['choose', 'torque', 'lock', 'read', 'measure', 'set', 'check', 'test'];
+  const writes = ['choose', 'torque', 'lock', 'read', 'measure', 'record', 'set', 'check', 'test', 'hold-for'];
   const asks = (step: Step) => shown(step) && failEntries(step).some(({ repair }) => repair === name);
   const askers = procedure.stages.flatMap((stage) => stage.steps.filter(asks));
   const others = procedure.repairs.some((repair) => repair.steps.some(asks));

@@ -13,7 +13,21 @@ import { libraryPrints, type Print } from './prints.ts';
 /** Keys of what names, counts or sorts a thing, and is no text of an author's. */
 const structural: ReadonlySet<string> = new Set([
   ...['name', 'id', 'key', 'number', 'file', 'source', 'extent', 'likeSource', 'call', 'position', 'place'],
-  ...['kind', 'form', 'verb', 'unit', 'finish', 'relation', 'moves', 'verdict', 'word', 'rule', 'gauge', 'reads'],
+  ...[
+    'kind',
+    'form',
+    'verb',
+    'unit',
+    'gas',
+    'finish',
+    'relation',
+    'moves',
+    'verdict',
+    'word',
+    'rule',
+    'gauge',
+    'reads',
+  ],
   ...[
     'part',
     'material',
@@ -91,14 +105,15 @@ interface Marked {
 function marked<T>(value: T, path: string, marks: Marked[]): T {
   if (Array.isArray(value)) return value.map((one, at) => marked(one, `${path}.${at}`, marks)) as T;
   if (value === null || typeof value !== 'object') return value;
-  const named = value as { readonly name?: unknown; readonly title?: unknown };
+  const named = value as { readonly name?: unknown; readonly title?: unknown; readonly position?: unknown };
   return Object.fromEntries(
     Object.entries(value).map(([key, inner]) => {
       const at = `${path}.${key}`;
       if (typeof inner !== 'string')
         return [key, key === 'procedure' || structural.has(key) ? inner : marked(inner, at, marks)];
-      // A title that is the name is none.
-      if (structural.has(key) || inner === '' || (key === 'title' && inner === named.name)) return [key, inner];
+      // A title that is the name is none, and a part of several cylinders or sides is called by its base and where it is.
+      const isDerived = key === 'title' && (inner === named.name || typeof named.position === 'number');
+      if (structural.has(key) || inner === '' || isDerived) return [key, inner];
       const mark = `qz${marks.length}zq`;
       marks.push({ path: at, mark });
       return [key, `${inner} ${mark}`];

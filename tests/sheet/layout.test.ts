@@ -12,13 +12,16 @@ import { faultsOf, millimetre } from './layout.ts';
 import { type Painted, paintedPages } from './paint.ts';
 import { libraryPrints, papers } from './prints.ts';
 import { promisedBoxes, smallnessOf, strandedHeads } from './sizes.ts';
-import { noFont, stressed, stresses } from './stress.ts';
+import { noFont, planStresses, stressed, stresses } from './stress.ts';
 
 afterAll(closeBrowser);
 
 const library = papers.flatMap((paper) => libraryPrints(paper));
+const jobNamed = (name: string) => library.findLast(({ options }) => options.job?.name === name)!;
 /** Six units with every kind of box, on the smaller paper. */
-const job = library.findLast(({ options }) => options.job?.name === '2207')!;
+const job = jobNamed('2207');
+/** One unit that is read at places, with repairs to sign for and no first aid. */
+const turbocharger = jobNamed('3101');
 /** The worst for a browser: each takes it seconds. */
 const forBrowser = ['words of 300 letters in every place', '12 units of 12 long numbers'];
 /** Where fixed words are beside long ones, and in the narrowest columns. */
@@ -40,8 +43,11 @@ describe('the PDF', () => {
     expect(first(smallnessOf(sheet, pages))).toEqual([]);
     expect(strandedHeads(sheet, pages)).toEqual([]);
   });
-  it.each(stresses)('under stress: $name', async (stress) => {
-    const { sheet } = stressed(job, stress);
+  it.each([
+    ...stresses.map((stress) => ({ ...stress, print: job, of: 'job 2207' })),
+    ...[...stresses, ...planStresses].map((stress) => ({ ...stress, print: turbocharger, of: 'job 3101' })),
+  ])('under stress: $of, $name', async ({ print, ...stress }) => {
+    const { sheet } = stressed(print, stress);
     const pages = await pdfPages(sheet);
     expect(first(faultsOf(pages))).toEqual([]);
     // Letters that no font has are drawn as empty boxes, those from right to left in the order of the eye.
@@ -70,8 +76,13 @@ describe.skipIf(noBrowser !== null)('the HTML, printed by a browser', () => {
     },
   );
   // Letters that the sheet's fonts lack are not among them: a browser takes those from the machine.
-  it.each(stresses.filter(({ name }) => forBrowser.includes(name)))('under stress: $name', async (stress) => {
-    const pages = await paintedPages(await printedByBrowser(stressed(job, stress).sheet));
+  it.each([
+    ...stresses
+      .filter(({ name }) => forBrowser.includes(name))
+      .flatMap((stress) => [job, turbocharger].map((print) => ({ ...stress, print, of: print.options.job!.name }))),
+    ...planStresses.map((stress) => ({ ...stress, print: turbocharger, of: '3101' })),
+  ])('under stress: job $of, $name', async ({ print, ...stress }) => {
+    const pages = await paintedPages(await printedByBrowser(stressed(print, stress).sheet));
     expect(first(faultsOf(pages))).toEqual([]);
   });
 });
@@ -103,6 +114,24 @@ describe('a page that is wrong', () => {
       false,
     )();
     expect(faultsOf(pages).join()).toContain('overlap');
+  });
+  it('has words drawn up to the ones before them by more than a pair of letters is', async () => {
+    const follows = (by: number, down: number) =>
+      clean((page) => {
+        const run = { ...page.runs[30]!, size: 10, text: 'actuator' };
+        const next = {
+          ...run,
+          text: ', 1',
+          left: run.right - by,
+          right: run.right + 20,
+          baseline: run.baseline + down,
+        };
+        return { ...page, lines: [], fields: [], runs: [run, next] };
+      }, false)();
+    const faults = async (by: number, down: number) => faultsOf(await follows(by, down)).join();
+    expect(await faults(0.7, 0)).toBe('');
+    expect(await faults(1.2, 0)).toContain('overlap');
+    expect(await faults(0.7, 2)).toContain('overlap');
   });
   it('has text that runs out of its cell', async () => {
     const pages = await clean((page) => {

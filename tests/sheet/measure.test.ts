@@ -1,6 +1,7 @@
 /** A card, not a book: what the sheets of the library cost the bench. `npm run sheets -- --measure` prints all of it. */
 import { expect, it } from 'vitest';
 import { buildSheet } from '../../language/documents/traveler/index.ts';
+import { languages } from '../../language/i18n/index.ts';
 import { measuresOf } from './measure.ts';
 import { libraryPrints, papers } from './prints.ts';
 
@@ -57,6 +58,18 @@ it.each(named('rebuild-one-spring, '))(
 it.each(named('rebuild-pintle'))('nor where a screw is turned: $name', async ({ sheet }) => {
   const { pages, turns } = await measuresOf(sheet);
   expect(pages).toBeLessThanOrEqual(9);
+  expect(turns).toBe(0);
+});
+
+// Thirty parts, three logs and an outside shop.
+it.each(
+  [...named('job 3101'), ...named('rebuild-turbo, ')].flatMap((print) =>
+    languages.map((language) => ({ ...print, language })),
+  ),
+)('a turbocharger has ten pages at most, with the fixed words of $language: $name', async (print) => {
+  const { procedure, options, language } = print;
+  const { pages, turns } = await measuresOf(buildSheet(procedure, { ...options, language }));
+  expect(pages).toBeLessThanOrEqual(10);
   expect(turns).toBe(0);
 });
 

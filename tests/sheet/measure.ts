@@ -90,8 +90,6 @@ function turnsOf({ blocks }: Sheet, pages: readonly string[]): number {
     const at = pages.findIndex((page) => page.replace(/\s/gu, '').includes(text.replace(/\s/gu, '')));
     return at < 0 ? null : Math.floor((at + 1) / 2);
   };
-  const log = blocks.find((block) => block.kind === 'log');
-  if (log === undefined) return 0;
   const repairs = blocks.filter((block) => block.kind === 'repairs');
   const sets = (number: string) =>
     repairs.some(({ columns }) =>
@@ -111,11 +109,13 @@ function turnsOf({ blocks }: Sheet, pages: readonly string[]): number {
           .flatMap(({ number }) => {
             // Not every repair is of a test: others are beside the check that asks for them.
             const head = repairs.flatMap((one) => one.repairs).find((one) => one.number === number);
-            return head === undefined ? [] : [{ test, head }];
+            // Its log is the next.
+            const log = blocks.slice(blocks.indexOf(test)).find((block) => block.kind === 'log');
+            return head === undefined || log === undefined ? [] : [{ test, head, log }];
           }),
   );
   const setting = ways.filter(({ head }) => sets(head.number));
-  const turns = (setting.length > 0 ? setting : ways).map(({ test, head }) => {
+  const turns = (setting.length > 0 ? setting : ways).map(({ test, head, log }) => {
     const sentence = test.sentence.map(({ text }) => text).join('');
     const way = [spreadOf(sentence), spreadOf(`${head.number} ${head.title}`), spreadOf(log.title), spreadOf(sentence)];
     const known = way.filter((one) => one !== null);

@@ -17,17 +17,25 @@ function saidOf(sheet: Sheet, index: number): string[] {
   const { place } = sheet.columns[index]!;
   return sheet.blocks.flatMap((block) => {
     if (block.kind === 'step')
-      return [
-        ...block.rows.flatMap(({ boxes }) => boxes[index] ?? ''),
-        // A test with points and places has its figures in a table.
-        ...block.tables.flatMap(({ rows }) => rows.flat().flatMap(({ text, fill }) => (fill === true ? text : []))),
-      ];
+      return [...block.rows.flatMap(({ boxes }) => boxes[index] ?? ''), ...readAtPlaces(block, sheet, place)];
     if (block.kind === 'log')
       return block.units
         .filter((unit) => unit.place === place)
         .flatMap(({ lines }) => lines.flatMap(({ cells }) => cells));
     if (block.kind !== 'table') return [];
     return block.rows.filter(([first]) => first!.text === place).flatMap((row) => row.map(({ text }) => text));
+  });
+}
+
+/** What tables of points and places say of a unit: its own table, its row, or its column. */
+function readAtPlaces({ tables }: StepBlock, { columns }: Sheet, place: string): string[] {
+  const unit = `${words.units.place} ${place}`;
+  return tables.flatMap(({ title, columns: heads, rows }) => {
+    const own = rows.filter(([first]) => first!.text === place);
+    if (own.length > 0) return own.flat().map(({ text }) => text);
+    const at = heads.findIndex(({ head }) => head === unit);
+    if (at >= 0) return rows.map((row) => row[at]!.text);
+    return columns.length === 1 || title.endsWith(unit) ? rows.flat().map(({ text }) => text) : [];
   });
 }
 

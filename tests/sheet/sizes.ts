@@ -1,6 +1,6 @@
 /** Whether what a hand needs can be read at arm's length, and what it fills in has room. */
 
-import type { BoxRow, Sheet, StepBlock, TableBlock } from '../../language/documents/model.ts';
+import type { BoxRow, RepairsBlock, Sheet, SignBoxes, StepBlock, TableBlock } from '../../language/documents/model.ts';
 import { spanText } from '../../language/i18n/message.ts';
 import { boxesOf } from './boxes.ts';
 import { millimetre, upright } from './layout.ts';
@@ -135,18 +135,28 @@ export function promisedBoxes({ blocks }: Sheet): { readonly boxes: number; read
     if (block.kind === 'safety' && block.read !== '') boxes += 1;
     if (block.kind === 'log')
       boxes += block.units.reduce((sum, { lines }) => sum + lines.reduce((all, line) => all + empty(line.cells), 0), 0);
+    if (block.kind === 'repairs') boxes += signedIn(block).length;
     if (block.kind !== 'step') continue;
-    const { rows: own, close, set, sign } = block;
+    const { rows: own, close, set, sign, tables } = block;
+    for (const table of tables) small += cells(table);
     boxes += rows(own) + (close === null ? 0 : rows([close])) + rows(set?.rows ?? []) + (sign?.boxes.length ?? 0);
   }
   return { boxes, cells: small };
+}
+
+function signedIn({ columns }: RepairsBlock): readonly SignBoxes['boxes'][number][] {
+  return columns.flatMap(({ parts }) =>
+    parts.flatMap(({ steps }) => steps.flatMap(({ step }) => step.sign?.boxes ?? [])),
+  );
 }
 
 function smallBoxes(sheet: Sheet, pages: readonly Painted[]): string[] {
   // What is signed has its label in it.
   const labels = new Set(
     sheet.blocks
-      .flatMap((block) => (block.kind === 'step' ? (block.sign?.boxes ?? []) : []))
+      .flatMap((block) =>
+        block.kind === 'step' ? (block.sign?.boxes ?? []) : block.kind === 'repairs' ? signedIn(block) : [],
+      )
       .map(({ label }) => bones(label)),
   );
   const found = pages.flatMap(boxesOf).filter(({ text }) => text.trim() === '' || labels.has(bones(text)));

@@ -3,7 +3,9 @@
 import type { SheetOptions } from '../../language/documents/print-context.ts';
 import { buildSheet } from '../../language/documents/traveler/index.ts';
 import type { Job, PartNumber, Procedure, Step } from '../../language/model/index.ts';
+import type { Point } from '../../language/model/plan.ts';
 import { isGate, own } from '../../language/model/steps.ts';
+import type { Limit } from '../../language/quantities/index.ts';
 import type { Print } from './prints.ts';
 
 /** One word of so many letters. */
@@ -59,6 +61,7 @@ function everywhere(procedure: Procedure, text: string): Procedure {
         title: text,
         parts: titled(family.parts).map((part) => ({ ...part, baseTitle: text })),
         ports: titled(family.ports),
+        places: titled(family.places).map((of) => ({ ...of, places: titled(of.places) })),
         joints: family.joints.map((joint) => ({ ...joint, thread: text })),
       },
       shop: {
@@ -105,24 +108,23 @@ const units = (job: Job, count: number, more: (index: number) => Partial<Job['un
 
 /** Part numbers with a limit of their own each, so that none can be put together with another. */
 function manyNumbers(procedure: Procedure, count: number, name: (index: number) => string): Procedure {
-  const pattern = procedure.numbers.find(({ values }) => values.some(({ rebuilt }) => rebuilt?.form === 'nominal'))!;
+  const pattern = procedure.numbers.find(({ values }) => values.some(({ rebuilt }) => rebuilt != null))!;
   const numbers = Array.from(
     { length: count },
     (_, index): PartNumber => ({
       ...pattern,
       name: name(index),
       title: name(index),
-      values: pattern.values.map((value) =>
-        value.rebuilt?.form === 'nominal'
-          ? {
-              ...value,
-              rebuilt: { ...value.rebuilt, nominal: { ...value.rebuilt.nominal, number: String(200 + index) } },
-            }
-          : value,
-      ),
+      values: pattern.values.map((value) => ({ ...value, rebuilt: value.rebuilt && ofItsOwn(value.rebuilt, index) })),
     }),
   );
   return { ...procedure, numbers };
+}
+
+function ofItsOwn(limit: Limit, index: number): Limit {
+  const number = String(200 + index);
+  if (limit.form === 'nominal') return { ...limit, nominal: { ...limit.nominal, number } };
+  return limit.form === 'range' ? { ...limit, high: { ...limit.high, number } } : limit;
 }
 
 /** A family with that many more parts; each is measured, checked and taken off one by one. */
@@ -228,6 +230,53 @@ export const stresses: readonly Stress[] = [
     }),
   },
   { name: noFont, change: (procedure) => ({ procedure: everywhere(procedure, foreign) }) },
+];
+
+/** Every test at places is read at so many points, at so many places. */
+function manyReadings(procedure: Procedure, points: number, count: number): Procedure {
+  const { family } = procedure;
+  const places = family.places.map((of) => ({
+    ...of,
+    places: Array.from({ length: count }, (_, index) => ({
+      ...of.places[0]!,
+      name: `plane-${index + 1}`,
+      title: `Plane ${index + 1}`,
+    })),
+  }));
+  return steps({ ...procedure, family: { ...family, places } }, (step) => {
+    if (step.verb !== 'test' || step.plan === null) return step;
+    const { limit, source } = step;
+    const read = Array.from(
+      { length: points },
+      (_, index): Point => ({
+        name: `point-${index + 1}`,
+        title: `Point ${index + 1}`,
+        conditions: [],
+        amount: null,
+        limit,
+        spread: null,
+        beyond: null,
+        source,
+      }),
+    );
+    return { ...step, plan: { ...step.plan, points: read } };
+  });
+}
+
+/** Of a procedure with a test at places. */
+export const planStresses: readonly Stress[] = [
+  {
+    name: '24 points at 6 places',
+    change: (procedure) => ({ procedure: manyReadings(procedure, 24, 6) }),
+  },
+  {
+    name: '24 points at 6 places, six units',
+    change: (procedure, job) => ({ procedure: manyReadings(procedure, 24, 6), job: units(job, 6) }),
+  },
+  {
+    name: '12 places, six units',
+    change: (procedure, job) => ({ procedure: manyReadings(procedure, 0, 12), job: units(job, 6) }),
+  },
 ];
 
 /** A sheet of each verb once and of every test: what is long is long in every place, but not the whole run of pages. */

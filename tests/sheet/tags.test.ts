@@ -50,12 +50,15 @@ describe.each(prints)('$name', (print) => {
   const reading = readings(print);
 
   it('is tagged, and has a language and a title', async () => {
-    const { accessible, info, marked, trees } = await reading;
+    const { accessible, info, marked, trees, painted: pages } = await reading;
     // By the check of PDF/UA-1 that Typst makes itself.
     expect(accessible).toBe(true);
     expect(marked).not.toBeNull();
     expect((marked as unknown as ReadonlyMap<string, boolean>).get('Marked')).toBe(true);
-    expect(trees.every((tree) => tree !== null && tree.children.length > 0)).toBe(true);
+    // A page that is left blank before two that lie open has its head and foot alone, which are no part of what is read.
+    const written = trees.filter((_, at) => pages[at]!.runs.some(({ artifact }) => !artifact));
+    expect(trees.length - written.length).toBeLessThanOrEqual(1);
+    expect(written.every((tree) => tree !== null && tree.children.length > 0)).toBe(true);
     expect(info.Language).toBe(print.sheet.language);
     expect(info.Title).toBe(print.sheet.title);
   });
@@ -95,10 +98,14 @@ describe.each(prints)('$name', (print) => {
     expect(tags.filter(({ role }) => role === 'LI').length).toBeGreaterThanOrEqual(steps.length);
   });
 
-  it('says first aid aloud: it is no artifact', async () => {
+  it('says first aid aloud where there is any: it is no artifact', async () => {
     const { tags } = await reading;
-    const aid = bones(print.sheet.pressed!.firstAid);
-    expect(tags.some(({ text }) => bones(text).includes(aid))).toBe(true);
+    const { pressed, blocks } = print.sheet;
+    // Air, and balancing, call for none: then the safety page has none either, and nothing repeats it.
+    const told = blocks.flatMap((block) => (block.kind === 'safety' ? [block.firstAid] : []));
+    expect(told).toEqual([pressed?.firstAid ?? null]);
+    const aid = pressed === null ? [] : tags.filter(({ text }) => bones(text).includes(bones(pressed.firstAid)));
+    expect(aid.length > 0).toBe(pressed !== null);
   });
 
   it('has heads on its tables: every column that has words over it', async () => {

@@ -70,7 +70,7 @@ main>p{margin:1.5mm 0}
 .picture{max-width:100%;margin:1mm 0;break-inside:avoid}
 .picture svg{display:block;width:100%;height:auto}
 .beside{display:flex;gap:6mm;flex-wrap:wrap;align-items:flex-start}
-.beside .listing{flex:1;min-width:70mm}
+.beside>*{flex:1;min-width:70mm}
 .listing{width:100%;margin-top:2.5mm;font-size:9.5pt;table-layout:fixed}
 .listing caption{text-align:left;font-size:12.5pt;font-weight:bold;padding-bottom:.8mm;break-after:avoid}
 .listing th{text-align:left;font-weight:normal;font-size:9pt;border-top:1pt solid;border-bottom:.5pt solid;padding:.5mm 1.2mm}
@@ -116,11 +116,13 @@ p.danger{border:3pt solid;padding:1mm 2mm;margin:1mm 0}
 .step.gate>.number{justify-self:start;align-self:start;background:#000;color:#fff;padding:0 .9mm;print-color-adjust:exact;-webkit-print-color-adjust:exact}
 .step>.words{grid-column:2/4}
 .step.boxed>.words{grid-column:2}
-.step>.rows{grid-column:3;margin-left:2mm}
+/* Nothing is painted beyond the page: the last box keeps its right side. */
+.step>.rows{grid-column:3;margin:0 1pt 0 2mm}
 .step>.rows.under{grid-column:1/4;justify-self:end;--box:calc(150mm/var(--units));margin-top:1mm}
 /* Over pages a browser lays rows of a grid on each other: boxes and tables under a step are in its flow. */
 .step:has(>.under,>.plan){display:flow-root}
-.step:has(>.under,>.plan)>.number{float:left}
+/* On the line of the words, and before them for a reader of the page. */
+.step:has(>.under,>.plan)>.number{width:max-content;margin-bottom:-1lh}
 .step:has(>.under,>.plan)>:not(.number){margin-left:13mm}
 .step:has(>.plan){break-inside:auto}
 .plan .listing caption{font-size:10.5pt}
@@ -146,6 +148,7 @@ p.danger{border:3pt solid;padding:1mm 2mm;margin:1mm 0}
 .row .label{width:22mm;text-align:right;font-size:9.5pt}
 .cells{display:grid;grid-template-columns:repeat(var(--units),var(--box));width:calc(var(--units)*var(--box))}
 .cell{border:.9pt solid;margin:0 -.9pt -.9pt 0;min-height:8.4mm;display:flex;align-items:center;justify-content:center}
+.cell .known{min-width:0;overflow-wrap:anywhere;text-align:center;line-height:1.1}
 .close{display:flex;justify-content:flex-end;break-inside:avoid;margin:.6mm 0}
 .set{justify-self:end;margin-top:1mm}
 .set th{font-weight:normal;font-size:9.5pt;padding-right:1.6mm;text-align:right}
@@ -168,6 +171,7 @@ p.danger{border:3pt solid;padding:1mm 2mm;margin:1mm 0}
 .columns{display:flex;font-size:9.5pt;margin-top:1mm}
 .columns>div{border:.5pt solid;margin-left:-.5pt;padding:.6mm 1.4mm;min-width:0}
 .columns li{margin-top:.8mm}
+.log.whole{break-inside:avoid}
 .log h2{display:inline;font-size:13pt}
 .log h2+p{display:inline;font-size:9.5pt;margin-left:3mm}
 .log table{width:100%;table-layout:fixed;margin-top:1mm}
@@ -244,7 +248,7 @@ thead .units{display:none}
 .columns,.for,.safety dl div{display:block}
 .columns>div{margin:0 0 -.5pt}
 .for div{grid-template-columns:28mm 1fr}
-.beside .listing{min-width:100%}
+.beside>*{min-width:100%}
 .lookups{display:block;overflow-x:auto}
 .sign .fields{display:block}
 .sign label{display:block;margin:-1pt 0 0}

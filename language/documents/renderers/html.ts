@@ -197,7 +197,7 @@ function block(one: Block, context: Context): Markup {
     case 'table':
       return table(one);
     case 'tables':
-      return html`<div class="beside">${joined(one.tables.map(table), ' ')}</div>`;
+      return html`<div class="beside">${table(one.tables[0]!)} <div>${joined(one.tables.slice(1).map(table), '\n')}</div></div>`;
     case 'safety':
       return safety(one);
     case 'place':
@@ -479,7 +479,7 @@ function repairs(one: RepairsBlock, context: Context): Markup {
     html`${said === '' ? '' : html`<p><b>${said}</b></p> `}<ol>${joined(
       list.map(
         ({ label, step: each }) =>
-          html`<li id="${prefix + each.id}"${where(each.line)}><b class="number">${label}</b> ${inline(each)}${each.fail === null ? '' : fail(each.fail, context)}</li>`,
+          html`<li id="${prefix + each.id}"${where(each.line)}><b class="number">${label}</b> ${inline(each)}${each.fail === null ? '' : fail(each.fail, context)}${each.sign === null ? '' : sign(each.sign)}</li>`,
       ),
       '\n',
     )}</ol>`;
@@ -492,7 +492,7 @@ ${one.repairs.map(({ number, texts }) => texts.map((text) => html`<p class="say"
 ${lookups(one.lookups)}${one.advice.map((each) => html`<p class="say">${fact(each)}</p>`)}</section>`;
 }
 
-function log({ title, lead, unit, columns, units, advice, fails, foot }: LogBlock): Markup {
+function log({ title, lead, unit, columns, units, advice, fails, foot, large }: LogBlock): Markup {
   const heads = columns.map(
     ({ step: number, name, unit: of }) =>
       html`<th scope="col">${number === '' ? '' : html`<b>${number}</b> `}${name}${of === '' ? '' : html` <b>${of}</b>`}</th>`,
@@ -502,7 +502,7 @@ function log({ title, lead, unit, columns, units, advice, fails, foot }: LogBloc
     const name = [`${unit} ${place}`.trim(), String(line + 1), column.step, column.name, column.unit];
     return html`<td data-head="${`${column.step} ${column.name}`.trim()}">${value === '' ? box(name.filter((word) => word !== '').join(', ')) : html`<b class="known">${value}</b>`}</td>`;
   };
-  return html`<section class="log"><h2>${title}</h2> <p>${lead}</p>
+  return html`<section class="log${large ? '' : ' whole'}"><h2>${title}</h2> <p>${lead}</p>
 <table><thead><tr><th scope="col">${unit}</th> ${joined(heads, ' ')}</tr></thead>
 ${joined(
   units.map(

@@ -19,7 +19,9 @@ export const template = `
 // Others stay as they are, so that a search finds them; capitals and digits are wide.
 #let fitted(words, most: 12) = words.split(" ").map(w => if w.clusters().len() > if w == upper(w) { calc.min(most, 8) } else { most } { box(w.clusters().join(sym.zws)) } else { w }).join(" ")
 
-#let spans(list) = list.map(s => if s.at("strong", default: false) { strong(s.text) } else { s.text }).join()
+// The typesetter gives up on a text with many hundred places to break: a list of very long names is set name by name.
+#let named(words) = if words.len() > 2000 { words.split(", ").join(", " + h(0pt)) } else { words }
+#let spans(list) = list.map(s => if s.at("strong", default: false) { strong(named(s.text)) } else { named(s.text) }).join()
 
 // Letters of the sources: small, and never at the head of a line.
 #let refs(x) = { let of = x.at("sources", default: ()); if of.len() > 0 [#sym.wj#text(size: small, of.map(l => "[" + l + "]").join())] }
@@ -91,7 +93,12 @@ export const template = `
 #let number-col = 13mm
 
 // A box to write in says its name to those who cannot see it; one that is filled says what is in it.
-#let cell(value, name) = if value == "" { blank(name, box-height - 1mm) } else { box(height: box-height - 1mm, align(center + horizon, text(size: 10pt, fitted(value, most: 6)))) }
+// Words that a job has written down take the lines that they need.
+#let cell(value, name) = {
+  let height = box-height - 1mm
+  let said = text(size: 10pt, fitted(value, most: 6))
+  if value == "" { blank(name, height) } else if value.clusters().len() <= 6 { box(height: height, align(center + horizon, said)) } else { grid(columns: (0pt, 1fr), align: center + horizon, box(height: height), pad(y: 0.6mm, { set par(leading: 0.35em); said })) }
+}
 
 // As wide as a figure needs to be written; of many units all that the page has.
 #let box-width(n, width) = if n <= 1 { 30mm } else if n == 2 { 24mm } else if n == 3 { 20mm } else if n == 4 { 17mm } else if n <= 6 { 14mm } else if n <= 8 { 11mm } else { calc.min(14mm, (width - number-col - label-width) / calc.min(n, 12)) }
@@ -117,14 +124,14 @@ export const template = `
 // Of one unit the boxes of a step lie beside each other, each under its label.
 #let one-width = 21mm
 #let one-line = 3
-#let unit-line(rows) = grid(
+#let unit-line(rows, columns) = grid(
   columns: (one-width,) * calc.min(rows.len(), one-line), column-gutter: 1mm, row-gutter: 1mm, align: left + bottom,
-  ..rows.map(r => stack(spacing: 0.7mm, { set text(size: small); set par(leading: 0.35em); [#r.label#if r.unit != "" [, #strong(r.unit)]] }, box(width: 100%, stroke: 0.9pt + black, inset: 0.5mm, cell(r.boxes.first(), r.name)))),
+  ..rows.map(r => stack(spacing: 0.7mm, { set text(size: small); set par(leading: 0.35em); [#r.label#if r.unit != "" [, #strong(r.unit)]] }, box(width: 100%, stroke: 0.9pt + black, inset: 0.5mm, cell(r.boxes.first(), r.name + ", " + columns.first().place)))),
 )
 
 // Units on as many lines as it takes, evenly.
 #let unit-rows(sheet, rows, label: label-width) = if sheet.columns.len() == 1 and rows.len() > 1 {
-  [#metadata(none)<boxes>#unit-line(rows)]
+  [#metadata(none)<boxes>#unit-line(rows, sheet.columns)]
 } else {
   let n = sheet.columns.len()
   let w = box-width(n, sheet.area.width)
@@ -173,10 +180,14 @@ export const template = `
       inset: (x: 1.4mm, top: if roomy { 0.9mm } else { 0.2em }, bottom: if roomy { 0.9mm } else { 0.3em }),
       align: left + horizon,
       table.header(..b.columns.map(c => text(size: small, c.head))),
-      ..b.rows.map(r => r.enumerate().map(((at, c)) => {
-        let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text, if roomy { 7.5mm } else { 1.5em })
-        if c.at("fill", default: false) { table.cell(stroke: hair, said) } else { table.cell(breakable: c.text.len() > 1500, said) }
-      })).flatten(),
+      ..b.rows.map(r => {
+        // A line stays whole, unless what is in a cell may be longer than a page.
+        let breaks = r.any(c => c.text.len() > 600)
+        r.enumerate().map(((at, c)) => {
+          let said = cell-text(c, b.columns.at(at).head + ", " + r.first().text, if roomy { 7.5mm } else { 1.5em })
+          table.cell(breakable: breaks, ..if c.at("fill", default: false) { (stroke: hair) } else { (:) }, said)
+        })
+      }).flatten(),
     ) }
   }
   let short = roomy and b.rows.len() <= 8 and b.rows.flatten().map(c => c.text.len()).sum(default: 0) < 1500
@@ -437,7 +448,7 @@ export const template = `
     if b.facts.len() > 0 { block(above: 0.8mm, below: 0.8mm, facts(b.facts)) }
     if b.warnings.len() > 0 { block(above: 0.8mm, below: 0.8mm, warnings(b.warnings)) }
   })
-  let one(s) = block(above: 0.9mm, below: 0mm, [#strong(s.label)#h(0.5em)#inline-step(s.step)#if s.step.fail != none { fail-path(s.step.fail, sheet.prefix) }])
+  let one(s) = block(above: 0.9mm, below: 0mm, [#strong(s.label)#h(0.5em)#inline-step(s.step)#if s.step.fail != none { fail-path(s.step.fail, sheet.prefix) }#if s.step.sign != none { sign-boxes(s.step.sign) }])
   let part(p) = { if p.title != "" { block(above: 1.4mm, below: 0.4mm, sticky: true, strong(p.title)) }; p.steps.map(one).join() }
   context {
     set text(size: calc.max(small, 0.9 * text.size))
@@ -468,7 +479,7 @@ export const template = `
   }
   // Lines as high as a hand likes them, where the page has room.
   let left = sheet.area.height - calc.max(52mm, 36mm + measure(width: sheet.area.width, below).height)
-  let line = calc.max(7mm, calc.min(9mm, left / units.map(u => u.lines.len()).sum() - 1mm))
+  let line = if not b.large { 7.4mm } else { calc.max(7mm, calc.min(9mm, left / units.map(u => u.lines.len()).sum() - 1mm)) }
   table(
     columns: (if units.first().place == "" { 13mm } else { 22mm }, ..b.columns.enumerate().map(((at, c)) => log-share(c, if at == 0 { 1.35 } else { 1 }))),
     stroke: (x, y) => 0.7pt + black,
@@ -509,7 +520,7 @@ export const template = `
 } else if b.kind == "drawing" { drawing(b)
 } else if b.kind == "table" { listing(b, roomy: roomy(sheet))
 } else if b.kind == "tables" { context {
-  let beside = grid(columns: (1fr,) * b.tables.len(), column-gutter: 6mm, ..b.tables.map(listing))
+  let beside = grid(columns: (1fr, 1fr), column-gutter: 6mm, listing(b.tables.first()), b.tables.slice(1).map(listing).join())
   // Cut by a page break, each would be continued after its neighbor: so both end on one page, or follow each other.
   if measure(width: sheet.area.width, beside).height > sheet.area.height / 3 { b.tables.map(listing).join() } else { block(breakable: false, above: 1.2mm, below: 0mm, beside) }
 }
@@ -517,7 +528,10 @@ export const template = `
 } else if b.kind == "place" { place-head(b, sheet)
 } else if b.kind == "close" { block(above: 0.8mm, below: 0.8mm, breakable: false, width: 100%, align(right, unit-rows(sheet, (b.row,), label: auto)))
 } else if b.kind == "repairs" { repairs(b, sheet)
-} else if b.kind == "log" { log(b, sheet)
+} else if b.kind == "log" {
+  // What is over its lines may be longer than a page.
+  let words = b.units.map(u => u.lines.map(l => l.head).flatten()).flatten() + b.columns.map(c => c.name)
+  if b.large { log(b, sheet) } else { block(width: 100%, breakable: words.map(w => w.len()).sum() > 1000, above: 4mm, below: 1.2mm, log(b, sheet)) }
 } else if b.kind == "page" { pagebreak(weak: true, to: if b.side == "left" { "even" } else { none }) }
 
 // Steps that follow each other are one list.
@@ -593,8 +607,8 @@ export const template = `
       set text(size: if roomy(sheet) { roomy-size } else { sizes.at(at, default: step-size / 1pt) * 1pt })
       tagged(flow(part.filter(b => b.kind != "page"), body, code))
     }
-    // How far it goes. A log fills its page by itself.
-    if not (roomy(sheet) or part.any(b => b.kind == "log")) {
+    // How far it goes. A large log fills its page by itself.
+    if not (roomy(sheet) or part.any(b => b.kind == "log" and b.large)) {
       context {
         let end = here().position()
         let pages = end.page - locate(label(sheet.prefix + str(at))).page() + 1

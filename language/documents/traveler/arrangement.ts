@@ -57,7 +57,18 @@ export function arrange(setting: PrintContext): Arrangement {
 
 const looks: ReadonlySet<string> = new Set(['check', 'measure']);
 /** What is written down while a repair is done needs boxes of its own. */
-const recording: ReadonlySet<string> = new Set(['choose', 'torque', 'lock', 'read', 'measure', 'set', 'check', 'test']);
+const recording: ReadonlySet<string> = new Set([
+  'choose',
+  'torque',
+  'lock',
+  'read',
+  'measure',
+  'record',
+  'set',
+  'check',
+  'test',
+  'hold-for',
+]);
 
 function groupsOf(setting: PrintContext, embedded: ReadonlyMap<Repair, Step>): LogGroup[] {
   const { stages, repairs } = setting.procedure;

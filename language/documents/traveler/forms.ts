@@ -5,15 +5,26 @@ import type { Repair, Stage } from '../../model/procedure.ts';
 import { acceptanceText } from '../acceptance.ts';
 import { concessionsTable } from '../concessions.ts';
 import { factsOf, shortHash } from '../header.ts';
-import type { Block, Fact, FailPath, FailStop, LogBlock, PageBlock, StepBlock, TableBlock } from '../model.ts';
+import type {
+  Block,
+  Fact,
+  FailPath,
+  FailStop,
+  LogBlock,
+  PageBlock,
+  Paper,
+  RepairColumn,
+  RepairsBlock,
+  StepBlock,
+  TableBlock,
+} from '../model.ts';
 import { repairNumber } from '../names.ts';
 import type { SheetPart } from '../print-context.ts';
-import type { LogGroup } from './arrangement.ts';
 import type { SheetContext } from './context.ts';
 import { isDraft } from './draft.ts';
 import { explodedView, stageStrips } from './drawings.ts';
 import { findingsTable } from './findings.ts';
-import { fluidsTable, numberTitles, peopleTable, renewTable, routeTable, toolsTable, unitsTable } from './lists.ts';
+import { fluidsTable, numberTitles, peopleTable, renewTable, routeTable, toolBlocks, unitsTable } from './lists.ts';
 import { logBlock, moreLines } from './log.ts';
 import { repairBlocks } from './repairs.ts';
 import { over } from './room.ts';
@@ -86,7 +97,7 @@ export function instructionBlocks(context: SheetContext): Block[] {
     if (!here(stage)) return [];
     const group = groups.find((one) => one.stages.at(-1) === stage);
     const repairs = group?.repairs ?? context.arrangement.after.get(stage) ?? [];
-    return [...stageBlocks(context, stage).map(wordsOnly), ...repairBlocks(context, repairs, stage)];
+    return [...stageBlocks(context, stage), ...repairBlocks(context, repairs, stage)].map(wordsOnly);
   });
   return present([
     ...openingBlocks(context),
@@ -96,7 +107,7 @@ export function instructionBlocks(context: SheetContext): Block[] {
     numberTitles(context),
     sourcesHere,
     ...stages,
-    toolsTable(context),
+    ...toolBlocks(context),
     fluidsTable(context),
     acceptanceText(context),
     concessionsTable(context),
@@ -136,10 +147,9 @@ function frontBlocks(context: SheetContext, own: readonly Fact[] = []): Maybe[] 
     unitsTable(context),
     numberTitles(context),
     routeTable(context),
-    toolsTable(context),
+    ...toolBlocks(context),
+    ...listsBesides(context, onRecord),
     // What is said on the wall is not said again where things are written down.
-    onRecord ? renewTable(context) : besides([renewTable(context), fluidsTable(context)]),
-    peopleTable(context),
     onRecord ? null : acceptanceText(context),
     { kind: 'text', text: words.boxes.legend, strong: false },
     sourcesHere,
@@ -159,11 +169,17 @@ function unitFront(context: SheetContext): Maybe[] {
   ];
 }
 
+/** Rows of a list that leave room for who worked on it beside them, under the fluids. */
+const leavesRoom = 3;
+
 /** Small tables beside each other. */
-function besides(tables: readonly ReturnType<typeof renewTable>[]): Block | null {
-  const some = tables.filter((table) => table !== null);
-  const [first] = some;
-  return first === undefined ? null : some.length === 1 ? first : { kind: 'tables', tables: some };
+function listsBesides(context: SheetContext, onRecord: boolean): Block[] {
+  const [renew, fluids] = [renewTable(context), onRecord ? null : fluidsTable(context)];
+  if (renew === null || fluids === null) return present([renew ?? fluids, peopleTable(context)]);
+  const beside = renew.rows.length - fluids.rows.length >= leavesRoom;
+  return beside
+    ? [{ kind: 'tables', tables: [renew, fluids, peopleTable(context, 1)] }]
+    : [{ kind: 'tables', tables: [renew, fluids] }, peopleTable(context)];
 }
 
 /** Stages and repairs in the order of the work. */
@@ -171,43 +187,64 @@ function workBlocks(context: SheetContext, recordOnly = false): { blocks: Block[
   const { procedure, arrangement } = context;
   const blocks: Block[] = [];
   const more: LogBlock[] = [];
-  const groupOf = (stage: Stage): LogGroup | undefined =>
-    arrangement.groups.find(({ stages }) => stages.includes(stage));
   const kept = (list: readonly Block[]) => (recordOnly ? list.flatMap(recorded) : list);
-  const repairs = (list: readonly Repair[], stage: Stage) => (recordOnly ? [] : repairBlocks(context, list, stage));
+  const repairs = (list: readonly Repair[], stage: Stage) =>
+    recordOnly ? repairBlocks(context, list, stage).flatMap(signedOnly) : repairBlocks(context, list, stage);
   for (const stage of procedure.stages) {
-    const group = groupOf(stage);
+    const group = arrangement.groups.find(({ stages }) => stages.includes(stage));
     if (group === undefined) {
       blocks.push(...kept(stageBlocks(context, stage)));
       blocks.push(...repairs(arrangement.after.get(stage) ?? [], stage));
       continue;
     }
-    const first = group.stages[0] === stage;
-    const last = group.stages.at(-1) === stage;
-    if (first && !recordOnly) blocks.push(spread);
-    const own = kept(stageBlocks(context, stage));
+    if (group.stages[0] !== stage) continue;
+    const own = group.stages.map((one) => kept(stageBlocks(context, one)));
     // Nobody signs before the log is written.
-    const signed = recordOnly && last ? own.filter((block) => block.kind === 'step' && block.sign !== null) : [];
-    blocks.push(...own.filter((block) => !signed.includes(block)));
-    if (!last) continue;
+    const signed = recordOnly ? own.at(-1)!.filter((block) => block.kind === 'step' && block.sign !== null) : [];
+    const tests = own.flat().filter((block) => !signed.includes(block));
     const repaired = repairs(
       [...group.repairs, ...group.stages.flatMap((one) => arrangement.after.get(one) ?? [])],
-      stage,
+      group.stages.at(-1)!,
     );
-    // The log lies opposite the tests, and the repairs with them as far as the page goes.
-    const left = blocks.slice(blocks.lastIndexOf(spread) + 1);
-    const fitting = repaired.length - over(context.options.paper, left, repaired);
     const log = logBlock(context, group);
-    blocks.push(
-      ...repaired.slice(0, fitting),
-      newPage,
-      recordOnly ? log : { ...log, fails: [] },
-      ...signed,
-      ...repaired.slice(fitting),
-    );
+    const printed = recordOnly ? log : { ...log, fails: [] };
+    blocks.push(...opened(context.options.paper, blocks, { tests, repaired, log: printed, signed }, recordOnly));
     if (log.needed > (log.units[0]?.lines.length ?? log.needed)) more.push(moreLines(log, context, 4));
   }
   return { blocks: blocks.filter((block, index) => block.kind !== 'page' || blocks[index + 1]?.kind !== 'page'), more };
+}
+
+interface Tested {
+  readonly tests: readonly Block[];
+  readonly repaired: readonly Block[];
+  readonly log: LogBlock;
+  readonly signed: readonly Block[];
+}
+
+/** Of a page: room is reckoned, and a log that does not go on it would be overleaf. */
+const spare = 0.1;
+
+/**
+ * Tests, repairs and log so that no page is turned for a repair: on one page where they go on one, that of what is before them
+ * if it has the room; else the log lies opposite the tests, and the repairs with them as far as the page goes.
+ */
+function opened(
+  paper: Paper,
+  before: readonly Block[],
+  { tests, repaired, log, signed }: Tested,
+  recordOnly: boolean,
+): Block[] {
+  const whole = [...tests, ...repaired, log, ...signed];
+  const begun = before.findLastIndex(({ kind }) => kind === 'page');
+  // A record begins on a page of its own. Tests that begin on the left take two.
+  const pages = (before[begun] === spread ? 2 : 1) - spare;
+  if ((begun >= 0 || recordOnly) && over(paper, before.slice(begun + 1), whole, pages) === 0) return whole;
+  // A small one stays whole by itself, on whichever of the two pages has the room.
+  const page = log.large ? [newPage] : [];
+  if (recordOnly) return [...tests, ...page, log, ...repaired, ...signed];
+  if (over(paper, [], whole, 1 - spare) === 0) return [newPage, ...whole];
+  const fitting = log.large ? repaired.length - over(paper, tests, repaired) : repaired.length;
+  return [spread, ...tests, ...repaired.slice(0, fitting), ...page, log, ...repaired.slice(fitting)];
 }
 
 /** On a record: what is written down, what it is held to and where a unit goes that fails. */
@@ -255,8 +292,31 @@ function withoutBoxes(table: TableBlock, index: number, all: readonly TableBlock
   return made.columns.length < 2 || all.slice(0, index).some(same) ? [] : [made];
 }
 
+/** Of repairs a record has what is signed. */
+function signedOnly(block: RepairsBlock): RepairsBlock[] {
+  const columns = block.columns.flatMap((column) => {
+    const parts = column.parts.flatMap((part) => {
+      const steps = part.steps.filter(({ step }) => step.sign !== null);
+      return steps.length === 0 ? [] : [{ ...part, steps }];
+    });
+    return parts.length === 0 ? [] : [{ ...column, parts }];
+  });
+  return columns.length === 0 ? [] : [{ ...block, columns, facts: [], warnings: [], lookups: [], advice: [] }];
+}
+
 /** On an instruction nothing is written. */
 function wordsOnly(block: Block): Block {
+  if (block.kind === 'repairs') {
+    const unsigned = (steps: RepairColumn['parts'][number]['steps']) =>
+      steps.map((one) => ({ ...one, step: { ...one.step, sign: null } }));
+    return {
+      ...block,
+      columns: block.columns.map((column) => ({
+        ...column,
+        parts: column.parts.map((part) => ({ ...part, steps: unsigned(part.steps) })),
+      })),
+    };
+  }
   if (block.kind !== 'step') return block;
   const step: StepBlock = {
     ...block,

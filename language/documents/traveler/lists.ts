@@ -109,15 +109,15 @@ export function routeTable(context: SheetContext): TableBlock | null {
   };
 }
 
-/** Whose initials are on the sheet: who is known to have worked on it is named. */
-export function peopleTable({ words, units }: SheetContext): TableBlock {
+/** Whose initials are on the sheet, so many beside each other: who is known to have worked on it is named. */
+export function peopleTable({ words, units }: SheetContext, across = 2): TableBlock {
   const { title, name, initials, signature } = words.people;
   const names = [
     ...new Set(
       units.flatMap(({ results }) => results.flatMap((result) => (result.form === 'done' ? [result.by] : []))),
     ),
   ];
-  const rows = Math.max(2, Math.ceil(names.length / 2));
+  const rows = Math.max(2, Math.ceil(names.length / across));
   const three = (index: number) => [
     { text: names[index] ?? '', fill: names[index] === undefined },
     { text: '', fill: true },
@@ -131,8 +131,10 @@ export function peopleTable({ words, units }: SheetContext): TableBlock {
   return {
     kind: 'table',
     title,
-    columns: [...heads, ...heads],
-    rows: Array.from({ length: rows }, (_, row) => [...three(row), ...three(row + rows)]),
+    columns: Array.from({ length: across }, () => heads).flat(),
+    rows: Array.from({ length: rows }, (_, row) =>
+      Array.from({ length: across }, (_at, at) => three(row + at * rows)).flat(),
+    ),
   };
 }
 
@@ -184,34 +186,29 @@ export function renewTable(setting: PrintContext): TableBlock | null {
   };
 }
 
-/** Tools by number with range and calibration, then kinds of tool, whose number is written in. */
-export function toolsTable(setting: PrintContext): TableBlock | null {
+/**
+ * Tools by number with range and calibration, then kinds of tool, whose number is written in; under them, in a line, what has
+ * neither.
+ */
+export function toolBlocks(setting: PrintContext): (TableBlock | TextBlock)[] {
   const { procedure, words } = setting;
-  const { title, tool, range, accuracy, due, number, other, kinds } = words.tools;
+  const { title, tool, range, accuracy, due, number, other, kinds, besides } = words.tools;
   const assets = new Set<Asset>();
-  const others = new Map<string, { name: string; range: string; calibrated: boolean }>();
+  const others = new Map<string, { name: string; range: string }>();
+  const plain = new Set<string>();
   for (const step of allSteps(setting)) {
     for (const use of step.tools) {
       if (use.form === 'asset') {
         const asset = procedure.shop.assets.find(({ name }) => name === use.name);
         if (asset !== undefined) assets.add(asset);
-        else others.set(use.name, { name: use.name, range: '', calibrated: true });
+        else others.set(use.name, { name: use.name, range: '' });
       } else if (use.form === 'kind') {
         const text = kindRange(words, use.range);
-        others.set(`${use.kind} ${text}`, {
-          name: kinds[use.kind],
-          range: text,
-          calibrated: true,
-        });
-      } else others.set(use.text, { name: use.text, range: '', calibrated: false });
+        others.set(`${use.kind} ${text}`, { name: kinds[use.kind], range: text });
+      } else plain.add(use.text);
     }
     const holder = own(step, 'holder');
-    if (holder != null)
-      others.set(holder, {
-        name: holder,
-        range: '',
-        calibrated: false,
-      });
+    if (holder != null) plain.add(holder);
   }
   for (const place of [...procedure.stages, ...procedure.repairs]) {
     if (
@@ -222,10 +219,9 @@ export function toolsTable(setting: PrintContext): TableBlock | null {
       for (const asset of assetsAt(procedure, place.station)) if (asset.kind === 'gauge') assets.add(asset);
     }
   }
-  if (assets.size + others.size === 0) return null;
   // Nothing is written on an instruction.
   const spare = setting.options.form === 'instruction' ? 0 : 1;
-  return {
+  const table: TableBlock = {
     kind: 'table',
     title,
     columns: [
@@ -249,12 +245,18 @@ export function toolsTable(setting: PrintContext): TableBlock | null {
         { text: one.name, strong: true },
         { text: one.range },
         { text: '' },
-        { text: '', fill: one.calibrated && spare > 0 },
-        { text: '', fill: one.calibrated && spare > 0 },
+        { text: '', fill: spare > 0 },
+        { text: '', fill: spare > 0 },
         ...Array.from({ length: spare }, () => ({ text: '' })),
       ]),
     ],
   };
+  return [
+    ...(table.rows.length === 0 ? [] : [table]),
+    ...(plain.size === 0
+      ? []
+      : [{ kind: 'text' as const, text: besides({ tools: [...plain].join('; ') }), strong: false }]),
+  ];
 }
 
 function kindRange({ wording }: Words, range: RangeLimit | null): string {

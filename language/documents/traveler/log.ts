@@ -81,6 +81,7 @@ export function logBlock(context: SheetContext, group: LogGroup): LogBlock {
     units,
     foot: needed > lines ? words.log.more({ lines: needed }) : words.log.last,
     needed,
+    large: units.reduce((sum, { lines: list }) => sum + list.length, 0) > room[context.options.paper] / 2,
     fails: failFacts(context, group),
     advice: group.repairs.flatMap((repair) =>
       repair.steps.flatMap((step) => (step.verb === 'choose' ? adviceFacts(context, step) : [])),

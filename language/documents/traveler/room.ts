@@ -48,17 +48,26 @@ function heightOf(block: Block): number {
       );
       return 18 + 3.9 * Math.max(...columns) + tables(block.lookups);
     }
+    case 'log': {
+      const count = block.units.reduce((sum, { lines: list }) => sum + list.length, 0);
+      const under = [...block.advice, ...block.fails].reduce(
+        (sum, { label, text }) => sum + lines([label, text], 95),
+        1,
+      );
+      // Its lines are as high as they are: in what the others are reckoned by, a quarter more.
+      return 36 + (block.large ? 12.8 : 10.8) * count + 4.2 * under;
+    }
     default:
       return 4.2 * lines(blockTexts(block), 95);
   }
 }
 
-/** How many of the last blocks do not go on one page with those before them. */
-export function over(paper: Paper, before: readonly Block[], last: readonly Block[]): number {
+/** How many of the last blocks do not go on so many pages with those before them. */
+export function over(paper: Paper, before: readonly Block[], last: readonly Block[], pages = 1): number {
   let height = before.reduce((sum, block) => sum + heightOf(block), 0);
   const fit = last.findIndex((block) => {
     height += heightOf(block);
-    return height > page[paper];
+    return height > pages * page[paper];
   });
   return fit < 0 ? 0 : last.length - fit;
 }

@@ -48,7 +48,8 @@ function spansOf(told: ObjectWords, step: Step, these: string | null): Span[] {
     things === '' || things === these ? things : spanText(piece('the', { parts: things }));
   const none: Span[] = [];
   return words.step(keyOf(step, parts), {
-    text,
+    // `Hold for the customer: …`; who signs off is called as the author calls them.
+    text: step.verb === 'hold-for' ? inSentence(text) : text,
     parts: the(parts),
     things: isOfAll(step) ? allWords(told, step) : the(parts),
     reading: readingWords(told, step),

@@ -1,9 +1,9 @@
 import { allSteps } from '../../../analysis/locations.ts';
-import { within } from '../../../analysis/within.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Statement } from '../../../model/diagnostic.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
-import { failEntries, isGate, limitUses } from '../../../model/steps.ts';
+import type { Source } from '../../../model/source.ts';
+import { failEntries, limitUses } from '../../../model/steps.ts';
 import { say, term } from '../../../say/say.ts';
 import type { Rule } from '../../rule.ts';
 
@@ -19,25 +19,12 @@ export const limitMissing: Rule = {
       const statement = missing(step, procedure);
       if (statement !== null) report({ at: step, rootCause: `limit:${writtenAt(step)}`, ...statement });
     }
-    // A measurement with no limit never fails, so its `on fail` is never used.
-    const asked = new Set(allSteps(procedure).flatMap((step) => failEntries(step).map(({ repair }) => repair)));
-    for (const repair of procedure.repairs) {
-      if (!repair.inline || asked.has(repair.name)) continue;
-      const step = allSteps(procedure).find((other) => !isGate(other) && within(repair.source, other.source));
-      report({
-        at: step ?? repair.source,
-        source: repair.source,
-        message: say`This measurement says what to do on a fail, but not when it fails.`,
-        why: say`the figure is written down, and the part goes in whatever it is.`,
-        help: withinLimit,
-      });
-    }
   },
 };
 
 const withinLimit = say`Write “within” and a spec or a limit.`;
 
-function missing(step: Step, procedure: Procedure): Statement | null {
+function missing(step: Step, procedure: Procedure): (Statement & { readonly source?: Source }) | null {
   switch (step.verb) {
     case 'test': {
       const { test, gate } = step;
@@ -62,6 +49,17 @@ function missing(step: Step, procedure: Procedure): Statement | null {
             message: say`Test ${gate.test} says where the pressure fall starts, but not how long it may take.`,
             why: say`too fast and too slow both pass.`,
             help: say`Write “in” and a time, such as in 6..20 s.`,
+          };
+    }
+    case 'measure': {
+      const [entry] = failEntries(step);
+      return step.limit !== null || entry === undefined
+        ? null
+        : {
+            source: entry.source,
+            message: say`This measurement says what to do on a fail, but not when it fails.`,
+            why: say`the figure is written down, and the part goes in whatever it is.`,
+            help: withinLimit,
           };
     }
     case 'set':

@@ -179,6 +179,11 @@ export const specifications: Bundle = {
   'does not say over how many strokes or how long the volume is collected':
     'sagt nicht, über wie viele Hübe oder wie lange das Volumen aufgefangen wird',
   'does not say at what speed it delivers': 'sagt nicht, bei welcher Drehzahl gefördert wird',
+  'does not say at what pressure it is read': 'sagt nicht, bei welchem Druck abgelesen wird',
+  'The setting of {0}': 'Die Einstellung von {0}',
+  'how far the air moves it depends on the pressure, so each person would judge differently.':
+    'wie weit die Luft es bewegt, hängt vom Druck ab, und jeder würde anders urteilen.',
+  'Write, for example, at 0.80 bar.': 'Schreiben Sie zum Beispiel at 0.80 bar.',
   'twice the strokes are twice the volume, and a good unit fails.':
     'doppelt so viele Hübe sind doppelt so viel Volumen, und eine gute Einheit fällt durch.',
   'what is delivered depends on the speed, so each person would judge differently.':

@@ -110,8 +110,8 @@ export const titles: Bundle = {
   'Two figures side by side, in two units, do not agree.':
     'Zwei Werte nebeneinander, in zwei Einheiten, passen nicht zusammen.',
   'A number has a unit of the wrong kind.': 'Eine Zahl hat eine Einheit der falschen Art.',
-  'A volume is judged without what it is collected over, or a delivery without its speed.':
-    'Ein Volumen wird beurteilt ohne Angabe, worüber es gesammelt wird, oder eine Fördermenge ohne Drehzahl.',
+  'A volume is judged without what it is collected over, a delivery without its speed, or a movement by air without its pressure.':
+    'Ein Volumen wird beurteilt, ohne dass gesagt ist, worüber es aufgefangen wird, eine Förderung ohne ihre Drehzahl, oder eine Bewegung durch Luft ohne ihren Druck.',
   'A spread is wider than the limit that it goes with, or a point cannot lie beyond an earlier one.':
     'Eine Spanne ist weiter als der Grenzwert, zu dem sie gehört, oder ein Punkt kann nicht jenseits eines früheren liegen.',
   'Two figures of one spec are so far apart that one of them is a slip.':
@@ -360,8 +360,8 @@ export const titles: Bundle = {
     'Teile einer Einheit ohne Anhänger gehen anderswohin, oder kommen zu anderen Einheiten.',
   'Something has to be written down, and the step has no box for it.':
     'Etwas ist einzutragen, und der Schritt hat kein Feld dafür.',
-  'A unit is sent out, and is tested or signed off without being booked in.':
-    'Eine Einheit geht außer Haus, und wird ohne Wiedereingang geprüft oder abgezeichnet.',
+  'A unit is sent out, and is tested or signed off without being booked in, or it is booked in and was never sent out.':
+    'Eine Einheit geht außer Haus und wird ohne Einbuchen geprüft oder abgezeichnet, oder sie wird eingebucht und war nie außer Haus.',
   'A procedure has no revision, or no approval with a date.':
     'Eine Anweisung hat keine Revision, oder keine Genehmigung mit Datum.',
   'A signature is required, but nothing says whose.': 'Eine Unterschrift ist verlangt, aber nichts sagt, wessen.',

@@ -55,6 +55,13 @@ export const traceability: Bundle = {
     'Die Einheit geht hier außer Haus, und nichts bucht sie ein, bevor sie geprüft oder abgezeichnet wird.',
   'nobody inspects what came back, and the sheet does not say whose work it was.':
     'niemand kontrolliert, was zurückkam, und das Blatt sagt nicht, wessen Arbeit es war.',
+  'The unit is booked in here, and no step before sends it out.':
+    'Die Einheit wird hier eingebucht, und kein Schritt davor gibt sie außer Haus.',
+  'The {0} is booked in here, and no step before sends it out.':
+    '{0} wird hier eingebucht, und kein Schritt davor gibt es außer Haus.',
+  'the sheet does not say what was to be done to it, or that it ever left.':
+    'das Blatt sagt nicht, was daran zu tun war, und nicht, dass es je außer Haus war.',
+  'Write “send-out” where it goes.': '„send-out“ schreiben, wo es außer Haus geht.',
   'Nothing says who signs here.': 'Nichts sagt, wer hier unterschreibt.',
   'anybody may, and nobody answers for it.': 'jeder darf, und niemand steht dafür ein.',
   'Write “{0}” with the job title, such as the bench lead.':

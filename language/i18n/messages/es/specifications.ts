@@ -175,6 +175,11 @@ export const specifications: Bundle = {
   'does not say over how many strokes or how long the volume is collected':
     'no dice en cuántas emboladas o cuánto tiempo se recoge el volumen',
   'does not say at what speed it delivers': 'no dice a qué velocidad entrega',
+  'does not say at what pressure it is read': 'no dice a qué presión se lee',
+  'The setting of {0}': 'El ajuste de {0}',
+  'how far the air moves it depends on the pressure, so each person would judge differently.':
+    'cuánto lo mueve el aire depende de la presión, y cada persona juzgaría de otra manera.',
+  'Write, for example, at 0.80 bar.': 'Escriba, por ejemplo, at 0.80 bar.',
   'twice the strokes are twice the volume, and a good unit fails.':
     'el doble de emboladas es el doble de volumen, y una unidad buena no pasa.',
   'what is delivered depends on the speed, so each person would judge differently.':

@@ -107,8 +107,8 @@ export const titles: Bundle = {
   'A torque step has no torque.': 'Un paso de apriete no tiene par.',
   'Two figures side by side, in two units, do not agree.': 'Dos valores contiguos, en dos unidades, no concuerdan.',
   'A number has a unit of the wrong kind.': 'Un número lleva una unidad de otra clase.',
-  'A volume is judged without what it is collected over, or a delivery without its speed.':
-    'Se juzga un volumen sin decir durante qué se recoge, o un caudal sin su velocidad.',
+  'A volume is judged without what it is collected over, a delivery without its speed, or a movement by air without its pressure.':
+    'Se juzga un volumen sin lo que dura su recogida, una entrega sin su velocidad, o un movimiento por aire sin su presión.',
   'A spread is wider than the limit that it goes with, or a point cannot lie beyond an earlier one.':
     'Una dispersión es más ancha que el límite al que acompaña, o un punto no puede quedar más allá de uno anterior.',
   'Two figures of one spec are so far apart that one of them is a slip.':
@@ -348,8 +348,8 @@ export const titles: Bundle = {
     'Las piezas de una unidad sin identificar se envían a otro sitio, o se ponen con otras unidades.',
   'Something has to be written down, and the step has no box for it.':
     'Hay que anotar algo, y el paso no tiene casilla para ello.',
-  'A unit is sent out, and is tested or signed off without being booked in.':
-    'Una unidad se envía fuera, y se prueba o firma sin darle entrada.',
+  'A unit is sent out, and is tested or signed off without being booked in, or it is booked in and was never sent out.':
+    'Una unidad sale y se prueba o se firma sin registrar su vuelta, o se registra su vuelta y nunca salió.',
   'A procedure has no revision, or no approval with a date.':
     'Un procedimiento no tiene revisión, o no tiene aprobación con fecha.',
   'A signature is required, but nothing says whose.': 'Se exige una firma, pero nada dice de quién.',

@@ -54,6 +54,13 @@ export const traceability: Bundle = {
     'La unidad se envía fuera aquí, y nada registra su vuelta antes de probarla o firmarla.',
   'nobody inspects what came back, and the sheet does not say whose work it was.':
     'nadie revisa lo que volvió, y la hoja no dice de quién fue el trabajo.',
+  'The unit is booked in here, and no step before sends it out.':
+    'La unidad se registra aquí de vuelta y ningún paso anterior la envía fuera.',
+  'The {0} is booked in here, and no step before sends it out.':
+    'Se registra aquí de vuelta {0} y ningún paso anterior lo envía fuera.',
+  'the sheet does not say what was to be done to it, or that it ever left.':
+    'la hoja no dice qué había que hacerle, ni que haya salido.',
+  'Write “send-out” where it goes.': 'Escriba “send-out” donde sale.',
   'Nothing says who signs here.': 'Nada dice quién firma aquí.',
   'anybody may, and nobody answers for it.': 'puede hacerlo cualquiera, y nadie responde de ello.',
   'Write “{0}” with the job title, such as the bench lead.': 'Escribir «{0}» con el cargo, por ejemplo the bench lead.',
