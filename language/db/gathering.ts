@@ -1,5 +1,6 @@
 import equal from 'fast-deep-equal';
 import type { Source } from '../model/source.ts';
+import type { UnitInWork } from '../model/unit-in-work.ts';
 import { kindOfId, uriOfId } from '../semantics/declaration-id.ts';
 import type { Input } from './engine.ts';
 import { type GatheredProblem, placeKey, type Queries } from './queries.ts';
@@ -62,6 +63,51 @@ class Elsewhere<Item> {
   }
 }
 
+/** Units by serial: each file is shown those of others that have one of its own. */
+class Namesakes {
+  private readonly from = new Map<string, readonly UnitInWork[]>();
+  /** Files by serial. */
+  private readonly files = new Map<string, Set<string>>();
+  private readonly changed = new Set<string>();
+
+  /** @param units the same array as long as they are the same */
+  take(uri: string, units: readonly UnitInWork[]) {
+    const before = this.from.get(uri) ?? none;
+    if (before === units || (before.length === 0 && units.length === 0)) return;
+    for (const { serial } of before) {
+      this.touch(serial);
+      this.files.get(serial)?.delete(uri);
+    }
+    for (const { serial } of units) {
+      const files = this.files.get(serial) ?? new Set();
+      this.files.set(serial, files.add(uri));
+      this.touch(serial);
+    }
+    if (units.length === 0) this.from.delete(uri);
+    else this.from.set(uri, units);
+  }
+
+  private touch(serial: string) {
+    for (const file of this.files.get(serial) ?? []) this.changed.add(file);
+  }
+
+  /** Sets what is another since the last time. */
+  settle(input: Input<readonly UnitInWork[]>) {
+    for (const uri of this.changed) {
+      const own = new Set((this.from.get(uri) ?? none).map(({ serial }) => serial));
+      const others = new Set([...own].flatMap((serial) => [...(this.files.get(serial) ?? [])]));
+      others.delete(uri);
+      const now = [...others].sort().flatMap((other) => this.from.get(other)!.filter(({ serial }) => own.has(serial)));
+      if (equal(now, input.peek(uri) ?? none)) continue;
+      if (now.length === 0) input.delete(uri);
+      else input.set(uri, now);
+    }
+    this.changed.clear();
+  }
+}
+
+const none: readonly UnitInWork[] = [];
+
 /**
  * What comes of one file and is about another: problems in a sequence come of the procedures that call it. It is gathered
  * file by file between questions, and set as an input, so that no single question has to look at every file.
@@ -72,6 +118,8 @@ export class Gathering {
   private readonly readings = new Elsewhere<string>((file) => file);
   private readonly used = new Elsewhere<Source>(({ file }) => (kindOfId(file) === 'Procedure' ? null : uriOfId(file)));
 
+  private readonly namesakes = new Namesakes();
+
   constructor(queries: Queries) {
     this.queries = queries;
   }
@@ -80,6 +128,12 @@ export class Gathering {
   read(uri: string) {
     this.problems.take(uri, this.queries.problemsFrom(uri));
     this.readings.take(uri, this.queries.readsIn(uri));
+    this.meet(uri);
+  }
+
+  /** The units of its jobs. */
+  meet(uri: string) {
+    this.namesakes.take(uri, this.queries.unitsIn(uri));
   }
 
   /** What comes of checking its procedures. */
@@ -91,12 +145,14 @@ export class Gathering {
   settle() {
     this.problems.settle(this.queries.problemsElsewhere, (problem) => problem);
     this.used.settle(this.queries.usedAnywhere, placeKey);
+    this.namesakes.settle(this.queries.unitsElsewhere);
   }
 
   forget(uri: string) {
     this.problems.take(uri, []);
     this.readings.take(uri, []);
     this.used.take(uri, []);
+    this.namesakes.take(uri, none);
   }
 
   /** Other files whose declarations read names in this one. */

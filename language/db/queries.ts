@@ -10,6 +10,7 @@ import {
   type ProcedureResult,
   problemFindings,
   procedureInPieces,
+  unitFindings,
   unreadPlaces,
 } from '../diagnostics/engine.ts';
 import { attempt, internalError, isDefect } from '../diagnostics/not-checked.ts';
@@ -20,6 +21,7 @@ import type { Job, NewerIssue } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, NameUse, Source } from '../model/source.ts';
+import { type UnitInWork, unitsInWork } from '../model/unit-in-work.ts';
 import { say } from '../say/say.ts';
 import { allowsWithin } from '../semantics/allows.ts';
 import { Context, type Defect, type Reference, type ResolveProblem } from '../semantics/context.ts';
@@ -851,6 +853,27 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
       : usedAnywhere.get(uriOfId(file))?.includes(key) === true;
   }
 
+  /** Units of the jobs of a file, by serial. */
+  const unitsIn = db.query(
+    'units in',
+    (uri): readonly UnitInWork[] =>
+      isIssuedFile(uri)
+        ? []
+        : idsIn(uri).flatMap((id) => {
+            const job = kindOfId(id) === 'Job' ? (model(id) as LoweredJob | null) : null;
+            return job === null ? [] : unitsInWork(job);
+          }),
+    { equal, trace: asJson<readonly UnitInWork[]>() },
+  );
+  /** Units of the jobs of other files that have a serial of this file's. */
+  const unitsElsewhere = db.input<readonly UnitInWork[]>();
+  const ofUnits = db.query('of units', (uri): ProcedureResult => {
+    const units = unitsIn(uri);
+    return units.length === 0
+      ? { diagnostics: [], used: [] }
+      : unitFindings(units, unitsElsewhere.get(uri) ?? [], { concessionsIn: concessions, unread: [] });
+  });
+
   /** Of a job that is judged by an issued revision: those of the day of its issue. Null: those of today. */
   function severitiesOf(id: string): IssuedFile['settings']['severities'] | null {
     const world = kindOfId(id) === 'Job' ? worldOf(id) : '';
@@ -859,13 +882,16 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
 
   const findingsFrom = db.query('findings from', (uri): FileFindings => {
     const { diagnostics, used: heard } = ofProblems(uri);
+    const units = ofUnits(uri);
     const { common, used, own, allows } = resultIn(uri);
     const usedHere = new Set(
-      [...heard.map(({ source }) => source), ...used, ...own.flatMap((one) => one.used)].map(placeKey),
+      [...[...heard, ...units.used].map(({ source }) => source), ...used, ...own.flatMap((one) => one.used)].map(
+        placeKey,
+      ),
     );
     const idle = allows.filter((allow) => !usedHere.has(placeKey(allow.source)) && !isUsed(allow));
     return {
-      common: settled([...diagnostics, ...common], severitiesOf),
+      common: settled([...diagnostics, ...common, ...units.diagnostics], severitiesOf),
       own,
       idle: settled(idleConcessions(idle), severitiesOf),
       unmade: saidIn(uri).unmade,
@@ -896,6 +922,8 @@ export function buildQueries(db: Database, trees: Trees, digest: (text: string) 
     tests,
     problemsFrom,
     problemsElsewhere,
+    unitsIn,
+    unitsElsewhere,
     readsIn,
     usedFrom,
     usedAnywhere,

@@ -58,8 +58,10 @@ export class Snapshot {
     for (const uri of this.uris) {
       this.queries.saidIn(uri);
       this.queries.resultIn(uri);
+      this.gathering.meet(uri);
       this.queries.trimTrees();
     }
+    this.gathering.settle();
     for (const uri of this.uris) this.diagnostics(uri);
     for (const uri of this.uris) this.file(uri);
     return this;

@@ -166,10 +166,11 @@ export class Workspace {
 
   /** Works out what is found in some of the files: with that of all of them, the rest is quick. */
   workOut(uris: readonly string[]) {
-    const { saidIn, resultIn, idsIn, tests } = this.queries;
+    const { saidIn, resultIn, unitsIn, idsIn, tests } = this.queries;
     for (const uri of uris) {
       saidIn(uri);
       resultIn(uri);
+      unitsIn(uri);
       for (const id of idsIn(uri)) if (kindOfId(id) === 'Procedure') tests(id);
       this.trees.trim();
     }
@@ -218,6 +219,7 @@ export const lasting: ReadonlySet<string> = new Set([
   'problems from',
   'reads in',
   'used from',
+  'units in',
   'step states',
   'findings from',
 ]);

@@ -8,6 +8,7 @@ import type { Job } from '../model/job.ts';
 import type { Procedure } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Source } from '../model/source.ts';
+import type { UnitInWork } from '../model/unit-in-work.ts';
 import { oncePer } from '../quantities/memo.ts';
 import { english, type Said, say } from '../say/say.ts';
 import type { ResolveProblem } from '../semantics/context.ts';
@@ -94,6 +95,23 @@ export function declarationFindings(
           return attempt(ruleWords(rule), judged.job.source, defects, () => rule.job?.(judged.job, report));
       }
     },
+    rules,
+  );
+}
+
+/** What rules say of units beside those of other jobs. */
+export function unitFindings(
+  units: readonly UnitInWork[],
+  elsewhere: readonly UnitInWork[],
+  surroundings: Surroundings,
+  rules: readonly AnyRule[] = allRules,
+): ProcedureResult {
+  const [first] = units;
+  if (first === undefined) return nothing;
+  return collected(
+    surroundings,
+    (rule, report, defects) =>
+      attempt(ruleWords(rule), first.source, defects, () => rule.units?.(units, elsewhere, report)),
     rules,
   );
 }

@@ -6,6 +6,7 @@ import type { Job } from '../model/job.ts';
 import type { Block, Procedure, Step } from '../model/procedure.ts';
 import type { Shop } from '../model/shop.ts';
 import type { Allow, Source } from '../model/source.ts';
+import type { UnitInWork } from '../model/unit-in-work.ts';
 import type { Verb } from '../model/verbs.ts';
 import type { Said } from '../say/say.ts';
 import type { ResolveProblem } from '../semantics/context.ts';
@@ -73,6 +74,8 @@ export interface Rule<Data = never> {
   family?(family: Family, report: Sink<Data>): void;
   /** Its procedure has no places of steps, and none of their notes, hazards and concessions: a job is judged by figures. */
   job?(job: Job, report: Sink<Data>): void;
+  /** The units of the jobs of a file, beside those of other files that have the serial of one of them. */
+  units?(units: readonly UnitInWork[], elsewhere: readonly UnitInWork[], report: Sink<Data>): void;
   procedure?(procedure: Procedure, report: Sink<Data>): void;
   /**
    * Each step by itself, after `procedure`. What it reports depends on what it is given and on nothing else: a step at which

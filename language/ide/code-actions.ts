@@ -101,8 +101,6 @@ const neverAllowed = new Set([
   'circular-fit',
   'allow-without-effect',
   'unreadable-file',
-  'issued-and-edited',
-  'issued-file-changed',
 ]);
 
 function concessionOf({ rule, source }: Diagnostic, { result, textOf }: Snapshot, file: string): Edit | null {

@@ -1,4 +1,6 @@
 import { withSeverities } from '../../config/config.ts';
+import { issuedAndEdited } from '../../diagnostics/areas/traceability/issued-and-edited.ts';
+import { issuedFileChanged } from '../../diagnostics/areas/traceability/issued-file-changed.ts';
 import { type Diagnostic, stated } from '../../model/diagnostic.ts';
 import type { Procedure } from '../../model/procedure.ts';
 import { say } from '../../say/say.ts';
@@ -16,8 +18,8 @@ export function editedFinding(
   what: readonly string[],
 ): Diagnostic {
   return {
-    rule: 'issued-and-edited',
-    severity: 'error',
+    rule: issuedAndEdited.code,
+    severity: issuedAndEdited.severity,
     ...stated({
       message: say`Revision ${revision} of ${name} is issued, and its text is no longer what was issued.`,
       why: say`${what.join(', ')} changed since ${issuedOn}. A sheet that is printed now would say revision ${revision} and show other work than the sheets on the bench.`,
@@ -30,10 +32,11 @@ export function editedFinding(
 export function damagedFinding(file: string): Diagnostic {
   const start = { line: 0, character: 0 };
   return {
-    rule: 'issued-file-changed',
-    severity: 'error',
+    rule: issuedFileChanged.code,
+    severity: issuedFileChanged.severity,
     ...stated({
       message: say`This file of an issued revision is not as it was written, so no job is judged by it.`,
+      why: say`a limit could be moved in it after the work was done.`,
       help: say`Take it back from version control or from a backup. What an issued revision says is changed by a new revision only.`,
     }),
     source: { file, range: { start, end: start } },

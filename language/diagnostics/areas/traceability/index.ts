@@ -2,6 +2,8 @@ import type { AnyRule } from '../../rule.ts';
 import { checkerIsDoer } from './checker-is-doer.ts';
 import { doneOnWrongDay } from './done-on-wrong-day.ts';
 import { implausibleResult } from './implausible-result.ts';
+import { issuedAndEdited } from './issued-and-edited.ts';
+import { issuedFileChanged } from './issued-file-changed.ts';
 import { markNotTraceable } from './mark-not-traceable.ts';
 import { noSignOff } from './no-sign-off.ts';
 import { nobodyAnswers } from './nobody-answers.ts';
@@ -14,6 +16,7 @@ import { resultFromBefore } from './result-from-before.ts';
 import { resultInGuardBand } from './result-in-guard-band.ts';
 import { resultUnexplained } from './result-unexplained.ts';
 import { sentOutNotBookedIn } from './sent-out-not-booked-in.ts';
+import { serialInTwoJobs } from './serial-in-two-jobs.ts';
 import { serialNotWrittenDown } from './serial-not-written-down.ts';
 import { signerMissing } from './signer-missing.ts';
 import { spreadTooWide } from './spread-too-wide.ts';
@@ -35,6 +38,8 @@ export const traceability: readonly AnyRule[] = [
   sentOutNotBookedIn,
   notApproved,
   signerMissing,
+  issuedFileChanged,
+  issuedAndEdited,
   supersededRevision,
   implausibleResult,
   resultFails,
@@ -46,6 +51,7 @@ export const traceability: readonly AnyRule[] = [
   toolNotInDate,
   doneOnWrongDay,
   serialNotWrittenDown,
+  serialInTwoJobs,
   notProven,
   nobodyAnswers,
 ];

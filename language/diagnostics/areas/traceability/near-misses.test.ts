@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { wholeExample } from '../../../../tests/fixtures/example-base.ts';
 import { check, checkExample } from '../../../../tests/fixtures/example-pages.ts';
 import { instead, procedureWith } from '../../../../tests/fixtures/sound-procedure.ts';
+import { Workspace } from '../../../db/workspace.ts';
 import { fullMessage } from '../../../model/diagnostic.ts';
 import { rulesByArea } from '../../index.ts';
 
@@ -272,6 +274,67 @@ describe('superseded-revision', () => {
     '  unit 1 number A-250 serial 0411 on hold "Body cracked"\n',
   ])('reports a job that is still to be done: %j', (units) => {
     expect(job('A', units)).toContain('– superseded-revision');
+  });
+});
+
+describe('serial-in-two-jobs', () => {
+  const job = (name: string, received: string, unit: string) =>
+    `job ${name} of example at bench${received === '' ? '' : ` received ${received}`} {\n  unit ${unit}\n}\n`;
+  const unit = (serial = '0411', number = 'number A-250') => `1 ${number} serial ${serial}`;
+  const done = (on: string, line = 'opening 254 bar on PG-400') =>
+    `${unit()} {\n    ${line}\n    done by "A. Hand" on ${on}\n  }`;
+  const places = (...jobs: string[]) =>
+    checkExample(jobs.join(''))
+      .diagnostics.filter(({ rule }) => rule === 'serial-in-two-jobs')
+      .map(({ message }) => /in job (\S+) too/u.exec(message)![1]);
+
+  it('is reported where it came in later, and in both where nobody can say', () => {
+    const early = job('7', '2026-03-02', unit());
+    expect(places(early, job('8', '2026-03-09', unit()))).toEqual(['7']);
+    expect(places(job('8', '2026-03-09', unit()), early)).toEqual(['7']);
+    expect(places(early, job('8', '', unit()))).toEqual(['8', '7']);
+    expect(places(early, job('8', '2026-03-02', unit()))).toEqual(['8', '7']);
+  });
+
+  it.each([
+    ['another serial', job('8', '2026-03-09', unit('0412'))],
+    ['another part number', job('8', '2026-03-09', unit('0411', 'number A-251'))],
+    ['on hold', job('8', '2026-03-09', `${unit()} on hold "In job 7"`)],
+    ['done before the other came in', job('8', '2026-02-09', done('2026-02-12'))],
+    ['done on the day on which the other came in', job('8', '2026-02-09', done('2026-03-02'))],
+  ])('leaves alone: %s', (_, other) => {
+    expect(places(job('7', '2026-03-02', unit()), other)).toEqual([]);
+  });
+
+  it('leaves alone one that came in on an unknown day, beside one that is done', () => {
+    expect(places(job('7', '', unit()), job('8', '2026-02-09', done('2026-03-12')))).toEqual([]);
+  });
+
+  it.each([
+    ['only taken apart and signed', job('8', '2026-02-09', done('2026-02-12', 'as found opening 214 bar on PG-400'))],
+    ['done after the other came in', job('8', '2026-02-09', done('2026-03-03'))],
+    ['of an unknown number', job('8', '2026-02-09', unit('0411', 'number unknown'))],
+    ['in quotes, with a space', job('8', '2026-02-09', unit('"0411 "'))],
+  ])('is found: %s', (_, other) => {
+    expect(places(job('7', '2026-03-02', unit()), other)).toEqual(['8']);
+  });
+
+  it('is found between files, and goes with the other job', () => {
+    const [base, own] = wholeExample(job('7', '2026-03-02', unit())).text.split(/(?=^job )/mu);
+    const workspace = new Workspace();
+    const of = (other: string) =>
+      workspace
+        .check([
+          { uri: 'base', text: base! },
+          { uri: 'seven', text: own! },
+          { uri: 'eight', text: job('8', '2026-03-01', other) },
+        ])
+        .diagnostics.filter(({ rule }) => rule === 'serial-in-two-jobs')
+        .map(({ source, related }) => `${source.file} → ${related?.[0]?.source.file}`);
+    expect(of(unit())).toEqual(['seven → eight']);
+    expect(of(unit('0412'))).toEqual([]);
+    expect(of(`${unit()} {\n  }\n  unit 2 number A-250 serial 0413`)).toEqual(['seven → eight']);
+    expect(of(`${unit()} on hold "In job 7"`)).toEqual([]);
   });
 });
 

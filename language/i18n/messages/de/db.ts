@@ -18,4 +18,6 @@ export const db: Bundle = {
     'Diese Datei einer ausgegebenen Revision ist nicht so, wie sie geschrieben wurde; kein Auftrag wird danach beurteilt.',
   'Take it back from version control or from a backup. What an issued revision says is changed by a new revision only.':
     'Sie aus der Versionsverwaltung oder aus einer Sicherung zurückholen. Was eine ausgegebene Revision sagt, ändert nur eine neue Revision.',
+  'a limit could be moved in it after the work was done.':
+    'darin könnte ein Grenzwert verschoben werden, nachdem die Arbeit getan ist.',
 };

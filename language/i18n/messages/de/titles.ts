@@ -394,4 +394,10 @@ export const titles: Bundle = {
   'A part is blasted that grit cuts away.': 'Ein Teil wird gestrahlt, das vom Strahlkorn abgetragen wird.',
   'A job in work names a revision after which another was issued.':
     'Ein Auftrag in Arbeit nennt eine Revision, nach der eine andere ausgegeben wurde.',
+  'A serial is that of a unit in another job that is still in work.':
+    'Eine Seriennummer gehört zu einer Einheit in einem anderen Auftrag, der noch in Arbeit ist.',
+  'A procedure says a revision that is issued, and its text is no longer what was issued.':
+    'Ein Verfahren nennt eine ausgegebene Revision, und sein Text ist nicht mehr der ausgegebene.',
+  'The file of an issued revision is not as it was written.':
+    'Die Datei einer ausgegebenen Revision ist nicht so, wie sie geschrieben wurde.',
 };

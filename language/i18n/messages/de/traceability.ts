@@ -91,4 +91,11 @@ export const traceability: Bundle = {
   'Nothing is written down yet: write revision {0}, and print the sheet again.':
     'Noch ist nichts eingetragen: revision {0} schreiben und das Blatt neu drucken.',
   'Write revision {0}': 'revision {0} schreiben',
+  'Serial {0} is in work in job {1} too, as unit {2} there.':
+    'Seriennummer {0} ist auch in Auftrag {1} in Arbeit, dort als Einheit {2}.',
+  'of one body there would be two papers, and nobody could say later which readings are its own.':
+    'zu einem Körper gäbe es zwei Papiere, und niemand könnte später sagen, welche Messwerte seine eigenen sind.',
+  'Read the serial again from the body. If it is the same unit, finish it in one of the two jobs, or put it on hold there. If two makers gave the same serial, write the part number of each.':
+    'Die Seriennummer noch einmal am Körper ablesen. Ist es dieselbe Einheit, sie in einem der beiden Aufträge fertigstellen oder dort sperren. Haben zwei Hersteller dieselbe Seriennummer vergeben, zu jeder die Teilenummer schreiben.',
+  'Unit {0} of job {1}.': 'Einheit {0} von Auftrag {1}.',
 };

@@ -18,4 +18,6 @@ export const db: Bundle = {
     'Este archivo de una revisión emitida no está como se escribió, y ningún trabajo se juzga por él.',
   'Take it back from version control or from a backup. What an issued revision says is changed by a new revision only.':
     'Recuperarlo del control de versiones o de una copia de seguridad. Lo que dice una revisión emitida solo lo cambia una revisión nueva.',
+  'a limit could be moved in it after the work was done.':
+    'en él se podría mover un límite después de hecho el trabajo.',
 };

@@ -381,4 +381,10 @@ export const titles: Bundle = {
   'A part is blasted that grit cuts away.': 'Se chorrea una pieza que el abrasivo desgasta.',
   'A job in work names a revision after which another was issued.':
     'Un trabajo en curso nombra una revisión después de la cual se emitió otra.',
+  'A serial is that of a unit in another job that is still in work.':
+    'Un número de serie es el de una unidad de otro trabajo que sigue en curso.',
+  'A procedure says a revision that is issued, and its text is no longer what was issued.':
+    'Un procedimiento dice una revisión emitida, y su texto ya no es el que se emitió.',
+  'The file of an issued revision is not as it was written.':
+    'El archivo de una revisión emitida no está como se escribió.',
 };

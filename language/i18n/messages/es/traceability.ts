@@ -88,4 +88,11 @@ export const traceability: Bundle = {
   'Nothing is written down yet: write revision {0}, and print the sheet again.':
     'Todavía no hay nada anotado: escribir revision {0} e imprimir de nuevo la hoja.',
   'Write revision {0}': 'Escribir revision {0}',
+  'Serial {0} is in work in job {1} too, as unit {2} there.':
+    'El número de serie {0} también está en curso en el trabajo {1}, como unidad {2}.',
+  'of one body there would be two papers, and nobody could say later which readings are its own.':
+    'de un mismo cuerpo habría dos papeles, y nadie podría decir después qué lecturas son las suyas.',
+  'Read the serial again from the body. If it is the same unit, finish it in one of the two jobs, or put it on hold there. If two makers gave the same serial, write the part number of each.':
+    'Leer de nuevo el número de serie en el cuerpo. Si es la misma unidad, terminarla en uno de los dos trabajos o ponerla allí en espera. Si dos fabricantes dieron el mismo número de serie, escribir la referencia de cada una.',
+  'Unit {0} of job {1}.': 'Unidad {0} del trabajo {1}.',
 };
