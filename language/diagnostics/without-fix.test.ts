@@ -131,6 +131,7 @@ const reasons: Readonly<Record<string, string>> = {
   'shim-step-too-coarse': tool,
 
   'checker-is-doer': either,
+  'calibration-not-dated': 'From when to when it holds is on the paper of its calibration.',
   'done-on-wrong-day': work,
   'issued-and-edited': 'The next revision is for the lead to give and to approve.',
   'issued-file-changed': 'What was issued is in version control or in a backup.',
@@ -142,6 +143,7 @@ const reasons: Readonly<Record<string, string>> = {
   'result-unexplained': work,
   'serial-in-two-jobs': work,
   'serial-not-written-down': work,
+  'signed-and-fails': work,
   'spread-too-wide': work,
   'tool-not-in-date': work,
   'implausible-result': figure,

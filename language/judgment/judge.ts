@@ -30,9 +30,9 @@ export function judgeJob(procedure: Procedure, job: Job, today: string | null): 
   const units = job.units.filter(({ onHold }) => onHold === null).map((unit) => judgedUnit(known, unit));
   const { received } = job;
   const ofJob: Problem[] = [
-    ...(units.length === 0 ? [problem(null, job.source, (w) => w.certificate.missing.empty)] : []),
+    ...(units.length === 0 ? [problem('not-proven', job.source, (w) => w.certificate.missing.empty)] : []),
     ...(findProofs(procedure.family).length === 0
-      ? [problem(null, job.source, (w) => w.certificate.missing.noProof)]
+      ? [problem('not-proven', job.source, (w) => w.certificate.missing.noProof)]
       : []),
     ...(received !== null && today !== null && received > today
       ? [problem('done-on-wrong-day', job.source, (w) => w.certificate.missing.receivedInFuture({ received, today }))]
@@ -97,7 +97,11 @@ function judgedUnit(known: Known, unit: Unit): LimitVerdict {
       ? [problem('not-proven', unit.source, (w) => w.certificate.missing.nothing)]
       : [
           ...(unknown
-            ? [problem(null, unit.source, (w) => w.certificate.missing.number({ number: unit.numberText }))]
+            ? [
+                problem(unit.numberText === 'unknown' ? 'not-proven' : null, unit.source, (w) =>
+                  w.certificate.missing.number({ number: unit.numberText }),
+                ),
+              ]
             : // Of a number that nobody knows no limit would tell anything.
               [...found, ...outcomes, ...torques].flatMap((one) => one.problems)),
           ...shimsOut.flatMap((one) => judge.measured(one)),
@@ -106,7 +110,9 @@ function judgedUnit(known: Known, unit: Unit): LimitVerdict {
           ...judge.doubts(),
           ...judge.unexplained(),
           ...once(tools, ({ asset, on }) => `${asset.name} ${on}`).flatMap(({ asset, on, at }) =>
-            uncalibrated(asset, on).map((say) => problem(isDated(asset) ? 'tool-not-in-date' : null, at, say)),
+            uncalibrated(asset, on).map((say) =>
+              problem(isDated(asset) ? 'tool-not-in-date' : 'calibration-not-dated', at, say),
+            ),
           ),
           ...misdated(unit, job, today),
           ...judge.unfinished(),

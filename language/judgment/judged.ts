@@ -98,7 +98,7 @@ export interface Missing {
   readonly unit: Unit | null;
   readonly of: 'unit' | 'set' | 'job';
   readonly say: Say;
-  /** What it is, and where it is written; null: no rule reports it in the text of the job. */
+  /** What it is, and where it is written; null: the errors that are reported in the text. */
   readonly problem: Problem | null;
 }
 

@@ -72,7 +72,7 @@ export function masterChecks(
       .filter((day) => !checked.has(day))
       .sort()
       .map((on) =>
-        problem(null, source, (w) =>
+        problem('not-proven', source, (w) =>
           w.certificate.missing.notChecked({ name: master.title, on, limit: limitWords(w, master.limit!, null) }),
         ),
       );

@@ -10,6 +10,7 @@ export type JudgedRule =
   | 'spread-too-wide'
   | 'tool-not-written-down'
   | 'tool-not-in-date'
+  | 'calibration-not-dated'
   | 'done-on-wrong-day'
   | 'serial-not-written-down'
   | 'not-proven'
@@ -17,7 +18,7 @@ export type JudgedRule =
 
 /** What keeps a unit from being certified. */
 export interface Problem {
-  /** Null: it is reported where it is read, or in the procedure or the shop. */
+  /** Null: it is reported where the job is read, or nobody knows here which day it is. */
   readonly rule: JudgedRule | 'implausible-result' | null;
   /** Where it is written, or would be. */
   readonly at: Source;

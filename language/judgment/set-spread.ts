@@ -53,7 +53,9 @@ export function spreadsOf(
         );
       const limit = step?.spread ?? null;
       if (limit === null) {
-        problems.push(problem(null, procedure.source, (w) => w.certificate.missing.noSpread({ name: title })));
+        problems.push(
+          problem('not-proven', read.at(-1)!.reading.source, (w) => w.certificate.missing.noSpread({ name: title })),
+        );
         continue;
       }
       const of = read.map(({ unit }) => unit);
@@ -67,7 +69,9 @@ export function spreadsOf(
         limit: limitWords(w, limit, ownUnit(spread)),
       });
       if (inside === 'other kind' || inside === 'open' || spread === null)
-        problems.push(problem(null, procedure.source, (w) => w.certificate.missing.spreadKind(shown(w))));
+        problems.push(
+          problem('not-proven', read.at(-1)!.reading.source, (w) => w.certificate.missing.spreadKind(shown(w))),
+        );
       else if (inside === 'no')
         problems.push(
           problem('spread-too-wide', furthestOut(read).reading.source, (w) =>

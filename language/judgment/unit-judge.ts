@@ -206,7 +206,7 @@ export class UnitJudge {
     const { limit, rule } = held;
     const shown = (w: Words) => ({ name, reading: w.quantity(value), limit: limitWords(w, limit, value) });
     const inside = insideOf(window(limit), value, compare);
-    if (inside === 'open') return told(null, (w) => w.certificate.missing.noTolerance(shown(w)));
+    if (inside === 'open') return told('not-proven', (w) => w.certificate.missing.noTolerance(shown(w)));
     if (inside === 'other kind') return told('result-fails', (w) => w.certificate.missing.otherKind(shown(w)));
     if (inside === 'no') return told('result-fails', (w) => w.certificate.missing.outside(shown(w)), true);
     if (rule === 'simple') return told(null, null);
@@ -264,7 +264,7 @@ export class UnitJudge {
   /** What was begun and is not over: waiting for a part, or sent out. */
   unfinished(): Problem[] {
     return unfinishedOf(this.unit).map(({ how, fact: { name: part, on, text: what, source } }) =>
-      problem(null, source, (w) =>
+      problem('not-proven', source, (w) =>
         how === 'waiting'
           ? w.certificate.missing.waiting({
               part: capital(partWords(this.procedure, part ?? '')),

@@ -90,10 +90,10 @@ describe('the readings of a pump', () => {
     const hints = (from: string, to: string, wide: readonly (readonly [string, string])[] = []) =>
       pump(whole.replace(from, to), wide).found;
     expect(hints('14.0, 13.5, 14.5', '12.2, 13.5, 15.6')).toEqual([
-      'spread-too-wide: Delivery, Idle: the places of the unit are 3.4 mL apart, and at most 3 mL is allowed: the engine runs unevenly, although each of them passes. Correct those that are furthest out, and write the new readings.',
+      'signed-and-fails: Delivery, Idle: the places of the unit are 3.4 mL apart, and at most 3 mL is allowed: whoever reads the signature takes the unit for a good one, and it cannot be certified. Correct those that are furthest out, and write the new readings.',
     ]);
     expect(hints('begins 1042', 'begins 1120', [['1040 rpm ±15', '1040 rpm ±100']])).toEqual([
-      'result-fails: Governor, Break-off ends: 1118 rpm is not above what was read at break-off begins, 1120 rpm: the unit cannot go out like this. Check both readings, or correct the unit and test both points again.',
+      'signed-and-fails: Governor, Break-off ends: 1118 rpm is not above what was read at break-off begins, 1120 rpm: whoever reads the signature takes the unit for a good one, and it cannot be certified. Check both readings, or correct the unit and test both points again.',
     ]);
   });
 

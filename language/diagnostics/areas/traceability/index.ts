@@ -1,4 +1,5 @@
 import type { AnyRule } from '../../rule.ts';
+import { calibrationNotDated } from './calibration-not-dated.ts';
 import { checkerIsDoer } from './checker-is-doer.ts';
 import { doneOnWrongDay } from './done-on-wrong-day.ts';
 import { implausibleResult } from './implausible-result.ts';
@@ -18,6 +19,7 @@ import { resultUnexplained } from './result-unexplained.ts';
 import { sentOutNotBookedIn } from './sent-out-not-booked-in.ts';
 import { serialInTwoJobs } from './serial-in-two-jobs.ts';
 import { serialNotWrittenDown } from './serial-not-written-down.ts';
+import { signedAndFails } from './signed-and-fails.ts';
 import { signerMissing } from './signer-missing.ts';
 import { spreadTooWide } from './spread-too-wide.ts';
 import { stepAfterSignOff } from './step-after-sign-off.ts';
@@ -42,6 +44,7 @@ export const traceability: readonly AnyRule[] = [
   issuedAndEdited,
   supersededRevision,
   implausibleResult,
+  signedAndFails,
   resultFails,
   resultInGuardBand,
   resultFromBefore,
@@ -49,6 +52,7 @@ export const traceability: readonly AnyRule[] = [
   spreadTooWide,
   toolNotWrittenDown,
   toolNotInDate,
+  calibrationNotDated,
   doneOnWrongDay,
   serialNotWrittenDown,
   serialInTwoJobs,

@@ -208,7 +208,10 @@ describe('what keeps a job from being certified', () => {
   const judged = (lines: string, change: Parameters<typeof procedureWith>[0] = {}) =>
     diagnostics(
       `${procedureWith(change)}\njob 7 of example at bench received 2026-10-05 {\n  unit 1 number A-250 serial 041 {\n${lines}\n  }\n}\n`,
-    ).map(({ rule, source }) => `${source.range.start.character} ${rule}`);
+    )
+      // The shop of the examples gives no dates.
+      .filter(({ rule }) => rule !== 'calibration-not-dated')
+      .map(({ rule, source }) => `${source.range.start.character} ${rule}`);
   const torque = '    shim in 1.45 mm  torque nut 60 N·m with TW-80\n';
   const done = '    done by "A. B." on 2026-10-06\n';
 

@@ -1,3 +1,4 @@
+import type { Problem } from '../../../judgment/problem.ts';
 import { say } from '../../../say/say.ts';
 import { judgedRule } from '../../judged-rule.ts';
 
@@ -8,5 +9,8 @@ export const nobodyAnswers = judgedRule({
   title: 'All results of a unit are there, and nobody is named who did it.',
   why: say`nobody answers for it.`,
   // What is still in work is signed later.
-  isDue: ({ problems }) => problems.every(({ rule }) => rule === 'nobody-answers' || rule === null),
+  isDue: (unit) => unit === null || unit.problems.every(({ rule }) => awaited.has(rule)),
 });
+
+/** What may be missing in a unit whose work is done. */
+const awaited: ReadonlySet<Problem['rule']> = new Set(['nobody-answers', 'calibration-not-dated', null]);

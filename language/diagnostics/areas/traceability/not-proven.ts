@@ -1,13 +1,17 @@
 import { say } from '../../../say/say.ts';
-import { judgedRule } from '../../judged-rule.ts';
+import { isTested, judgedRule } from '../../judged-rule.ts';
 
 export const notProven = judgedRule({
   code: 'not-proven',
   severity: 'hint',
-  title: 'A unit is signed, its tests have begun, and a test or a record that it needs has no result.',
+  title: 'A unit is signed, its tests have begun, and something that its certificate needs is missing.',
   why: say`the certificate is not made out without it.`,
   // A unit that was taken apart is signed on that day too.
-  isDue: ({ unit, outcomes }) =>
-    unit.results.at(-1)?.form === 'done' &&
-    outcomes.some(({ reading, verdict }) => reading !== null || verdict !== null),
+  isDue: (unit, job) =>
+    unit === null ||
+    isTested(unit, job) ||
+    // It is forgotten when all others are done.
+    (unit.unit.results.length === 0 &&
+      job.units.length > 1 &&
+      job.units.every((one) => one === unit || isTested(one, job))),
 });

@@ -1,5 +1,5 @@
 import { say } from '../../../say/say.ts';
-import { judgedRule } from '../../judged-rule.ts';
+import { isSigned, judgedRule } from '../../judged-rule.ts';
 
 export const resultInGuardBand = judgedRule({
   code: 'result-in-guard-band',
@@ -8,4 +8,5 @@ export const resultInGuardBand = judgedRule({
   title:
     'The last reading is inside its limit, and nearer to its end than the decision rule of the shop allows with that tool.',
   why: say`the unit may be outside although the gauge says it is inside.`,
+  isDue: (unit, job) => !isSigned(unit, job),
 });

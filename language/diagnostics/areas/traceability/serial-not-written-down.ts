@@ -8,5 +8,5 @@ export const serialNotWrittenDown = judgedRule({
   title: 'Results are written down of a unit that has no serial.',
   why: say`the serial is all that leads from a unit to its papers.`,
   // Before that it may be that nobody has had it in the hand.
-  isDue: ({ unit }) => unit.results.length > 0,
+  isDue: (unit) => unit === null || unit.unit.results.length > 0,
 });

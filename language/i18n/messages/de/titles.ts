@@ -385,8 +385,8 @@ export const titles: Bundle = {
     'Die Tage eines Auftrags sind nicht in Reihenfolge, oder einer fehlt.',
   'Results are written down of a unit that has no serial.':
     'Zu einer Einheit ohne Seriennummer sind Ergebnisse eingetragen.',
-  'A unit is signed, its tests have begun, and a test or a record that it needs has no result.':
-    'Eine Einheit ist abgezeichnet, ihre Prüfungen haben begonnen, und eine nötige Prüfung oder Eintragung hat kein Ergebnis.',
+  'A unit is signed, its tests have begun, and something that its certificate needs is missing.':
+    'Eine Einheit ist abgezeichnet, ihre Prüfungen haben begonnen, und etwas fehlt, was ihr Zertifikat braucht.',
   'All results of a unit are there, and nobody is named who did it.':
     'Alle Ergebnisse einer Einheit sind da, und niemand ist genannt, der sie ausgeführt hat.',
   'Words name a figure, and the figure beside them is another.':
@@ -400,4 +400,8 @@ export const titles: Bundle = {
     'Ein Verfahren nennt eine ausgegebene Revision, und sein Text ist nicht mehr der ausgegebene.',
   'The file of an issued revision is not as it was written.':
     'Die Datei einer ausgegebenen Revision ist nicht so, wie sie geschrieben wurde.',
+  'A unit is signed, and its last result fails: it is outside its limit, or the set lies too far apart.':
+    'Eine Einheit ist abgezeichnet, und ihr letztes Ergebnis fällt durch: es liegt außerhalb der Grenzwerte, oder der Satz streut zu weit.',
+  'A unit is signed, and the shop does not say from when to when a tool that it was read with is calibrated.':
+    'Eine Einheit ist abgezeichnet, und die Werkstatt sagt nicht, von wann bis wann ein Werkzeug kalibriert ist, mit dem gemessen wurde.',
 };

@@ -98,4 +98,8 @@ export const traceability: Bundle = {
   'Read the serial again from the body. If it is the same unit, finish it in one of the two jobs, or put it on hold there. If two makers gave the same serial, write the part number of each.':
     'Die Seriennummer noch einmal am Körper ablesen. Ist es dieselbe Einheit, sie in einem der beiden Aufträge fertigstellen oder dort sperren. Haben zwei Hersteller dieselbe Seriennummer vergeben, zu jeder die Teilenummer schreiben.',
   'Unit {0} of job {1}.': 'Einheit {0} von Auftrag {1}.',
+  'whoever reads the signature takes the unit for a good one, and it cannot be certified.':
+    'wer die Unterschrift liest, hält die Einheit für gut, und ein Zertifikat bekommt sie nicht.',
+  'the certificate is not made out on the word of a tool that nobody vouches for.':
+    'ein Zertifikat wird nicht auf das Wort eines Werkzeugs ausgestellt, für das niemand einsteht.',
 };

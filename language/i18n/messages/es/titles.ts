@@ -372,8 +372,8 @@ export const titles: Bundle = {
   'The days of a job are out of order, or one is missing.': 'Los días de un trabajo no van en orden, o falta uno.',
   'Results are written down of a unit that has no serial.':
     'Hay resultados anotados de una unidad que no tiene número de serie.',
-  'A unit is signed, its tests have begun, and a test or a record that it needs has no result.':
-    'Una unidad está firmada, sus pruebas han empezado, y una prueba o anotación que necesita no tiene resultado.',
+  'A unit is signed, its tests have begun, and something that its certificate needs is missing.':
+    'Una unidad está firmada, sus pruebas han empezado, y falta algo que su certificado necesita.',
   'All results of a unit are there, and nobody is named who did it.':
     'Están todos los resultados de una unidad, y no se nombra a nadie que lo hiciera.',
   'Words name a figure, and the figure beside them is another.':
@@ -387,4 +387,8 @@ export const titles: Bundle = {
     'Un procedimiento dice una revisión emitida, y su texto ya no es el que se emitió.',
   'The file of an issued revision is not as it was written.':
     'El archivo de una revisión emitida no está como se escribió.',
+  'A unit is signed, and its last result fails: it is outside its limit, or the set lies too far apart.':
+    'Una unidad está firmada, y su último resultado falla: está fuera de su límite, o el juego está demasiado disperso.',
+  'A unit is signed, and the shop does not say from when to when a tool that it was read with is calibrated.':
+    'Una unidad está firmada, y el taller no dice desde cuándo y hasta cuándo está calibrado un útil con el que se leyó.',
 };

@@ -95,4 +95,8 @@ export const traceability: Bundle = {
   'Read the serial again from the body. If it is the same unit, finish it in one of the two jobs, or put it on hold there. If two makers gave the same serial, write the part number of each.':
     'Leer de nuevo el número de serie en el cuerpo. Si es la misma unidad, terminarla en uno de los dos trabajos o ponerla allí en espera. Si dos fabricantes dieron el mismo número de serie, escribir la referencia de cada una.',
   'Unit {0} of job {1}.': 'Unidad {0} del trabajo {1}.',
+  'whoever reads the signature takes the unit for a good one, and it cannot be certified.':
+    'quien lee la firma la toma por buena, y no se puede certificar.',
+  'the certificate is not made out on the word of a tool that nobody vouches for.':
+    'el certificado no se extiende por la palabra de un útil del que nadie responde.',
 };
