@@ -25,6 +25,10 @@ const appears: Readonly<Record<string, (page: Page) => Locator>> = {
   'handtight.drawing': (page) => page.locator('.tab', { hasText: 'Drawing: ' }),
   'handtight.showState': (page) => page.locator('.part.sidebar .title-label', { hasText: /State at the Cursor/iu }),
   'handtight.print': (page) => bell(page),
+  'handtight.history': (page) => page.locator('.quick-input-title', { hasText: 'A serial, a job' }),
+  'handtight.openJobs': (page) => page.locator('.tab', { hasText: 'In the house' }),
+  'handtight.affected': (page) => page.locator('.quick-input-title', { hasText: 'found wrong' }),
+  'handtight.learn': (page) => bell(page),
   'handtight.explain': (page) =>
     page.locator('.quick-input-widget input[placeholder="Which rule should be explained?"]'),
   'handtight.tour': (page) => page.locator('.gettingStartedContainer', { hasText: 'Write a rebuild procedure' }),

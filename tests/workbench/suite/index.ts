@@ -6,6 +6,7 @@ import { diagnosticsTests } from './diagnostics.ts';
 import { languageTests } from './language.ts';
 import { previewTests } from './preview.ts';
 import { printTests } from './print.ts';
+import { recordTests } from './records.ts';
 import { taskTests } from './tasks.ts';
 import type { Test } from './test.ts';
 
@@ -20,6 +21,7 @@ export async function run(): Promise<void> {
     ...languageTests,
     ...previewTests,
     ...printTests,
+    ...recordTests,
     // The editor runs no task in a folder that is not trusted.
     ...(workspace.isTrusted ? taskTests : []),
   ];
