@@ -2,11 +2,23 @@
 import { spawn } from 'node:child_process';
 import { generateKeyPairSync } from 'node:crypto';
 import { once } from 'node:events';
-import { chmodSync, cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, test } from 'vitest';
-import { fileHash, listName, readList, recordNames } from '../server/host/files/records.ts';
+import { listName } from '../server/host/files/record-names.ts';
+import { fileHash, readList, recordNames } from '../server/host/files/records.ts';
 import { command } from './command.ts';
 import { root } from './library.ts';
 
@@ -40,6 +52,26 @@ describe('a job', () => {
     );
     expect(plain(await command(folder, 'verify'))).toBe('0 1 not signed\n1 record: all as they were written.\n');
     expect(plain(await command(folder, 'close', '2198', ...today))).toMatch(/^1 Job 2198 is closed: /u);
+  });
+
+  it('is not looked into anymore by a check, unless it is named or was written on', async () => {
+    const source = join(folder, 'jobs', 'job-2198.rebuild');
+    const text = readFileSync(source, 'utf8');
+    const { mtime } = statSync(source);
+    const checked = async (...args: string[]) => (await command(folder, 'check', '--no-cache', ...args)).stdout;
+    writeFileSync(source, text.replace('done by', 'don by'));
+    expect(await checked()).toContain('job-2198.rebuild');
+    utimesSync(source, mtime, mtime);
+    expect(await checked()).not.toContain('job-2198.rebuild');
+    expect(await checked('jobs/job-2198.rebuild')).toContain('job-2198.rebuild');
+    writeFileSync(source, text);
+    utimesSync(source, mtime, mtime);
+    // A second job in the file is open.
+    const both = join(folder, 'jobs', 'both.rebuild');
+    writeFileSync(both, `${text}${text.replace('job 2198', 'job 2199').replaceAll('done by', 'don by')}`);
+    utimesSync(both, mtime, mtime);
+    expect(await checked()).toContain('both.rebuild');
+    rmSync(both);
   });
 
   it('has the same certificate from its record alone, where nothing else is', async () => {

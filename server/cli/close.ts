@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import pc from 'picocolors';
 import { buildRecord } from '../../language/archive/build.ts';
-import { readRecord, recordEnding, sealOf, type UnsealedRecord, writeRecord } from '../../language/archive/record.ts';
+import { readRecord, sealOf, type UnsealedRecord, writeRecord } from '../../language/archive/record.ts';
 import { printedAs } from '../../language/config/config.ts';
 import { sheetSettings } from '../../language/db/issued/draft.ts';
 import { isIssuedFile } from '../../language/db/issued/format.ts';
@@ -14,8 +14,15 @@ import type { Job } from '../../language/model/job.ts';
 import manifest from '../../package.json' with { type: 'json' };
 import { contentHash } from '../host/files/content-hash.ts';
 import { whyUnread } from '../host/files/read-text.ts';
-import { enterInList, fileHash, readList, recordNames, writeRecordFile } from '../host/files/records.ts';
-import { fileKey, nameDigits } from '../host/print/file-name.ts';
+import {
+  enterInList,
+  fileHash,
+  readList,
+  recordBase,
+  recordName,
+  recordNames,
+  writeRecordFile,
+} from '../host/files/records.ts';
 import { WriteError } from '../host/print/write.ts';
 import { findingsOn } from './bearing.ts';
 import { openJobIn } from './job.ts';
@@ -74,7 +81,7 @@ export async function closeCommand(name: string, options: CloseOptions): Promise
     texts: textsOf(workspace),
     version: manifest.version,
   });
-  const record = `${baseName(job.name)}-${issue}${recordEnding}`;
+  const record = recordName(job.name, issue);
   const text = writeRecord(unsealed, key === null ? null : signed(unsealed, key));
   // It is read as it will be read: what cannot be read back is not written.
   if (readRecord(text) === null) throw new Error(`The record of job ${job.name} does not read back.`);
@@ -141,7 +148,7 @@ interface FoundRecord {
 /** The records of a job, the first issue first. */
 function issuesOf(job: string, folder: string): FoundRecord[] {
   return recordNames(folder)
-    .filter((name) => name.startsWith(`${baseName(job)}-`))
+    .filter((name) => name.startsWith(`${recordBase(job)}-`))
     .flatMap((name) => {
       const bytes = readFileSync(join(folder, name));
       const read = readRecord(bytes.toString('utf8'));
@@ -168,12 +175,6 @@ function written(write: () => void) {
   } catch (error) {
     throw error instanceof WriteError ? new UsageError(words(error.said)) : error;
   }
-}
-
-/** Name of the records of a job, without issue and ending; no other job has it. */
-function baseName(job: string): string {
-  const key = fileKey(job);
-  return key === job ? job : `${key}-${nameDigits(job)}`;
 }
 
 function privateKey(path: string): KeyObject {

@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { listName } from '../host/files/records.ts';
+import { listName } from '../host/files/record-names.ts';
 import { openLedger } from '../host/ledger/ledger.ts';
 import { closedJobs } from '../host/ledger/questions.ts';
 import { words } from './messages.ts';

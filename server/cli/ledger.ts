@@ -11,7 +11,7 @@ import { readQuantity } from '../../language/quantities/read-quantity.ts';
 import type { Difference, UnitName } from '../../language/quantities/types.ts';
 import { term } from '../../language/say/say.ts';
 import { nearest } from '../../language/syntax/nearest.ts';
-import { listName } from '../host/files/records.ts';
+import { listName } from '../host/files/record-names.ts';
 import { type Ledger, openLedger } from '../host/ledger/ledger.ts';
 import {
   type AffectedBy,
@@ -25,6 +25,7 @@ import {
 } from '../host/ledger/questions.ts';
 import { resultText, roleText } from '../host/ledger/result-words.ts';
 import type { Row } from '../host/ledger/sqlite.ts';
+import { resultColumns } from '../host/ledger/tables.ts';
 import { findingsOn } from './bearing.ts';
 import { closedIn } from './closed.ts';
 import { worded, words } from './messages.ts';
@@ -100,23 +101,9 @@ const historyColumns: readonly Column<Row>[] = [
     'issue',
     'on_hold',
   ],
-  ...[
-    'remarks',
-    'renewed',
-    'batches',
-    'facts',
-    'role',
-    'name',
-    'value',
-    'value_unit',
-    'passed',
-    'limited',
-    'margin',
-    'tool',
-    'person',
-    'day',
-  ],
-  ...['note', 'record'],
+  ...['remarks', 'renewed', 'batches', 'facts'],
+  ...resultColumns.filter((name) => name !== 'watched' && name !== 'tries'),
+  'record',
 ].map(key);
 
 /** A visit as text, a line for each thing. */

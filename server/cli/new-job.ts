@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { draftJob, nextSerials } from '../../language/drafting/job.ts';
-import { listName } from '../host/files/records.ts';
+import { listName } from '../host/files/record-names.ts';
 import { openLedger } from '../host/ledger/ledger.ts';
 import { closedJobs, lastVisit } from '../host/ledger/questions.ts';
 import { worded, words } from './messages.ts';

@@ -8,6 +8,7 @@ import { type Filling, say } from '../../language/say/say.ts';
 import { digest } from '../host/cache/digest.ts';
 import { JobIndex } from '../host/cache/job-index.ts';
 import { cachePlace, ResultCache } from '../host/cache/result-cache.ts';
+import { declaresClosedJobs } from '../host/files/closed-jobs.ts';
 import { excludedBy, FileFinder, type IsExcluded, settingsAt, shownPath } from '../host/files/find-files.ts';
 import { idleSettings, unreadFinding } from '../host/files/not-read.ts';
 import { readText, readTextNow } from '../host/files/read-text.ts';
@@ -80,6 +81,7 @@ export async function openWorkspace(
       continue;
     }
     const read = readTextNow(path);
+    if (read.kind === 'text' && isWhole && !named.has(path) && declaresClosedJobs(path, read.text, '.')) continue;
     if (read.kind === 'text')
       files.push({ uri: path, text: read.text, jobs: isWhole ? undefined : (jobHeads(read.text) ?? undefined) });
     else if (named.has(path)) throw new UsageError(`${path}: ${words(whyNot(read))}`);

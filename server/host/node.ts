@@ -1,5 +1,6 @@
 /** A machine with a disk. What is in no file of it, such as a virtual folder of the editor, the client provides. */
-import { dirname, join } from 'node:path';
+import { existsSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
 import { readSettings } from '../../language/config/config.ts';
 import type { Sheet } from '../../language/documents/traveler/index.ts';
 import { type Filling, say } from '../../language/say/say.ts';
@@ -10,6 +11,7 @@ import { type Client, ClientFiles } from './files/files-of-client.ts';
 import { excludedBy, FileFinder, settingsAt } from './files/find-files.ts';
 import { packageRoot } from './files/package-root.ts';
 import { readText } from './files/read-text.ts';
+import { listName, recordsFolder } from './files/record-names.ts';
 import { canonicalUri, pathOfUri, uriOfPath } from './files/uris.ts';
 import type { Files, FoundFolder, FoundWorkspace, Host, Printer, PrintPlace } from './host.ts';
 import { startThreads } from './threads/check-threads.ts';
@@ -47,12 +49,17 @@ export const nodeHost = (client: Client): Host => ({
 
 function filesOf(client: Client): Files {
   const others = new ClientFiles(client);
+  /** Paths of the folders of the workspace that have records. */
+  let archived: readonly string[] = [];
   return {
     canonical: canonicalUri,
     shown: (uri) => pathOfUri(uri) ?? others.shown(uri),
     async find(uris) {
       const [here, there] = [[], []] as [string[], string[]];
       for (const uri of uris) (pathOfUri(uri) === null ? there : here).push(uri);
+      archived = here
+        .flatMap((uri) => pathOfUri(uri) ?? [])
+        .filter((path) => existsSync(join(path, recordsFolder, listName)));
       const found = [await findFiles(here)];
       if (there.length > 0) found.push(await others.find(there));
       return {
@@ -63,7 +70,13 @@ function filesOf(client: Client): Files {
     },
     async read(uri) {
       const path = pathOfUri(uri);
-      return path === null ? others.read(uri) : readText(path);
+      if (path === null) return others.read(uri);
+      const read = await readText(path);
+      const root = archived.find((one) => !relative(one, path).startsWith('..'));
+      if (root === undefined || read.kind !== 'text') return read;
+      const { declaresClosedJobs } = await import('./files/closed-jobs.ts');
+      // It is looked into while it is open in the editor.
+      return declaresClosedJobs(path, read.text, root) ? { kind: 'gone' } : read;
     },
   };
 }

@@ -41,6 +41,13 @@ async function foundWithout(patterns: readonly string[], ...paths: string[]) {
 }
 
 describe('a walk', () => {
+  it('does not list the records of closed jobs, which may be a hundred thousand; a folder of that name without them it does', async () => {
+    write('records/a.rebuild');
+    expect((await found('.')).files).toEqual(['records/a.rebuild']);
+    write('records/records.list');
+    expect((await found('.')).files).toEqual([]);
+  });
+
   it('finds procedures and settings by code unit, and leaves out what is no author’s', async () => {
     for (const path of ['b.rebuild', 'B.rebuild', 'ä.rebuild', 'a/z.rebuild', 'handtight.json', 'a/note.txt'])
       write(path);

@@ -1,9 +1,10 @@
-import { type Dirent, lstatSync } from 'node:fs';
+import { type Dirent, existsSync, lstatSync } from 'node:fs';
 import { readdir, readlink, realpath, stat } from 'node:fs/promises';
-import { dirname, join, relative, resolve } from 'node:path';
+import { basename, dirname, join, relative, resolve } from 'node:path';
 import { settingsName } from '../../../language/config/settings-name.ts';
 import { type Said, say } from '../../../language/say/say.ts';
 import { whyUnread } from './read-text.ts';
+import { listName, recordsFolder } from './record-names.ts';
 import { isNamePassedOver, isRead, leftOutBy, mostFiles, tooManyFiles } from './which-files.ts';
 
 /** Something that was found and cannot be read, and what to do about it. */
@@ -155,6 +156,9 @@ export class FileFinder {
 }
 
 function begun(place: Place): Folder {
+  // It has records only, and may have a hundred thousand of them.
+  if (basename(place.path) === recordsFolder && existsSync(join(place.path, listName)))
+    return { ...place, entries: Promise.resolve([]) };
   return { ...place, entries: readdir(place.path, { withFileTypes: true }).catch((error: unknown) => ({ error })) };
 }
 

@@ -16,14 +16,23 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { recordEnding } from '../../../language/archive/record.ts';
+import { fileKey, nameDigits } from '../print/file-name.ts';
 import { partFile, removeLeft, WriteError } from '../print/write.ts';
-
-/** Name of the list: one line per record, `SHA-256  NAME`, in the order of closing. Nothing in it is ever changed. */
-export const listName = 'records.list';
+import { listName } from './record-names.ts';
 
 /** SHA-256 of the bytes of a file, hex. */
 export function fileHash(bytes: Uint8Array): string {
   return createHash('sha256').update(bytes).digest('hex');
+}
+
+/** Name of the records of a job, without issue and ending; no other job has it. */
+export function recordBase(job: string): string {
+  const key = fileKey(job);
+  return key === job ? job : `${key}-${nameDigits(job)}`;
+}
+
+export function recordName(job: string, issue: number): string {
+  return `${recordBase(job)}-${issue}${recordEnding}`;
 }
 
 /** Names of the records in a folder, sorted; none where there is no folder. */

@@ -7,7 +7,8 @@ import { closeSync, existsSync, fstatSync, mkdirSync, openSync, readFileSync, re
 import { join, resolve } from 'node:path';
 import { type Said, say } from '../../../language/say/say.ts';
 import { cacheFolder } from '../cache/cache-folder.ts';
-import { fileHash, listName } from '../files/records.ts';
+import { listName } from '../files/record-names.ts';
+import { fileHash } from '../files/records.ts';
 import { type Named, rowsOf, type Values } from './rows.ts';
 import { openSqlite, type Row, type Sqlite, type Value } from './sqlite.ts';
 import { columnCounts, indexes, type Table, tables, version } from './tables.ts';

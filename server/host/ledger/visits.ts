@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { listName } from '../files/records.ts';
+import { listName } from '../files/record-names.ts';
 import type { KnownVisit } from '../host.ts';
 import { openLedger } from './ledger.ts';
 import { lastVisit } from './questions.ts';

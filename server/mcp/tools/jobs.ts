@@ -9,7 +9,7 @@ import { visitText } from '../../cli/ledger.ts';
 import { messageReader, worded } from '../../cli/messages.ts';
 import { named } from '../../cli/named.ts';
 import { UsageError } from '../../cli/usage-error.ts';
-import { listName } from '../../host/files/records.ts';
+import { listName } from '../../host/files/record-names.ts';
 import { openLedger } from '../../host/ledger/ledger.ts';
 import { history, type Visit } from '../../host/ledger/questions.ts';
 import { type AddTool, answered, readOnly, text } from '../tool.ts';

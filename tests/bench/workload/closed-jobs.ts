@@ -4,7 +4,7 @@ import { appendFileSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { type RecordResult, type UnsealedRecord, writeRecord } from '../../../language/archive/record.ts';
 import type { Sheet } from '../../../language/documents/model.ts';
-import { listName } from '../../../server/host/files/records.ts';
+import { listName } from '../../../server/host/files/record-names.ts';
 import { numbersFrom } from '../../legal/walk.ts';
 
 const customers = ['North quarry', 'River ferries', 'Hill farm', 'Port pilots', 'Road works'];

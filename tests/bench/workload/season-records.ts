@@ -4,7 +4,7 @@ import { appendFileSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import canonicalize from 'canonicalize';
 import type { RecordAnswers } from '../../../language/archive/record.ts';
-import { listName } from '../../../server/host/files/records.ts';
+import { listName } from '../../../server/host/files/record-names.ts';
 import { closeSeason } from '../../season/closed-season.ts';
 import { type Season, season } from '../../season/season.ts';
 
