@@ -25,6 +25,9 @@ interface DraftedRepair {
   readonly steps: readonly string[];
 }
 
+/** Kinds of quantity that are read without a fluid. */
+const dry: ReadonlySet<string> = new Set(['length', 'angle', 'unbalance', 'mass', 'force', 'resistance']);
+
 /** The steps by which a unit of a family comes apart, goes together, gets onto the tester and off it. */
 export class DraftedSteps {
   /** The part that all others rest on, unless the family has none. */
@@ -33,6 +36,8 @@ export class DraftedSteps {
   readonly onto: readonly string[];
   readonly off: readonly string[];
   readonly primed: readonly string[];
+  private readonly grip: readonly string[];
+  private readonly release: readonly string[];
   /** Covers of ground faces, and the parts that are put on for it. */
   readonly guard: readonly string[];
   readonly guards: readonly string[];
@@ -51,9 +56,14 @@ export class DraftedSteps {
     this.of = of;
     const { family, relations, rows, at } = of;
     this.body = family.parts.find((part) => restsOn(part).length === 0)?.name;
-    const inlet = family.ports.find(({ under }) => under === null)?.name;
-    this.onto = inlet === undefined ? [] : [`connect ${inlet}`];
-    this.off = inlet === undefined ? [] : ['relieve', `disconnect ${inlet}`];
+    const held = family.parts.find(({ heldIn }) => heldIn !== null)?.name;
+    this.grip = held === undefined ? [] : [`clamp ${held}`];
+    this.release = held === undefined ? [] : [`unclamp ${held}`];
+    // What is only measured, as a length, needs no line; what is only watched, as a spray, does.
+    const isWet = family.provenBy.some(({ name }) => !dry.has(of.reads.get(name) ?? ''));
+    const inlet = isWet ? family.ports.find(({ under }) => under === null)?.name : undefined;
+    this.onto = inlet === undefined ? this.grip : [`connect ${inlet}`];
+    this.off = inlet === undefined ? this.release : ['relieve', `disconnect ${inlet}`];
     this.primed = inlet === undefined || at.oil === null ? [] : ['prime 6 strokes with gauge shut'];
     const guarded = family.faces.filter(({ guardedBy }) => guardedBy !== null);
     this.guard = guarded.map(({ id, guardedBy }) => `guard ${id} with ${guardedBy}`);
@@ -81,7 +91,7 @@ export class DraftedSteps {
       of.reads.has(sets)
         ? [
             `set ${sets} within ${sets} by ${this.base(part)}`,
-            'relieve',
+            ...(isWet ? ['relieve'] : []),
             ...(lockedBy === null ? [] : [`lock ${this.base(lockedBy)} to ${this.base(lockedBy)}-fit with ${blank}`]),
             ...this.fitted(rows.filter((row) => this.late.has(row.part.name))),
           ]
@@ -91,8 +101,7 @@ export class DraftedSteps {
 
   /** Around work on a unit that is held. */
   clamped(steps: readonly string[]): string[] {
-    const held = this.of.family.parts.find(({ heldIn }) => heldIn !== null)?.name;
-    return held === undefined ? [...steps] : [`clamp ${held}`, ...steps, `unclamp ${held}`];
+    return [...this.grip, ...steps, ...this.release];
   }
 
   /** What several stages and repairs do, written once. */
