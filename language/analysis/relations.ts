@@ -1,5 +1,8 @@
 import type { Face, Family, Joint, Part, Port } from '../model/family.ts';
 
+/** From this many fasteners on a face, the order in which they are tightened matters. */
+export const manyFasteners = 4;
+
 /** What a family's relations say together, each worked out once. Names are ids of parts. */
 export class Relations {
   /** The relations of a family: those of one family are the same, whoever asks. */

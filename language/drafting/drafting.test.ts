@@ -23,12 +23,14 @@ function filledIn(text: string, shop: string): string {
     'mi-banco': ['40 N·m ±4', 'LD-60'],
     'ventil-werkstatt': ['40 N·m ±4', 'DM-60'],
     'manual-bench': ['33 lbf·ft ±3', 'TW-50'],
+    'turbo-corner': ['8 N·m ±0.8', 'TW-15'],
   }[shop] ?? ['60 N·m ±6', 'TW-80'];
   return text
     .replace(/^(.*) pressure( +)…/gmu, `$1 pressure$2${pressure}`)
-    .replace(/^(.*) length( +)…/gmu, '$1 length$20.050 mm ±0.005')
+    .replace(/^(.*) length( +)…/gmu, `$1 length$2${shop === 'turbo-corner' ? '1.00 mm ±0.50' : '0.050 mm ±0.005'}`)
     .replace(/^(.*) time( +)…/gmu, '$1 time$26..20 s')
     .replace(/^(.*) torque( +)…/gmu, `$1 torque$2${torque}`)
+    .replace(/^(.*) unbalance( +)…/gmu, '$1 unbalance$2at most 0.4 g·mm')
     .replace(/^(.*) rate( +)…/gmu, '$1 rate$296 bar per mm')
     .replace(/-fit with …/gu, `-fit with ${wrench}`)
     .replace(/\(… times\)/gu, '(2 times)')

@@ -4,7 +4,7 @@ import type { Family, Part } from '../model/family.ts';
 import type { Shop } from '../model/shop.ts';
 import { type Said, say } from '../say/say.ts';
 import { alignedColumns } from './align.ts';
-import { blank, list } from './blank.ts';
+import { blank, firstOfBase, list } from './blank.ts';
 import { DraftedSteps } from './steps.ts';
 import { chooseWorkplaces, type Workplaces } from './workplaces.ts';
 
@@ -15,7 +15,7 @@ export interface DraftRequest {
   /** Name and title of the procedure. */
   readonly name: string;
   readonly title: string;
-  /** Tests of the family that give a figure, each with its kind, such as `pressure`; the others are watched. */
+  /** Tests and settings of the family that give a figure, each with its kind, such as `pressure`; the others are watched. */
   readonly reads: ReadonlyMap<string, string>;
   /** Says the words of the draft in the language of who writes on. */
   readonly tell: (said: Said) => string;
@@ -27,7 +27,7 @@ export interface DraftRequest {
  */
 export function draftProcedure(request: DraftRequest): string {
   const relations = Relations.of(request.family);
-  const rows = buildOrder(relations);
+  const rows = oneOfEach(buildOrder(relations));
   const draft = { ...request, relations, rows, at: chooseWorkplaces(request.shop) };
   const { name, title, family, shop, tell } = request;
   return [
@@ -42,6 +42,14 @@ export function draftProcedure(request: DraftRequest): string {
   ].join('\n');
 }
 
+/** Copies of a part are worked on together, by the name that they share. */
+function oneOfEach(rows: readonly Row[]): Row[] {
+  return firstOfBase(rows, ({ part }) => part.base).map(({ part, inner }) => ({
+    part,
+    inner: firstOfBase(inner, ({ base }) => base),
+  }));
+}
+
 interface Draft extends DraftRequest {
   readonly relations: Relations;
   readonly rows: readonly Row[];
@@ -51,18 +59,21 @@ interface Draft extends DraftRequest {
 function specLines(draft: Draft): string[] {
   const { family, reads, relations, tell } = draft;
   const steps = new DraftedSteps(draft);
-  const figures = family.provenBy
-    .filter(({ name }) => reads.has(name))
-    .map(({ name }) => [`  spec ${name}`, `"${sentence(name)}"`, reads.get(name)!, blank, `source "${blank}"`]);
-  const torques = family.joints
+  const figures = [
+    ...new Set([...family.provenBy.map(({ name }) => name), ...family.adjusters.map(({ sets }) => sets)]),
+  ]
+    .filter((name) => reads.has(name))
+    .map((name) => [`  spec ${name}`, `"${sentence(name)}"`, reads.get(name)!, blank, `source "${blank}"`]);
+  const turned = family.joints
     .filter(({ handTightIsFinal }) => !handTightIsFinal)
-    .map(({ part }) => [
-      `  spec ${part}-fit`,
-      `"${tell(say`${relations.part(part).title} torque`)}"`,
-      'torque',
-      blank,
-      `source "${blank}"`,
-    ]);
+    .map(({ part }) => relations.part(part));
+  const torques = firstOfBase(turned, ({ base }) => base).map(({ base, baseTitle }) => [
+    `  spec ${base}-fit`,
+    `"${tell(say`${baseTitle} torque`)}"`,
+    'torque',
+    blank,
+    `source "${blank}"`,
+  ]);
   const rate = family.provenBy.some(({ name }) => steps.repairOf(name) === 'reshim')
     ? [['  spec shim-rate', `"${tell(say`Shim rate`)}"`, 'rate', blank, `source "${blank}"`]]
     : [];
@@ -73,10 +84,10 @@ function stages(draft: Draft): string[][] {
   const { family, relations, rows, at, reads, tell } = draft;
   const steps = new DraftedSteps(draft);
   const inTransit = family.ports.filter(({ under, openInTransit }) => under === null && !openInTransit);
-  const ports = inTransit.map(({ name }) => name);
-  const covered = family.ports.filter(({ under }) => under !== null).map(({ name }) => name);
+  const ports = inTransit.map(({ base }) => base);
+  const covered = family.ports.filter(({ under }) => under !== null).map(({ base }) => base);
   const loose = rows.flatMap(rowParts).filter((part) => !part.renewed && part.name !== steps.body);
-  const names = loose.map(({ name }) => name);
+  const names = loose.map(({ base }) => base);
   const read = family.provenBy.find(({ name }) => reads.has(name))?.name;
   const { guard, guards } = steps;
   const kept = names.filter((name) => !guards.includes(name));
@@ -121,6 +132,7 @@ function stages(draft: Draft): string[][] {
         'put-together',
         ...(waiting.length === 0 ? [] : [`keep ${list(waiting)} at ${at.tester} "${tell(say`Own cup, own number`)}"`]),
       ]),
+      ...steps.felt,
     ]),
     ...(steps.isSet
       ? [stage('set', tell(say`Set`), at.tester, [...steps.onto, ...steps.primed, 'set-and-close'])]
@@ -169,8 +181,9 @@ function looks(family: Family, relations: Relations, body: string | undefined): 
   const renewed = (parts: readonly string[]) => {
     const all = [...new Set(parts.flatMap((part) => [part, ...relations.matches(part)]))];
     const others = all.filter((part) => part !== body);
-    return list(others.length === 0 ? all : others);
+    return list((others.length === 0 ? all : others).map((part) => relations.part(part).base));
   };
+  const checked = firstOfBase(family.alwaysChecked, ({ name }) => relations.part(name).base);
   const faces = family.faces.filter(({ finish }) => finish === 'lapped');
   return [
     ...(faces.length === 0
@@ -178,7 +191,9 @@ function looks(family: Family, relations: Relations, body: string | undefined): 
       : [
           `check ${list(faces.map(({ id }) => id))} reuse if "${blank}" reject if "${blank}"   on fail renew ${renewed(faces.map(({ part }) => part))} (once)`,
         ]),
-    ...family.alwaysChecked.map(({ name }) => `check ${name} "${blank}"   on fail renew ${renewed([name])} (once)`),
+    ...checked.map(
+      ({ name }) => `check ${relations.part(name).base} "${blank}"   on fail renew ${renewed([name])} (once)`,
+    ),
   ];
 }
 

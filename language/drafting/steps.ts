@@ -1,8 +1,8 @@
 import type { Row } from '../analysis/build-order.ts';
-import { type Relations, restsOn } from '../analysis/relations.ts';
-import type { Family, Part } from '../model/family.ts';
+import { manyFasteners, type Relations, restsOn } from '../analysis/relations.ts';
+import type { Adjuster, Family, Part } from '../model/family.ts';
 import { type Said, say } from '../say/say.ts';
-import { blank, list } from './blank.ts';
+import { blank, firstOfBase, list } from './blank.ts';
 import type { Workplaces } from './workplaces.ts';
 
 interface Drafted {
@@ -25,6 +25,9 @@ interface DraftedRepair {
   readonly steps: readonly string[];
 }
 
+/** Kinds of quantity that are read without a fluid. */
+const dry: ReadonlySet<string> = new Set(['length', 'angle', 'unbalance', 'mass', 'force', 'resistance']);
+
 /** The steps by which a unit of a family comes apart, goes together, gets onto the tester and off it. */
 export class DraftedSteps {
   /** The part that all others rest on, unless the family has none. */
@@ -33,11 +36,18 @@ export class DraftedSteps {
   readonly onto: readonly string[];
   readonly off: readonly string[];
   readonly primed: readonly string[];
+  private readonly grip: readonly string[];
+  private readonly release: readonly string[];
   /** Covers of ground faces, and the parts that are put on for it. */
   readonly guard: readonly string[];
   readonly guards: readonly string[];
   /** What is set on the tester, is locked there, and shuts it in. Empty where shims set the unit, or nothing does. */
   private readonly setting: readonly string[];
+  /** Parts that must move freely are felt once the joints over them are tight. */
+  readonly felt: readonly string[];
+  private readonly moving: readonly Part[];
+  /** One of each that copies of a part have. */
+  private readonly adjusters: readonly Adjuster[];
   private readonly of: Drafted;
   /** Parts that go on once the unit is set. */
   private readonly late: ReadonlySet<string>;
@@ -46,9 +56,14 @@ export class DraftedSteps {
     this.of = of;
     const { family, relations, rows, at } = of;
     this.body = family.parts.find((part) => restsOn(part).length === 0)?.name;
-    const inlet = family.ports.find(({ under }) => under === null)?.name;
-    this.onto = inlet === undefined ? [] : [`connect ${inlet}`];
-    this.off = inlet === undefined ? [] : ['relieve', `disconnect ${inlet}`];
+    const held = family.parts.find(({ heldIn }) => heldIn !== null)?.name;
+    this.grip = held === undefined ? [] : [`clamp ${held}`];
+    this.release = held === undefined ? [] : [`unclamp ${held}`];
+    // What is only measured, as a length, needs no line; what is only watched, as a spray, does.
+    const isWet = family.provenBy.some(({ name }) => !dry.has(of.reads.get(name) ?? ''));
+    const inlet = isWet ? family.ports.find(({ under }) => under === null)?.name : undefined;
+    this.onto = inlet === undefined ? this.grip : [`connect ${inlet}`];
+    this.off = inlet === undefined ? this.release : ['relieve', `disconnect ${inlet}`];
     this.primed = inlet === undefined || at.oil === null ? [] : ['prime 6 strokes with gauge shut'];
     const guarded = family.faces.filter(({ guardedBy }) => guardedBy !== null);
     this.guard = guarded.map(({ id, guardedBy }) => `guard ${id} with ${guardedBy}`);
@@ -59,12 +74,25 @@ export class DraftedSteps {
         [...locks].some((lock) => part.name !== lock && isOver(relations, part, lock)) ? [part.name] : [],
       ),
     );
-    this.setting = family.adjusters.flatMap(({ part, sets, lockedBy }) =>
+    this.adjusters = firstOfBase(family.adjusters, ({ part }) => this.base(part));
+    this.moving = firstOfBase(
+      family.parts.filter(({ moves }) => moves !== null),
+      ({ base }) => base,
+    );
+    // Which joint can bind what, the family does not say: it is felt again after each of them.
+    const tightened = rows.filter(
+      ({ part }) => relations.joint(part.name) !== undefined && !this.late.has(part.name) && !locks.has(part.name),
+    );
+    const proves = tightened.length === 0 ? '' : `   proves through ${list(tightened.map(({ part }) => part.base))}`;
+    this.felt = this.moving.map(({ base, moves }) => {
+      return `check ${base} ${moves} "${blank}"${proves}   on fail free (${blank} times)`;
+    });
+    this.setting = this.adjusters.flatMap(({ part, sets, lockedBy }) =>
       of.reads.has(sets)
         ? [
-            `set ${sets} within ${sets} by ${part}`,
-            'relieve',
-            ...(lockedBy === null ? [] : [`lock ${lockedBy} to ${lockedBy}-fit with ${blank}`]),
+            `set ${sets} within ${sets} by ${this.base(part)}`,
+            ...(isWet ? ['relieve'] : []),
+            ...(lockedBy === null ? [] : [`lock ${this.base(lockedBy)} to ${this.base(lockedBy)}-fit with ${blank}`]),
             ...this.fitted(rows.filter((row) => this.late.has(row.part.name))),
           ]
         : [],
@@ -73,8 +101,7 @@ export class DraftedSteps {
 
   /** Around work on a unit that is held. */
   clamped(steps: readonly string[]): string[] {
-    const held = this.of.family.parts.find(({ heldIn }) => heldIn !== null)?.name;
-    return held === undefined ? [...steps] : [`clamp ${held}`, ...steps, `unclamp ${held}`];
+    return [...this.grip, ...steps, ...this.release];
   }
 
   /** What several stages and repairs do, written once. */
@@ -88,8 +115,8 @@ export class DraftedSteps {
 
   /** With what is measured as it comes out. */
   takenApart(): string[] {
-    const { family, at } = this.of;
-    const chosen = family.parts.filter(({ chosenFrom }) => chosenFrom !== null).map(({ name }) => name);
+    const { at } = this.of;
+    const chosen = this.shims();
     return ['take-apart', ...(chosen.length === 0 ? [] : [`measure ${list(chosen)} with ${at.measure ?? blank}`])];
   }
 
@@ -98,26 +125,26 @@ export class DraftedSteps {
    * loose.
    */
   private opened(whole: boolean): string[] {
-    const { family, relations, rows } = this.of;
+    const { relations, rows } = this.of;
     const steps = new Run();
     const loosened = new Set<string>();
     const loosen = (part: string) => {
       if (relations.joint(part) === undefined || loosened.has(part)) return;
       loosened.add(part);
-      steps.add(`slacken ${part}`);
+      steps.add(`slacken ${relations.part(part).base}`);
     };
     const takeOff = (row: Row) => {
-      if (row.part.renewed) steps.take('discard', row.part.name);
-      else {
-        loosen(row.part.name);
-        steps.take('remove', ...[row.part, ...row.inner].map(({ name }) => name));
-      }
+      loosen(row.part.name);
+      const out = [row.part, ...row.inner];
+      // What comes out with a part that stays in use may be renewed for itself.
+      steps.take('remove', ...out.filter(({ renewed }) => !renewed).map(({ base }) => base));
+      steps.take('discard', ...out.filter(({ renewed }) => renewed).map(({ base }) => base));
     };
     const off = [...rows].reverse().filter(({ part }) => part.name !== this.body);
     for (const row of off.filter(({ part }) => this.late.has(part.name))) takeOff(row);
-    for (const { part, lockedBy } of family.adjusters) {
+    for (const { part, lockedBy } of this.adjusters) {
       if (lockedBy !== null) loosen(lockedBy);
-      if (whole) steps.add(`back-off ${part}`);
+      if (whole) steps.add(`back-off ${this.base(part)}`);
     }
     if (whole) for (const row of off.filter(({ part }) => !this.late.has(part.name))) takeOff(row);
     return steps.done();
@@ -135,7 +162,7 @@ export class DraftedSteps {
   waiting(): string[] {
     const { rows } = this.of;
     const isWaiting = ({ part }: Row) => this.late.has(part.name) && !part.renewed && this.setting.length > 0;
-    return rows.filter(isWaiting).map(({ part }) => part.name);
+    return rows.filter(isWaiting).map(({ part }) => part.base);
   }
 
   /** It is set on the tester. */
@@ -154,13 +181,14 @@ export class DraftedSteps {
   repairs(): DraftedRepair[] {
     const { family, at, reads, tell } = this.of;
     const tests = [...family.provenBy, ...family.provenAcrossSet].map(({ name }) => this.repairOf(name));
+    if (this.moving.length > 0) tests.push('free');
     const again = this.setting.length > 0 ? [...this.onto, ...this.primed, 'set-and-close'] : this.onto;
-    const around = (work: readonly string[]) => [
-      ...this.off,
-      ...this.clamped(['take-apart', ...work, 'put-together']),
-      ...again,
-      ...this.primed,
-    ];
+    const opened = (work: readonly string[]) => ['take-apart', ...work, 'put-together'];
+    // What is felt then is felt in the stage that builds, and from there the unit goes on to the tester as it did before.
+    const around = (work: readonly string[]) =>
+      this.moving.length > 0
+        ? [...this.off, ...this.clamped(opened(work))]
+        : [...this.off, ...this.clamped(opened(work)), ...again, ...this.primed];
     const [first] = reads.keys();
     const shims = list(this.shims());
     // What is done in it is done to a part: the author names the right one.
@@ -182,12 +210,21 @@ export class DraftedSteps {
         title: tell(say`Open it again`),
         steps: around([`do "${blank}" to ${inner}`, ...rinse('all')]),
       },
+      {
+        name: 'free',
+        title: tell(say`Free what binds`),
+        steps: this.clamped(opened([`do "${blank}" to ${list(this.moving.map(({ base }) => base))}`, ...rinse('all')])),
+      },
     ];
     return known.filter(({ name }) => tests.includes(name));
   }
 
+  private base(part: string): string {
+    return this.of.relations.part(part).base;
+  }
+
   private shims(): string[] {
-    return this.of.family.parts.filter(({ chosenFrom }) => chosenFrom !== null).map(({ name }) => name);
+    return this.of.family.parts.filter(({ chosenFrom }) => chosenFrom !== null).map(({ base }) => base);
   }
 
   private fitted(rows: readonly Row[]): string[] {
@@ -196,14 +233,25 @@ export class DraftedSteps {
     for (const { part, inner } of rows) {
       const joint = relations.joint(part.name);
       if (joint !== undefined) {
-        if (joint.oiled) steps.add(`oil ${part.name} with ${at.oil ?? blank}`);
-        steps.add(`run-down ${part.name}`);
+        const { base } = part;
+        const pattern = part.quantity >= manyFasteners ? ' in cross pattern' : '';
+        if (joint.oiled) steps.add(`oil ${base} with ${at.oil ?? blank}`);
+        steps.add(`run-down ${base}`);
         if (!joint.handTightIsFinal && !this.isSetBy(part.name))
-          steps.add(`torque ${part.name} to ${part.name}-fit with ${blank}`);
+          steps.add(`torque ${base} to ${base}-fit with ${blank}${pattern}`);
         continue;
       }
-      const located = `${part.name}${part.locatedBy === null ? '' : ' located'}`;
-      const aids = [...inner.map(({ name }) => name), ...(part.marks === null ? [] : ['marks aligned'])];
+      const group = [part, ...inner];
+      const oiled = group.filter(({ film }) => film !== null && film !== 'dry');
+      if (oiled.length > 0)
+        steps.add(
+          `oil ${list(oiled.map(({ base }) => base))} with ${oiled.every(({ film }) => film === 'oiled') ? (at.oil ?? blank) : blank}`,
+        );
+      const located = `${part.base}${part.locatedBy === null ? '' : ' located'}`;
+      const aids = [
+        ...inner.map(({ base }) => base),
+        ...(group.some(({ marks }) => marks !== null) ? ['marks aligned'] : []),
+      ];
       if (aids.length === 0) steps.take('fit', located);
       else steps.add(`fit ${located} with ${list(aids)}`);
     }
@@ -223,6 +271,7 @@ class Run {
   private objects: string[] = [];
 
   take(verb: string, ...objects: readonly string[]) {
+    if (objects.length === 0) return;
     if (verb !== this.verb) this.done();
     this.verb = verb;
     this.objects.push(...objects);

@@ -1,4 +1,5 @@
 import { type Diagnostic, stated } from '../model/diagnostic.ts';
+import { listFormat } from '../say/list-format.ts';
 import { english, type Filling, filled, lowered, rendered, type Tell, type Telling } from '../say/say.ts';
 import { Messages } from './message.ts';
 import type { Bundle } from './messages/bundle.ts';
@@ -21,8 +22,6 @@ function tellingIn(language: Exclude<Language, 'en'>): Telling {
 /** How a language tells what is said: by its bundle, and in English what is not in that. */
 function tellingOf(language: string, bundle: Bundle): Telling {
   const messages = new Messages(language);
-  const and = new Intl.ListFormat(language, { type: 'conjunction' });
-  const or = new Intl.ListFormat(language, { type: 'disjunction' });
   return {
     language,
     text: (template, fillings, [, ...said]) => {
@@ -38,8 +37,8 @@ function tellingOf(language: string, bundle: Bundle): Telling {
       return String(messages.of(text).format(Object.fromEntries([...fillings.entries(), ...words])));
     },
     term: (word, sense) => bundle[sense === undefined ? word : `${word} (${sense})`] ?? word,
-    and: (items) => and.format(items),
-    or: (items) => or.format(items),
+    and: (items) => listFormat(language, 'conjunction').format(items),
+    or: (items) => listFormat(language, 'disjunction').format(items),
     // A noun is written with a capital in German wherever it is.
     lower: language === 'de' ? (title) => title : lowered,
   };

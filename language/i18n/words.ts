@@ -7,6 +7,7 @@ import {
   type Quantity,
   type Wording,
 } from '../quantities/index.ts';
+import { listFormat } from '../say/list-format.ts';
 import { de } from './de.ts';
 import { en } from './en.ts';
 import { es } from './es.ts';
@@ -83,7 +84,7 @@ function wordsOf(language: Language, catalogue: Catalogue): Words {
   const { steps, pieces, ...others } = catalogue;
   const wording = wordingOf(language, catalogue);
   // British English has no comma before the last “and”, as the sheet never had.
-  const conjunction = new Intl.ListFormat(language === 'en' ? 'en-GB' : language, { type: 'conjunction' });
+  const conjunction = () => listFormat(language === 'en' ? 'en-GB' : language, 'conjunction');
   const said = messages.said<Omit<typeof en, 'steps' | 'pieces'>>(others as Same<Omit<typeof en, 'steps' | 'pieces'>>);
   return {
     ...said,
@@ -97,7 +98,7 @@ function wordsOf(language: Language, catalogue: Catalogue): Words {
     list: (words) =>
       words.length > 1 && words.some((word) => word.includes(','))
         ? said.listEnd({ head: words.slice(0, -1).join('; '), last: words.at(-1)! })
-        : conjunction.format(words),
+        : conjunction().format(words),
     inSentence: language === 'de' ? (title) => title : lowered,
     face: (name) =>
       new Map(Object.entries(said.names.faces)).get(name) ?? said.names.otherFace({ face: name.replaceAll('-', ' ') }),

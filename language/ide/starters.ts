@@ -48,14 +48,17 @@ export function simplest(starters: readonly Starter[]): Starter {
   return [...starters].sort((a, b) => a.shopText.length - b.shopText.length)[0]!;
 }
 
-/** What each test of a procedure reads. */
+/** What each test of a procedure reads, and each setting that no test is called after. */
 export function readsOf(procedure: CheckResult['procedures'][number]['procedure']): ReadonlyMap<string, string> {
   const steps = [...procedure.stages, ...procedure.repairs].flatMap(({ steps: all }) => all);
-  return new Map(
-    steps.flatMap((step) =>
-      step.verb === 'test' && step.test.reads !== null ? [[step.gate.test, step.test.reads] as const] : [],
-    ),
+  const tested = steps.flatMap((step) =>
+    step.verb === 'test' && step.test.reads !== null ? [[step.gate.test, step.test.reads] as const] : [],
   );
+  const set = procedure.family.adjusters.flatMap(({ sets }) => {
+    const spec = procedure.specs.find(({ name }) => name === sets);
+    return spec?.kind == null ? [] : [[sets, spec.kind] as const];
+  });
+  return new Map([...tested, ...set, ...tested]);
 }
 
 /** A declaration with the remarks that are directly before it. */

@@ -1,3 +1,5 @@
+import { listFormat } from './list-format.ts';
+
 /**
  * What is said to a person, as data: an English text with numbered holes, and what is in them. It is the same for all
  * languages until somebody reads it, so a finding can be kept, compared and sent to another thread; `i18n/` puts it into
@@ -130,9 +132,6 @@ export function filled(template: string, fillings: readonly string[]): string {
   return fillings.length === 0 ? template : template.replace(/\{(\d+)\}/gu, (hole, at) => fillings[Number(at)] ?? hole);
 }
 
-const and = new Intl.ListFormat('en-GB', { type: 'conjunction' });
-const or = new Intl.ListFormat('en-GB', { type: 'disjunction' });
-
 /** A title in the middle of a sentence: `nozzle nut`. */
 export function lowered(title: string): string {
   return /^\p{Lu}\p{Ll}/u.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
@@ -143,8 +142,8 @@ const inEnglish: Telling = {
   text: filled,
   term: (word) => word,
   // Most lists have one.
-  and: (items) => (items.length === 1 ? items[0]! : and.format(items)),
-  or: (items) => or.format(items),
+  and: (items) => (items.length === 1 ? items[0]! : listFormat('en-GB', 'conjunction').format(items)),
+  or: (items) => listFormat('en-GB', 'disjunction').format(items),
   lower: lowered,
 };
 

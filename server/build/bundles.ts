@@ -11,7 +11,6 @@ const common: BuildOptions = {
   sourcemap: true,
   sourcesContent: false,
   minify: true,
-  keepNames: true,
   logLevel: 'warning',
   metafile: true,
 };
@@ -20,6 +19,10 @@ const node: BuildOptions = {
   ...common,
   platform: 'node',
   target: 'node20',
+  // Names stay as they are, for the stacks of errors. To have them kept apart would cost a definition for each closure made.
+  minify: false,
+  minifySyntax: true,
+  minifyWhitespace: true,
   // Native code, WebAssembly and fonts stay in their packages.
   external: [
     'vscode',
@@ -59,6 +62,9 @@ export const browserWorker: BuildOptions = {
   loader: { '.ttf': 'dataurl' },
 };
 
+/** What is loaded later is required: of a file that is imported, Node first searches the whole text for its exports. */
+const required = { 'dynamic-import': false };
+
 export const bundles: readonly BuildOptions[] = [
   {
     ...node,
@@ -96,6 +102,7 @@ export const bundles: readonly BuildOptions[] = [
     entryPoints: ['server/lsp/main.ts'],
     outfile: 'out/server.cjs',
     format: 'cjs',
+    supported: required,
     plugins: [apart('./node-main.ts', './language-server.cjs')],
   },
   {
@@ -103,6 +110,7 @@ export const bundles: readonly BuildOptions[] = [
     entryPoints: ['server/lsp/node-main.ts'],
     outfile: 'out/language-server.cjs',
     format: 'cjs',
+    supported: required,
     plugins: [protocolApart, apart('./node-server.ts', './node-server.cjs')],
   },
   { ...node, entryPoints: ['server/lsp/protocol.ts'], outfile: 'out/protocol.cjs', format: 'cjs' },

@@ -1,5 +1,5 @@
 import { lower } from '../../../analysis/prose.ts';
-import { restsOn } from '../../../analysis/relations.ts';
+import { manyFasteners, restsOn } from '../../../analysis/relations.ts';
 import { writtenAt } from '../../../analysis/written-at.ts';
 import type { Part } from '../../../model/family.ts';
 import type { Procedure, Step } from '../../../model/procedure.ts';
@@ -7,9 +7,6 @@ import type { Source } from '../../../model/source.ts';
 import { say } from '../../../say/say.ts';
 import { behind } from '../../edits.ts';
 import type { Rule } from '../../rule.ts';
-
-/** From this many fasteners on a face, their order matters. */
-const manyFasteners = 4;
 
 /** Four or more fasteners on one face are torqued in one step, and no order is given. */
 export const noTighteningPattern: Rule<{ source: Source }> = {

@@ -17,6 +17,7 @@ export const drafting: Bundle = {
   'Match the set': 'Satz abgleichen',
   Finish: 'Abschluss',
   'Change the shim': 'Einstellscheibe wechseln',
+  'Free what binds': 'Gangbar machen, was klemmt',
   'Set it again': 'Neu einstellen',
   'Open it again': 'Noch einmal öffnen',
   'What does each part lie on, in or through? What holds it? Which parts are renewed every time?':

@@ -17,6 +17,7 @@ export const drafting: Bundle = {
   'Match the set': 'Igualar el juego',
   Finish: 'Acabado',
   'Change the shim': 'Cambiar el suplemento',
+  'Free what binds': 'Liberar lo que se traba',
   'Set it again': 'Ajustar de nuevo',
   'Open it again': 'Abrir de nuevo',
   'What does each part lie on, in or through? What holds it? Which parts are renewed every time?':
