@@ -74,6 +74,12 @@ describe('a job', () => {
     rmSync(both);
   });
 
+  it('has no sheet in its record, and the way to its certificate is shown', async () => {
+    expect(plain(await command(folder, 'print', 'records/2198-1.record.json'))).toBe(
+      '2 handtight: records/2198-1.record.json is the record of a closed job: it has its certificate, and no sheet. Print that: npx handtight certificate records/2198-1.record.json\n',
+    );
+  });
+
   it('has the same certificate from its record alone, where nothing else is', async () => {
     const alone = mkdtempSync(join(tmpdir(), 'handtight-alone-'));
     writeFileSync(join(alone, 'x.record.json'), readFileSync(record));

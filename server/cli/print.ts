@@ -1,4 +1,5 @@
 import pc from 'picocolors';
+import { recordEnding } from '../../language/archive/record.ts';
 import { printedAs } from '../../language/config/config.ts';
 import { isDraft, sheetSettings } from '../../language/db/issued/draft.ts';
 import type { SheetPart } from '../../language/documents/print-context.ts';
@@ -54,6 +55,11 @@ interface Run {
 
 /** Prints what is named, and the jobs of folders. Exit code: 0 all printed, 1 one has errors and no draft was requested. */
 export async function printCommand(names: readonly string[], options: PrintCommandOptions): Promise<number> {
+  const record = names.find((name) => name.endsWith(recordEnding));
+  if (record !== undefined)
+    throw new UsageError(
+      worded`${record} is the record of a closed job: it has its certificate, and no sheet. Print that: npx handtight certificate ${record}`,
+    );
   const { workspace, targets, refused: unread, notes } = await findTargets(names, options.workspace);
   for (const one of notes) note(one);
   const sifted = sift(targets, workspace.result, { draft: options.draft, ownFiles: options.oneFile === undefined });

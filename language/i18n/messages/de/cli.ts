@@ -694,4 +694,6 @@ export const cli: Bundle = {
   '“{0}” is no place.': '“{0}” ist kein Platz.',
   '{0} does not say which unit a row is of: give unit (its place in the set) or serial.':
     '{0} sagt nicht, zu welcher Einheit eine Zeile gehört: unit (ihr Platz im Satz) oder serial angeben.',
+  '{0} is the record of a closed job: it has its certificate, and no sheet. Print that: npx handtight certificate {1}':
+    '{0} ist das Protokoll eines geschlossenen Auftrags: Es hat das Zertifikat und kein Blatt. Das drucken: npx handtight certificate {1}',
 };

@@ -692,4 +692,6 @@ export const cli: Bundle = {
   '“{0}” is no place.': '“{0}” no es ningún lugar.',
   '{0} does not say which unit a row is of: give unit (its place in the set) or serial.':
     '{0} no dice de qué unidad es una fila: dar unit (su lugar en el juego) o serial.',
+  '{0} is the record of a closed job: it has its certificate, and no sheet. Print that: npx handtight certificate {1}':
+    '{0} es el registro de un trabajo cerrado: tiene su certificado, y ninguna hoja. Imprimir ese: npx handtight certificate {1}',
 };
