@@ -43,6 +43,8 @@ const leadsTo: Readonly<Record<string, readonly string[]>> = {
   'left-hand-tight': ['not-clamped'],
   'union-left-hand-tight': ['not-clamped'],
   'torque-missing': ['spec-unused'],
+  // A tool that is named is asked for its calibration.
+  'tool-not-written-down': ['calibration-not-dated'],
   // What is connected is disconnected again.
   'not-on-the-tester': ['left-connected'],
   // What is looked at or tested can fail.

@@ -96,3 +96,43 @@ export async function command(page: Page, title: string): Promise<void> {
   await page.keyboard.press('Enter');
   await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
 }
+
+/** What the page keeps of its window in the browser, all of it as one text: it is written with some seconds’ delay. */
+const keptByPage = `(async () => {
+  const ended = (request) => new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
+  });
+  const all = [];
+  for (const { name } of await indexedDB.databases()) {
+    if (!name.startsWith('vscode-web-state-db-')) continue;
+    const database = await ended(indexedDB.open(name));
+    try {
+      for (const store of database.objectStoreNames)
+        all.push(...(await ended(database.transaction(store).objectStore(store).getAll())));
+    } finally {
+      database.close();
+    }
+  }
+  return all.map(String).join('\\n');
+})()`;
+
+/** The longest that the page takes to write down its window, ms: it does so every five seconds. */
+const keeping = 60_000;
+
+/**
+ * Waits until the editor has written down that a view of a file is open: a page that is loaded again sooner has the
+ * window of some seconds before.
+ */
+export async function untilKept(page: Page, view: string, name: string): Promise<void> {
+  const dot = (text: string) => text.replaceAll('.', '\\.');
+  const isKept = new RegExp(
+    `"providedId":"${dot(view)}"(?:(?!"providedId")[^])*"state":"\\{"uri":"[^"]*/${dot(name)}"`,
+    'u',
+  );
+  for (const end = Date.now() + keeping; ; await page.waitForTimeout(200)) {
+    // Text in text in text: each is quoted once more.
+    if (isKept.test((await page.evaluate<string>(keptByPage)).replaceAll('\\', ''))) return;
+    if (Date.now() > end) throw new Error(`The window that is kept has no ${view} of ${name}`);
+  }
+}

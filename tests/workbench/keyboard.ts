@@ -2,7 +2,7 @@
 import * as assert from 'node:assert/strict';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { command, openFile } from './browser.ts';
+import { command, openFile, untilKept } from './browser.ts';
 import { beginTests } from './keys/begin.ts';
 import { commandTests } from './keys/commands.ts';
 import { contrastTests } from './keys/contrast.ts';
@@ -132,6 +132,7 @@ const keyboardTests: readonly KeyboardTest[] = [
           .locator('svg');
       await drawn().filter({ hasText: 'Ball' }).waitFor();
       await saved(page, workspace, 'family.rebuild');
+      await untilKept(page, 'handtight.drawing', 'family.rebuild');
       await page.reload();
       await page.waitForSelector('.monaco-workbench .part.statusbar');
       await drawn().filter({ hasText: 'Ball' }).waitFor({ timeout: 60_000 });
