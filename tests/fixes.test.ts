@@ -43,7 +43,7 @@ const leadsTo: Readonly<Record<string, readonly string[]>> = {
   'left-hand-tight': ['not-clamped'],
   'union-left-hand-tight': ['not-clamped'],
   'torque-missing': ['spec-unused'],
-  // A tool that is named is asked for its calibration.
+  // A tool that is named needs the dates of its calibration.
   'tool-not-written-down': ['calibration-not-dated'],
   // What is connected is disconnected again.
   'not-on-the-tester': ['left-connected'],
