@@ -197,10 +197,12 @@ describe('like', () => {
 describe('a job', () => {
   it('names a shop that there is, and its procedure’s own', () => {
     const job = (at: string) => `${first!.text}job 7 of rebuild-valve at ${at} {\n}\n`;
-    expect(told(job('nowhere'))).toEqual(['90:27 No shop is called nowhere. Declare it, or correct the name.']);
+    const none =
+      '90:5 No unit is left that could be certified: every one is on hold, or there is none: the certificate is not made out without it. Take off hold what is done, with its results.';
+    expect(told(job('nowhere'))).toEqual([none, '90:27 No shop is called nowhere. Declare it, or correct the name.']);
     expect(told(`${job('other')}shop other {\n}\n`)).toEqual([
+      none,
       '90:27 Job 7 is at other, and rebuild-valve is written for my-bench: its tools and stations are those of that shop. Write my-bench, or name a procedure for other.',
-      '90:5 No unit is left that could be certified: every one is on hold, or there is none: the certificate is not made out without it. Take off hold what is done, with its results.',
     ]);
   });
 
