@@ -68,7 +68,8 @@ export async function openWorkbench(browser: Browser, host: Host, workbench: Wor
 export async function openFile(page: Page, name: string): Promise<void> {
   await page.keyboard.press('Control+P');
   await page.locator('.quick-input-widget input').fill(name);
-  await page.locator('.quick-input-list .monaco-list-row').first().waitFor();
+  // On a busy machine the list still has what was opened lately.
+  await page.locator('.quick-input-list .monaco-list-row.focused', { hasText: name }).first().waitFor();
   await page.waitForTimeout(400);
   await page.keyboard.press('Enter');
   await page.locator(`.tab.active[data-resource-name="${name}"]`).waitFor();
