@@ -84,9 +84,9 @@ export class DraftedSteps {
       ({ part }) => relations.joint(part.name) !== undefined && !this.late.has(part.name) && !locks.has(part.name),
     );
     const proves = tightened.length === 0 ? '' : `   proves through ${list(tightened.map(({ part }) => part.base))}`;
-    this.felt = this.moving.map(({ base, moves }) => {
-      return `check ${base} ${moves} "${blank}"${proves}   on fail free (${blank} times)`;
-    });
+    this.felt = this.moving.map(
+      ({ base, moves }) => `check ${base} ${moves} "${blank}"${proves}   on fail free (${blank} times)`,
+    );
     this.setting = this.adjusters.flatMap(({ part, sets, lockedBy }) =>
       of.reads.has(sets)
         ? [
@@ -185,10 +185,8 @@ export class DraftedSteps {
     const again = this.setting.length > 0 ? [...this.onto, ...this.primed, 'set-and-close'] : this.onto;
     const opened = (work: readonly string[]) => ['take-apart', ...work, 'put-together'];
     // What is felt then is felt in the stage that builds, and from there the unit goes on to the tester as it did before.
-    const around = (work: readonly string[]) =>
-      this.moving.length > 0
-        ? [...this.off, ...this.clamped(opened(work))]
-        : [...this.off, ...this.clamped(opened(work)), ...again, ...this.primed];
+    const after = this.moving.length > 0 ? [] : [...again, ...this.primed];
+    const around = (work: readonly string[]) => [...this.off, ...this.clamped(opened(work)), ...after];
     const [first] = reads.keys();
     const shims = list(this.shims());
     // What is done in it is done to a part: the author names the right one.
