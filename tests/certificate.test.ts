@@ -1,4 +1,5 @@
 /** The certificate of a job: from the text of a job to the words that the customer reads, or to what is missing. */
+
 import { dirname } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
@@ -9,6 +10,7 @@ import { languages, wordsIn } from '../language/i18n/index.ts';
 import type { Result } from '../language/model/job.ts';
 import type { Quantity } from '../language/quantities/types.ts';
 import { pdfOf } from '../server/host/print/pdf.ts';
+import { done, good, proven } from './fixtures/certified-unit.ts';
 import { libraryFiles } from './library.ts';
 
 /** The day on which the certificates are made out. */
@@ -59,13 +61,6 @@ function certified(
   return { job, missing, diagnostics: ofJob, sheet, text: () => renderText(sheet()).map(plain) };
 }
 
-const done = 'done by "A. B." on 2026-10-05';
-const proven = 'seat-leak pass  chatter pass  spray pass  back-leak 11 s';
-const good = `as found opening 208 bar on PG-400, "Light rust"
-    shim out 1.30 mm with MIC-1   renewed spring
-    shim in 1.50 mm   torque nut 60 N·m with TW-80   opening 254 bar on PG-400
-    ${proven}
-    ${done}`;
 const unit = (lines: string, place = 1, number = 'A-250') =>
   `  unit ${place} number ${number} serial 04${place} {\n    ${lines}\n  }`;
 /** What is missing of one unit, without what to do about it: see the whole sentences below. */

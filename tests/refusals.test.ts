@@ -1,10 +1,12 @@
 /** Whatever a certificate is refused for is reported where it is written: each refusal, in a unit that is signed. */
+
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkFiles, type SourceFile } from '../language/db/workspace.ts';
 import { findMissing } from '../language/documents/certificate/index.ts';
 import { type Words, wordsIn } from '../language/i18n/index.ts';
 import type { Source } from '../language/model/source.ts';
+import { done, good, proven } from './fixtures/certified-unit.ts';
 import { libraryFiles } from './library.ts';
 
 const today = '2027-12-31';
@@ -68,13 +70,6 @@ const changed = (changes: readonly (readonly [string, string])[]) =>
     uri,
     text: changes.reduce((all, [from, to]) => all.replaceAll(from, to), text),
   }));
-const done = 'done by "A. B." on 2026-10-05';
-const proven = 'seat-leak pass  chatter pass  spray pass  back-leak 11 s';
-const good = `as found opening 208 bar on PG-400, "Light rust"
-    shim out 1.30 mm with MIC-1   renewed spring
-    shim in 1.50 mm   torque nut 60 N·m with TW-80   opening 254 bar on PG-400
-    ${proven}
-    ${done}`;
 const unit = (lines: string, place = 1, number = 'A-250') =>
   `  unit ${place} number ${number} serial 04${place} {\n    ${lines}\n  }\n`;
 const job = (units: string) =>
